@@ -17,6 +17,7 @@ export const shells = [
   { page: '/customers', address: '/customers' },
   { page: '/customers/one', address: '/customers/:id' },
   { page: '/stall/one/evening', address: '/stall/:id/evening' },
+  { page: '/stall/one/count', address: '/stall/:id/count' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

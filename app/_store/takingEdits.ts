@@ -8,6 +8,7 @@ import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { EditOutcome } from './documentsState';
 import type { StoreCore } from './storeCore';
+import { WAITING_DEVICE } from './waitingDevice';
 import { withRealIds } from './withGivenIds';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
@@ -60,7 +61,7 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
     return {
       ...entry,
       id: `waiting-${waited}`,
-      device: tabState().device?.id ?? 'thisdevice',
+      device: tabState().device?.id ?? WAITING_DEVICE,
       count: BEYOND_ALL + waited,
       at,
     };

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { contrast } from '@/tests/tools/contrast';
 
@@ -75,4 +75,43 @@ describe.each(['day', 'night'] as const)('by %s', (theme) => {
 it('the words on the selection can be read by day and night', () => {
   for (const theme of ['day', 'night'] as const)
     expect(contrast('#1f2333', token('warm', theme))).toBeGreaterThanOrEqual(4.5);
+});
+
+/**
+ * The sales count is read in the sun. Its quiet colours are made ink (`Count.module.css`), also those of the controls
+ * that it shares with other screens.
+ */
+describe('the sales count', () => {
+  const room = new URL('../../app/_count/', import.meta.url);
+  const textOf = (sheet: string) => readFileSync(new URL(sheet, room), 'utf8');
+  const sheets = readdirSync(room, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.css'),
+  );
+  const madeInk = [...textOf('Count.module.css').matchAll(/--([a-z0-9-]+): var\(--ink\);/g)].map(
+    ([, name]) => name,
+  );
+  const written = sheets.flatMap((sheet) =>
+    [...textOf(sheet).matchAll(/(?:^|[^-])color: var\(--([a-z0-9-]+)\)/g)].map(([, name]) => name),
+  );
+
+  it('writes in ink, or the other way round', () => {
+    expect(sheets.length).toBeGreaterThan(4);
+    expect(new Set(written)).toEqual(new Set(['ink', 'on-ink']));
+    expect(new Set(madeInk)).toEqual(new Set(['ink-2', 'ink-3', 'edge', 'ember', 'caution', 'note']));
+  });
+
+  it.each([
+    ['ink', 'paper'],
+    ['ink', 'sheet'],
+    ['ink', 'well'],
+    ['ink', 'stop-ground'],
+    ['ink', 'caution-ground'],
+    ['ink', 'note-ground'],
+    ['on-ink', 'ink'],
+    // A field that cannot take what is typed says so.
+    ['stop', 'sheet'],
+  ])('has words in %s on %s at 7 to 1 by day and night', (text, ground) => {
+    for (const theme of ['day', 'night'] as const)
+      expect(contrast(token(text, theme), token(ground, theme)), theme).toBeGreaterThanOrEqual(7);
+  });
 });

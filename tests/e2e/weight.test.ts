@@ -18,6 +18,7 @@ test.each([
   ['/customers', 277],
   ['/customers/ramblers-club', 277],
   ['/start', 277],
+  ['/stall/spring-fair/count', 277],
 ])(
   'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',
   async (path, mostKilobytes) => {

@@ -9,7 +9,7 @@ import { type TicketLine, ticketsOf } from './ticketLines';
 import { paidBy } from './ticketMoney';
 
 /** A set of the plan that what is on a ticket completes. */
-export interface SetOnTicket {
+interface SetOnTicket {
   readonly setId: string;
   readonly name: string;
   readonly pieces: number;

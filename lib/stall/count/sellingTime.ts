@@ -13,7 +13,7 @@ export interface WallTime {
 export type WallClock = (at: number) => WallTime;
 
 /** A moment by the day of selling that it belongs to. */
-export interface SellingTime {
+interface SellingTime {
   readonly day: string;
   /** Since the midnight that day began at; 1440 and more after the next. */
   readonly minute: number;
@@ -44,6 +44,7 @@ export function isLastHour({ days, lastHourFrom }: StallPlan, wall: WallTime): b
   );
   if (lastHourFrom === null || last === null) return false;
   const { day, minute } = sellingTime({ days }, wall);
-  const from = lastHourFrom < last.fromMinute ? lastHourFrom + MINUTES_OF_DAY : lastHourFrom;
+  const isAfterMidnight = last.toMinute < last.fromMinute && lastHourFrom < last.fromMinute;
+  const from = isAfterMidnight ? lastHourFrom + MINUTES_OF_DAY : lastHourFrom;
   return day === last.day && minute >= from;
 }

@@ -1,0 +1,62 @@
+'use client';
+
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
+import { formatterFor } from '@/app/_words/formatter';
+import {
+  clockElsewhereWords,
+  foreignWords,
+  lastHourWords,
+  laterPlanWords,
+  plansOfSeveralWords,
+  shortAmount,
+  unplannedWords,
+} from '@/app/_words/stall/count/countWords';
+import { isLastHour, sellingTime, type WallTime } from '@/lib/stall/count/sellingTime';
+import styles from './Count.module.css';
+import type { Counting } from './useCount';
+
+type CountToldProps = Readonly<{
+  counting: Counting;
+  wall: WallTime;
+  isOfSeveral: boolean;
+  /** The next tile opens what else can become of it. */
+  isChoosing: boolean;
+  onStop: () => void;
+}>;
+
+/** What is not as it should be, or not as ever, before the goods; each sale is kept all the same. */
+export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: CountToldProps) {
+  const { workspace, plan, count, tapsBefore, problem, locale } = counting;
+  const formatter = formatterFor(useTextContext());
+  const planDays = plan.days.map(({ day }) => formatter.day(day)).join(', ');
+  const planned = count.goods.slice(plan.goods.length).reduce((sum, { sold }) => sum + sold, 0);
+  return (
+    <div className={styles.told}>
+      {problem !== null && <Advice severity="stop">{problem}</Advice>}
+      <ClockBehind clockBehind={workspace.clockBehind} />
+      {!sellingTime(plan, wall).isOfPlan && (
+        <Advice severity="caution">{clockElsewhereWords(formatter.day(wall.day), planDays)}</Advice>
+      )}
+      {tapsBefore > 0 && <Advice severity="note">{laterPlanWords(tapsBefore)}</Advice>}
+      {isOfSeveral && <Advice severity="caution">{plansOfSeveralWords}</Advice>}
+      {count.foreign.length > 0 && (
+        <Advice severity="caution">
+          {foreignWords(
+            count.foreign.map(({ currency, minor }) => `${shortAmount(minor, currency, locale)} ${currency}`),
+          )}
+        </Advice>
+      )}
+      {planned > 0 && <Advice severity="note">{unplannedWords(planned)}</Advice>}
+      {isLastHour(plan, wall) && <p className={styles.line}>{lastHourWords}</p>}
+      {isChoosing && (
+        <div className={styles.choosing} role="status">
+          <p>Tap the piece it is about.</p>
+          <Button onPress={onStop}>Go on selling</Button>
+        </div>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,148 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
+import { AmountField } from '@/app/_fields/AmountField';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { NumberField } from '@/app/_fields/NumberField';
+import { shortAmount } from '@/app/_words/stall/count/countWords';
+import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { numberLimits } from '@/shared/limits';
+import { toMinor } from '@/shared/money';
+import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
+import type { TileGoods, TileRow } from '../tileRows';
+import type { Counting } from '../useCount';
+import styles from './Panel.module.css';
+
+type PiecePanelProps = Readonly<{
+  counting: Counting;
+  rows: readonly TileRow[];
+  tile: TileGoods;
+  onDone: () => void;
+}>;
+
+/** What else can become of a piece than to be sold at its price. */
+export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
+  const { plan, ticket, count, locale, tap } = counting;
+  const { jobId, lineId, size } = tile.goods;
+  const goods = { jobId, lineId, size };
+  const { pay } = ticket;
+  const [own, setOwn] = useState<number | null>(null);
+  const [more, setMore] = useState<number | null>(null);
+  const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
+  const done = (one: Tap) => {
+    if (tap(one)) onDone();
+  };
+  return (
+    <>
+      {left <= 0 && (
+        <Button onPress={() => done({ what: 'sale', goods, minor: tile.minor, pay })}>
+          Sell one even so, {tile.price}
+        </Button>
+      )}
+      <div className={styles.line}>
+        <AmountField
+          label="Other price"
+          currency={plan.currency}
+          value={own}
+          onCommit={setOwn}
+          minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
+        />
+        <Button
+          blockedBy={own === null ? 'The price comes first.' : undefined}
+          onPress={() =>
+            own !== null &&
+            done({ what: 'sale', goods, minor: toMinor(own, plan.currency), isOwnPrice: true, pay })
+          }
+        >
+          Sell at it
+        </Button>
+      </div>
+      <div className={styles.keys}>
+        <Button onPress={() => done({ what: 'putBack', goods })}>Put back, the price</Button>
+        <Button onPress={() => done({ what: 'asked', goods, words: '' })}>Asked for</Button>
+        <Button onPress={() => done({ what: 'given', goods })}>Given away</Button>
+        <Button onPress={() => done({ what: 'damaged', goods, isSecond: false })}>Damaged, waste</Button>
+        <Button onPress={() => done({ what: 'damaged', goods, isSecond: true })}>Damaged, a second</Button>
+        <Button onPress={() => done({ what: 'refund', goods, minor: tile.minor, pay })}>
+          Came back for {tile.price}
+        </Button>
+      </div>
+      <Exchange {...{ counting, rows, tile }} onTap={done} />
+      <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>
+        <div className={styles.line}>
+          <NumberField
+            label="Pieces put out"
+            value={more}
+            onCommit={setMore}
+            width="narrow"
+            {...numberLimits(stallTapSchema, ['tap', 'pieces'])}
+          />
+          <Button
+            blockedBy={more === null ? 'How many comes first.' : undefined}
+            onPress={() => more !== null && done({ what: 'refill', goods, pieces: more })}
+          >
+            Count them in
+          </Button>
+        </div>
+      </Fold>
+      <p className={styles.quiet}>
+        By {pay === 'cash' ? 'cash' : 'card'}, as it is set; {shortAmount(tile.minor, plan.currency, locale)}{' '}
+        {plan.currency} is the price now.
+      </p>
+    </>
+  );
+}
+
+// Helpers
+
+type ExchangeProps = Pick<PiecePanelProps, 'counting' | 'rows' | 'tile'> &
+  Readonly<{ onTap: (tap: Tap) => void }>;
+
+/** This piece came back, and another goes. */
+function Exchange({ counting, rows, tile, onTap }: ExchangeProps) {
+  const { plan, ticket, locale } = counting;
+  const [key, setKey] = useState<string | null>(null);
+  const others = rows.flatMap(({ tiles, hasSizes, name }) =>
+    tiles
+      .filter((one) => one.key !== tile.key)
+      .map((one) => ({ ...one, told: hasSizes ? one.name : `${one.name}, ${name}` })),
+  );
+  const other = others.find((one) => one.key === key);
+  const exchange = (minor: number) => {
+    if (other === undefined) return;
+    const [back, out] = [tile.goods, other.goods].map(({ jobId, lineId, size }) => ({ jobId, lineId, size }));
+    if (back !== undefined && out !== undefined)
+      onTap({ what: 'exchange', back, out, minor, pay: ticket.pay });
+  };
+  const difference = other === undefined ? 0 : other.minor - tile.minor;
+  return (
+    <Fold summary="Exchange" line="it came back, another goes">
+      <div className={styles.part}>
+        <ChoiceField
+          label="What goes instead"
+          value={key}
+          choices={others.map((one) => ({ value: one.key, label: `${one.told}, ${one.price}` }))}
+          onCommit={setKey}
+          width="full"
+        />
+        <div className={styles.keys}>
+          {difference !== 0 && (
+            <Button kind="strong" onPress={() => exchange(difference)}>
+              {exchangeWords(difference, plan.currency, locale)}
+            </Button>
+          )}
+          <Button
+            kind={difference === 0 ? 'strong' : 'plain'}
+            blockedBy={other === undefined ? 'What goes comes first.' : undefined}
+            onPress={() => exchange(0)}
+          >
+            Exchange, no money
+          </Button>
+        </div>
+      </div>
+    </Fold>
+  );
+}

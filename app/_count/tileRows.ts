@@ -1,0 +1,66 @@
+import { hasSizes, rowPriceWords, shortAmount } from '@/app/_words/stall/count/countWords';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { priceNow } from '@/lib/stall/count/priceNow';
+import type { WallTime } from '@/lib/stall/count/sellingTime';
+import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+
+/** What one tile sells, the same object while its price holds. */
+export interface TileGoods {
+  readonly key: string;
+  readonly goods: PlannedGoods;
+  /** On the tile: the size, or the design where there are no sizes. */
+  readonly label: string;
+  /** In words of its own: “Otter L”. */
+  readonly name: string;
+  /** Whole minor units, by the hour. */
+  readonly minor: number;
+  readonly price: string;
+}
+
+/** Tiles that stand together: the sizes of a design, or the designs of goods without sizes. */
+export interface TileRow {
+  readonly id: string;
+  readonly name: string;
+  readonly prices: string;
+  readonly hasSizes: boolean;
+  readonly tiles: readonly TileGoods[];
+}
+
+/** @returns the rows in the order of the plan: by range, then by design. */
+export function tileRows(plan: StallPlan, wall: WallTime, locale: string): readonly TileRow[] {
+  return plan.ranges.flatMap((range) => {
+    const goods = plan.goods.filter(({ rangeId }) => rangeId === range.id);
+    const isSized = hasSizes(plan.ranges, range.id);
+    const tiles = goods.map((one) => tileOf(one, isSized));
+    if (tiles.length === 0) return [];
+    if (!isSized) return [rowOf(range.id, range.name, tiles)];
+    const designs = new Map<string, TileGoods[]>();
+    for (const tile of tiles) {
+      const id = `${tile.goods.jobId}/${tile.goods.lineId}`;
+      designs.set(id, [...(designs.get(id) ?? []), tile]);
+    }
+    return [...designs].map(([id, own]) => rowOf(`${range.id}/${id}`, own[0]?.goods.design ?? '', own));
+  });
+
+  function tileOf(goods: PlannedGoods, isSized: boolean): TileGoods {
+    const minor = priceNow(plan, goods, wall);
+    return {
+      key: goodsKey(goods),
+      goods,
+      label: isSized ? goods.size : goods.design,
+      name: isSized ? `${goods.design} ${goods.size}` : goods.design,
+      minor,
+      price: shortAmount(minor, plan.currency, locale),
+    };
+  }
+
+  function rowOf(id: string, name: string, tiles: readonly TileGoods[]): TileRow {
+    const isSized = hasSizes(plan.ranges, tiles[0]?.goods.rangeId ?? '');
+    const prices = rowPriceWords(
+      tiles.map(({ label, minor }) => ({ name: label, minor })),
+      plan.currency,
+      locale,
+    );
+    return { id, name, prices, hasSizes: isSized, tiles };
+  }
+}

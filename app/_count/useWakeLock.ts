@@ -1,0 +1,41 @@
+'use client';
+
+import { useEffect, useState } from 'react';
+
+/** `refused` where the device saves power just now; it is asked again whenever the page is shown. */
+export type WakeState = 'asking' | 'awake' | 'refused' | 'unknown';
+
+/** Keeps the screen awake while the count is shown; a browser lets go of it whenever the page is hidden. */
+export function useWakeLock(): WakeState {
+  const [state, setState] = useState<WakeState>('asking');
+  useEffect(() => {
+    // Older browsers, and pages that did not come over a safe way, have none.
+    const locks: WakeLock | undefined = navigator.wakeLock;
+    if (locks === undefined) {
+      setState('unknown');
+      return;
+    }
+    let isLeft = false;
+    let held: WakeLockSentinel | null = null;
+    const ask = async () => {
+      if (document.visibilityState !== 'visible' || (held !== null && !held.released)) return;
+      try {
+        const lock = await locks.request('screen');
+        if (isLeft) return void (await lock.release());
+        held = lock;
+        setState('awake');
+      } catch {
+        if (!isLeft) setState('refused');
+      }
+    };
+    const onShown = () => void ask();
+    onShown();
+    document.addEventListener('visibilitychange', onShown);
+    return () => {
+      isLeft = true;
+      document.removeEventListener('visibilitychange', onShown);
+      void held?.release();
+    };
+  }, []);
+  return state;
+}

@@ -1,0 +1,92 @@
+import { formatNumber } from '@/shared/formatNumber';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { StallPay } from '@/shared/schemas/stallEvents';
+import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import { currencyDigits } from '@/shared/tables/currencies';
+
+export const payWords: Readonly<Record<StallPay, string>> = { cash: 'Cash', card: 'Card' };
+
+/** @returns whole minor units in few signs: 2800 of USD is “28”, 2850 “28.50”; nothing is rounded. */
+export function shortAmount(minor: number, currency: string, locale: string): string {
+  const amount = fromMinor(minor as MinorUnits, currency);
+  const digits = Number.isInteger(amount) ? 0 : (currencyDigits(currency) ?? 2);
+  return formatNumber(amount, locale, { minDecimals: digits, maxDecimals: digits });
+}
+
+/** @returns what a piece is called on a tile's own words: “Otter L”, “Otter” where it has no sizes */
+export function pieceName({ goods, ranges }: Pick<StallPlan, 'goods' | 'ranges'>, key: PieceKey): string {
+  const found = goods.find(
+    ({ jobId, lineId, size }) => jobId === key.jobId && lineId === key.lineId && size === key.size,
+  );
+  if (found === undefined) return `a piece in ${key.size}`;
+  return hasSizes(ranges, found.rangeId) ? `${found.design} ${found.size}` : found.design;
+}
+
+type PieceKey = Pick<PlannedGoods, 'jobId' | 'lineId' | 'size'>;
+
+export const hasSizes = (ranges: StallPlan['ranges'], rangeId: string): boolean =>
+  ranges.find(({ id }) => id === rangeId)?.hasSizes ?? true;
+
+/**
+ * @param prices of a row from left to right, whole minor units, each with its size
+ * @returns “28, from 2XL 31”; each price with its sizes where they do not rise in one go
+ */
+export function rowPriceWords(
+  prices: readonly { readonly name: string; readonly minor: number }[],
+  currency: string,
+  locale: string,
+): string {
+  const turns = prices.filter(({ minor }, at) => minor !== prices[at - 1]?.minor);
+  return turns
+    .map(({ name, minor }, at) => {
+      const amount = shortAmount(minor, currency, locale);
+      return at === 0 ? amount : `from ${name} ${amount}`;
+    })
+    .join(', ');
+}
+
+export const leftWords = (left: number): string =>
+  left < 0 ? `${-left} more than brought` : left === 0 ? 'none left' : `${left} left`;
+
+/** @returns all that a tile says to who cannot see it */
+export function tileSpoken(
+  name: string,
+  { left, asked, price }: { readonly left: number; readonly asked: number; readonly price: string },
+): string {
+  return left > 0
+    ? `${name}, ${price}, ${leftWords(left)}`
+    : `${name}, ${leftWords(left)}: count as asked for${asked > 0 ? `, so far ${asked}` : ''}`;
+}
+
+/** @returns how the day is kept, at the end of the head */
+export const keptWords = (at: string): string => `no signal needed · kept ${at}`;
+
+/** What the screen says before anything was tapped by. */
+export const noPlanWords = {
+  title: 'No plan is fixed yet',
+  line: 'The count goes by the plan: what is in the car, and its prices. Fix the plan of this stall day first, or bring it in on this phone as a file.',
+  link: 'To the plan',
+} as const;
+
+export const notKeptWords =
+  'The last taps are on this screen only. Leave it open, and make room or save them as a file.';
+
+/** @returns what a clock on another day means */
+export const clockElsewhereWords = (clockDay: string, planDays: string): string =>
+  `The clock of this device says ${clockDay}, and the plan is for ${planDays}. Sales are kept and counted all the same, but at wrong hours: set the clock right.`;
+
+/** @returns that a plan came after counting had begun */
+export const laterPlanWords = (taps: number): string =>
+  `A newer plan came after you began: what is left and prices go by it now. ${taps === 1 ? 'One tap' : `${taps} taps`} by the plan before still count${taps === 1 ? 's' : ''}.`;
+
+/** @returns what two plans of two devices mean */
+export const plansOfSeveralWords =
+  'Two devices fixed a plan for this day. The count goes by the newest: take the other back in the plan, or both phones may sell by other prices.';
+
+export const foreignWords = (sums: readonly string[]): string =>
+  `Not added to what was taken, for it is another currency: ${sums.join(', ')}.`;
+
+export const unplannedWords = (pieces: number): string =>
+  `${pieces === 1 ? 'One piece' : `${pieces} pieces`} sold that this plan does not name.`;
+
+export const lastHourWords = 'Prices of the last hour hold.';

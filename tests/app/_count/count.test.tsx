@@ -1,0 +1,333 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { addDays } from '@/shared/days';
+import { clearScreens, disk, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
+import { enterCount, fixPlan, key, tapped, tile } from './inCount';
+
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/stall/spring-fair/count',
+  useRouter: () => ({ push: () => undefined }),
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+
+beforeEach(() => {
+  // The tests' browser has no dialogs; the browser tests look at the real ones.
+  HTMLDialogElement.prototype.showModal = function showModal() {
+    this.open = true;
+  };
+  HTMLDialogElement.prototype.close = function close() {
+    if (!this.open) return;
+    this.open = false;
+    this.dispatchEvent(new Event('close'));
+  };
+});
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const click = (element: HTMLElement) => userEvent.click(element);
+const kept = () => eventually(() => expect(screen.getByText(/^no signal needed · kept/)).toBeVisible());
+const isInverted = (element: HTMLElement) => element.className.includes('last');
+
+describe('the sales count', () => {
+  it('leads to the plan where none is fixed', async () => {
+    await enterCount();
+    expect(screen.getByRole('heading', { name: 'No plan is fixed yet' })).toBeVisible();
+    expect(screen.getByRole('link', { name: 'To the plan' })).toHaveAttribute('href', '/stall/spring-fair');
+  });
+
+  it('sells one with one tap: the tile is marked and has one less, the head adds up, and all is kept', async () => {
+    const planId = await fixPlan();
+    await enterCount();
+    expect(
+      screen.getByRole('img', { name: /^0 sold\. 9 cash back; 22 pay; 31 all; 44 unsold too\.$/ }),
+    ).toBeVisible();
+    await click(tile(/^Otter L, 28, 7 left/));
+    expect(isInverted(tile(/^Otter L, 28, 6 left/))).toBe(true);
+    expect(screen.getByText('28', { selector: 'strong' }).parentElement).toHaveTextContent('28 USD taken');
+    expect(screen.getByText(/to go until your cash is back/)).toHaveTextContent(
+      '8 to go until your cash is back',
+    );
+    expect(tapped()).toEqual([
+      { what: 'sale', goods: { jobId: 'fair-shirts', lineId: 'otter', size: 'L' }, minor: 2800, pay: 'card' },
+    ]);
+    expect(screenStore().getState().entries.stallTap[0]?.body).toMatchObject({
+      stallDayId: 'spring-fair',
+      planId,
+      currency: 'USD',
+    });
+    await kept();
+  });
+
+  it('tells the price of a row, and the designs of goods without sizes in one', async () => {
+    await fixPlan();
+    await enterCount();
+    const fern = screen.getByRole('region', { name: 'Fern' });
+    expect(within(fern).getByText('28, from 2XL 31')).toBeVisible();
+    expect(within(fern).getAllByRole('button')).toHaveLength(6);
+    const mugs = screen.getByRole('region', { name: 'Mugs' });
+    expect(
+      within(mugs)
+        .getAllByRole('button')
+        .map(({ textContent }) => textContent),
+    ).toEqual(['Fern12 left', 'Otter12 left', 'Star Map12 left']);
+  });
+
+  it('undoes the last tap that counts, one after the other, and says which', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Otter L,/));
+    await click(tile(/^Fern S,/));
+    await click(key(/^Undo ?Fern S, 28$/));
+    expect(tile(/^Fern S, 28, 4 left/)).toBeVisible();
+    await click(key(/^Undo ?Otter L, 28$/));
+    expect(tapped()).toEqual([]);
+    await click(key(/^Undo ?nothing yet$/));
+    expect(tapped()).toEqual([]);
+    await kept();
+  });
+
+  it('counts a gone tile as asked for, and sells one even so where told', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Star Map 3XL, 31, 1 left/));
+    await click(tile(/^Star Map 3XL, none left/));
+    expect(tile(/^Star Map 3XL, none left: count as asked for, so far 1$/)).toHaveTextContent('asked 1');
+    fireEvent.contextMenu(tile(/^Star Map 3XL/));
+    await click(await screen.findByRole('button', { name: 'Sell one even so, 31' }));
+    expect(tile(/^Star Map 3XL, 1 more than brought/)).toBeVisible();
+    expect(tapped().map(({ what }) => what)).toEqual(['sale', 'asked', 'sale']);
+  });
+
+  it('takes cash for all of the ticket when told so last, rounds it by the coin, and goes on so', async () => {
+    await fixPlan({ currency: 'CHF', goods: fairPlan.goods.map((goods) => ({ ...goods, price: 1998 })) });
+    await enterCount();
+    await click(tile(/^Fern S, 19\.98/));
+    expect(key(/^Next customer ?1 for 19\.98$/)).toBeVisible();
+    await click(key(/^Cash$/));
+    // 19.98 is paid as 20.00 where the smallest coin is five.
+    expect(key(/^Next customer ?1 for 20$/)).toBeVisible();
+    await click(key(/^Next customer/));
+    expect(key(/^Next customer/)).toHaveAttribute('aria-disabled', 'true');
+    expect(key(/^Cash$/)).toHaveAttribute('aria-pressed', 'true');
+    await click(tile(/^Fern M,/));
+    expect(tapped().at(-1)).toMatchObject({ what: 'sale', pay: 'cash' });
+  });
+
+  it('offers a pair as soon as the ticket has one, and takes it off', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Fern S,/));
+    expect(screen.queryByRole('button', { name: /^Two shirts/ })).toBeNull();
+    await click(tile(/^Otter M,/));
+    await click(key(/^Two shirts ?−6$/));
+    expect(key(/^Next customer ?2 for 50$/)).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^Two shirts/ })).toBeNull();
+  });
+
+  it('is there again after a reload, the way of paying and the open ticket as well', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^Cash$/));
+    await click(tile(/^Fern S,/));
+    await kept();
+    cleanup();
+    leaveScreens();
+    await enterCount();
+    expect(tile(/^Fern S, 28, 3 left/)).toBeVisible();
+    expect(key(/^Cash$/)).toHaveAttribute('aria-pressed', 'true');
+    expect(key(/^Next customer ?1 for 28$/)).toBeVisible();
+    expect(key(/^Undo ?Fern S, 28$/)).toBeVisible();
+  });
+});
+
+describe('under a long press', () => {
+  it('opens by holding a tile, which sells nothing', async () => {
+    await fixPlan();
+    await enterCount();
+    vi.useFakeTimers();
+    try {
+      fireEvent.pointerDown(tile(/^Fern L,/), { button: 0 });
+      act(() => vi.advanceTimersByTime(500));
+      fireEvent.pointerUp(tile(/^Fern L,/));
+      fireEvent.click(tile(/^Fern L,/), { detail: 1 });
+    } finally {
+      vi.useRealTimers();
+    }
+    expect(await screen.findByRole('button', { name: 'Given away' })).toBeVisible();
+    expect(tapped()).toEqual([]);
+  });
+
+  it('takes another price, a piece given, spoiled, put back, and money back', async () => {
+    await fixPlan();
+    await enterCount();
+    const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'L' };
+    const choose = async (name: RegExp | string) => {
+      fireEvent.contextMenu(tile(/^Fern L,/));
+      await click(await screen.findByRole('button', { name }));
+    };
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    await userEvent.type(await screen.findByRole('textbox', { name: 'Other price' }), '20');
+    await click(key(/^Sell at it$/));
+    await choose('Given away');
+    await choose('Damaged, a second');
+    await choose('Put back, the price');
+    await choose('Came back for 28');
+    expect(tapped()).toEqual([
+      { what: 'sale', goods, minor: 2000, isOwnPrice: true, pay: 'card' },
+      { what: 'given', goods },
+      { what: 'damaged', goods, isSecond: true },
+      { what: 'putBack', goods },
+      { what: 'refund', goods, minor: 2800, pay: 'card' },
+    ]);
+    // 9 brought, one sold and come back, one given, one spoiled.
+    expect(tile(/^Fern L, 28, 7 left/)).toBeVisible();
+  });
+
+  it('exchanges a piece for another with what it costs more', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Fern L,/));
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    await click(await screen.findByText('Exchange'));
+    await userEvent.selectOptions(screen.getByLabelText('What goes instead'), 'Fern 2XL, 31');
+    await click(key(/^Exchange, 3 on top$/));
+    expect(tile(/^Fern L, 28, 9 left/)).toBeVisible();
+    expect(tile(/^Fern 2XL, 31, 1 left/)).toBeVisible();
+    expect(key(/^Next customer ?1 for 31$/)).toBeVisible();
+  });
+});
+
+describe('under More', () => {
+  it('leads to the panel of a piece without a long press', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    await click(await screen.findByRole('button', { name: /^Other price, exchange/ }));
+    await click(tile(/^Fern L,/));
+    await click(await screen.findByRole('button', { name: 'Given away' }));
+    expect(tapped().map(({ what }) => what)).toEqual(['given']);
+    await click(tile(/^Fern L,/));
+    expect(tapped().map(({ what }) => what)).toEqual(['given', 'sale']);
+  });
+
+  it('counts visitors, weather, notes, leads and the tin', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    await click(await screen.findByRole('button', { name: 'Visitors +10' }));
+    await click(key(/^Visitors \+10 · 10$/));
+    await click(key(/^showers$/));
+    await click(key(/^Wants something made$/));
+    await click(screen.getByText('In words'));
+    await userEvent.type(screen.getByRole('textbox', { name: 'Words' }), 'Band plays');
+    await click(key(/^Note it$/));
+    await click(screen.getByText('Tin'));
+    await userEvent.type(screen.getByRole('textbox', { name: 'How much' }), '50');
+    await click(key(/^Taken out$/));
+    expect(tapped()).toEqual([
+      { what: 'visitors', count: 10 },
+      { what: 'visitors', count: 10 },
+      { what: 'weather', weatherId: 'showers' },
+      { what: 'lead', words: '' },
+      { what: 'note', words: 'Band plays' },
+      { what: 'tin', cause: 'skimmed', minor: 5000, words: '' },
+    ]);
+  });
+
+  it('puts the keys on the side of the other hand, and remembers it', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    await click(await screen.findByText('This phone'));
+    await click(key(/^Keys for the left hand$/));
+    cleanup();
+    await enterCount();
+    expect(key(/^Undo/).closest('[class*="mirrored"]')).not.toBeNull();
+  });
+
+  it('says where the screen cannot be kept awake', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    await click(await screen.findByText('This phone'));
+    expect(screen.getByText(/cannot keep the screen awake/)).toBeVisible();
+  });
+});
+
+describe('what was asked for and not here', () => {
+  it('is counted by goods that are gone and in words, each again with one tap', async () => {
+    await fixPlan({
+      goods: fairPlan.goods.map((one) => ({ ...one, bring: one.size === 'L' ? 0 : one.bring })),
+    });
+    await enterCount();
+    await click(key(/^Asked for, not here/));
+    await click(await screen.findByRole('button', { name: 'Otter L' }));
+    await userEvent.type(screen.getByRole('textbox', { name: /^What was it/ }), 'youth sizes');
+    await click(key(/^Count it$/));
+    await click(key(/^youth sizes · 1$/));
+    expect(tapped()).toEqual([
+      { what: 'asked', goods: { jobId: 'fair-shirts', lineId: 'otter', size: 'L' }, words: '' },
+      { what: 'asked', goods: null, words: 'youth sizes' },
+      { what: 'asked', goods: null, words: 'youth sizes' },
+    ]);
+    expect(key(/^Asked for, not here/)).toHaveTextContent('so far 3');
+  });
+});
+
+describe('what is told', () => {
+  it('a full disk at once: the taps stay on the screen, and are kept once there is room', async () => {
+    await fixPlan();
+    await enterCount();
+    disk.isFull = true;
+    await click(tile(/^Fern S,/));
+    await click(tile(/^Fern M,/));
+    const alarm = within(await screen.findByRole('alert'));
+    expect(alarm.getByText('Not kept.')).toBeVisible();
+    expect(alarm.getByRole('button', { name: 'Carry to another device' })).toBeVisible();
+    expect(tile(/^Fern S, 28, 3 left/)).toBeVisible();
+    disk.isFull = false;
+    await click(alarm.getByRole('button', { name: 'Try again' }));
+    await kept();
+    expect(tapped()).toHaveLength(2);
+  });
+
+  it('a clock on a day that is none of the plan; the sale is kept', async () => {
+    await fixPlan({ days: [{ day: addDays(TEST_DAY, 24), fromMinute: 600, toMinute: 1020, weight: 1 }] });
+    await enterCount();
+    expect(
+      screen.getByText(/^The clock of this device says .* Sales are kept and counted all the same/),
+    ).toBeVisible();
+    await click(tile(/^Fern S,/));
+    expect(tapped()).toHaveLength(1);
+  });
+
+  it('a newer plan that came after counting began: it holds from then on, and the taps before still count', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Fern S, 28/));
+    await fixPlan({ goods: fairPlan.goods.map((one) => ({ ...one, price: 2500 })) });
+    expect(tile(/^Fern S, 25, 3 left/)).toBeVisible();
+    expect(
+      screen.getByText(/^A newer plan came after you began.* One tap by the plan before still counts\.$/),
+    ).toBeVisible();
+  });
+
+  it('prices of the last hour by the clock of the last day', async () => {
+    await fixPlan({ lastHourFrom: 0, goods: fairPlan.goods.map((one) => ({ ...one, lastHourPrice: 2000 })) });
+    await enterCount();
+    expect(screen.getByText('Prices of the last hour hold.')).toBeVisible();
+    await click(tile(/^Fern S, 20,/));
+    expect(tapped()).toMatchObject([{ minor: 2000 }]);
+  });
+});
