@@ -31,6 +31,8 @@ export function foldTaps(plan: StallPlan, taps: readonly TappedEntry[], wallAt: 
 
 // Helpers
 
+const MS_PER_MINUTE = 60_000;
+
 type Beside = Pick<
   DayCount,
   'reductionsMinor' | 'tinMinor' | 'putBack' | 'visitors' | 'weatherId' | 'notes' | 'leads' | 'pay'
@@ -72,10 +74,19 @@ function foreignOf(tickets: readonly Ticket[], currency: string): readonly Forei
 
 function hoursOf(taps: readonly TappedEntry[], plan: StallPlan, wallAt: WallClock): DayCount['hours'] {
   const hours = new Map<string, DayCount['hours'][number]>();
+  const known = new Map<number, { readonly day: string; readonly hour: number }>();
+  /** Clocks on walls differ by whole minutes. */
+  const hourOf = (minuteAt: number) => {
+    const before = known.get(minuteAt);
+    if (before !== undefined) return before;
+    const { day, minute } = sellingTime(plan, wallAt(minuteAt * MS_PER_MINUTE));
+    const found = { day, hour: Math.floor(minute / 60) };
+    known.set(minuteAt, found);
+    return found;
+  };
   for (const { at, body } of taps) {
     if (body.tap.what !== 'sale') continue;
-    const { day, minute } = sellingTime(plan, wallAt(at));
-    const hour = Math.floor(minute / 60);
+    const { day, hour } = hourOf(Math.floor(at / MS_PER_MINUTE));
     const key = `${day} ${String(hour).padStart(2, '0')}`;
     hours.set(key, { day, hour, pieces: (hours.get(key)?.pieces ?? 0) + 1 });
   }

@@ -35,8 +35,11 @@ export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
   for (const tapped of taps) {
     const { device } = tapped;
     const { tap } = tapped.body;
-    const lines = open.get(device) ?? [];
-    open.set(device, lines);
+    let lines = open.get(device);
+    if (lines === undefined) {
+      lines = [];
+      open.set(device, lines);
+    }
     if (tap.what === 'next') {
       tickets.push({ device, lines, isOpen: false });
       open.delete(device);
@@ -54,18 +57,33 @@ export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
 // Helpers
 
 /** @returns the line that a tap puts on the ticket; null for what no customer pays. */
-function lineOf({ id, at, body }: TappedEntry): TicketLine | null {
-  const { tap, currency } = body;
-  const told = { id, at, currency };
+function lineOf({ id, at, body: { tap, currency } }: TappedEntry): TicketLine | null {
+  // Each field by its name: thousands of them are made at each tap, and a spread takes three times as long.
+  const line = (
+    goods: StallGoods | null,
+    setId: string | null,
+    pieces: number,
+    minor: number,
+    pay: StallPay,
+  ) => ({
+    id,
+    goods,
+    setId,
+    pieces,
+    minor,
+    currency,
+    pay,
+    at,
+  });
   switch (tap.what) {
     case 'sale':
-      return { ...told, goods: tap.goods, setId: null, pieces: 1, minor: tap.minor, pay: tap.pay };
+      return line(tap.goods, null, 1, tap.minor, tap.pay);
     case 'set':
-      return { ...told, goods: null, setId: tap.setId, pieces: 0, minor: -tap.minor, pay: tap.pay };
+      return line(null, tap.setId, 0, -tap.minor, tap.pay);
     case 'exchange':
-      return { ...told, goods: tap.out, setId: null, pieces: 0, minor: tap.minor, pay: tap.pay };
+      return line(tap.out, null, 0, tap.minor, tap.pay);
     case 'refund':
-      return { ...told, goods: tap.goods, setId: null, pieces: -1, minor: -tap.minor, pay: tap.pay };
+      return line(tap.goods, null, -1, -tap.minor, tap.pay);
     default:
       return null;
   }

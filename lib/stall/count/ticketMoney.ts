@@ -20,12 +20,13 @@ interface TicketMoney {
  */
 export function ticketMoney(tickets: readonly Ticket[], currency: string): TicketMoney {
   const numbers = new Map<string, number>();
+  const inCoins = coinsOf(currency);
   let [grossMinor, cashMinor, cashRoundingMinor, cardMinor] = [0, 0, 0, 0];
   const counts = tickets.map(({ device, lines, isOpen }): TicketCount => {
     const number = (numbers.get(device) ?? 0) + 1;
     numbers.set(device, number);
     const written = paidBy(lines, currency, 'cash');
-    const cash = roundCash(written as MinorUnits, currency);
+    const cash = inCoins(written);
     const card = paidBy(lines, currency, 'card');
     grossMinor += written + card;
     cashMinor += cash;
@@ -40,3 +41,15 @@ export function ticketMoney(tickets: readonly Ticket[], currency: string): Ticke
 /** @returns what the lines of one way of paying come to before cash is rounded, whole minor units */
 export const paidBy = (lines: readonly TicketLine[], currency: string, pay: StallPay): number =>
   lines.reduce((sum, line) => (line.pay === pay && line.currency === currency ? sum + line.minor : sum), 0);
+
+// Helpers
+
+/** Rounds cash of one currency, each sum once: a day has thousands of tickets and few different ones. */
+function coinsOf(currency: string): (written: number) => number {
+  const known = new Map<number, number>();
+  return (written) => {
+    const cash = known.get(written) ?? roundCash(written as MinorUnits, currency);
+    known.set(written, cash);
+    return cash;
+  };
+}

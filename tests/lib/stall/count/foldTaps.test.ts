@@ -216,14 +216,14 @@ describe('foldTaps tells', () => {
     expect(fold(taps).hours.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(70);
     const night = { ...fairPlan, days: [{ day: '2026-12-31', fromMinute: 1080, toMinute: 60, weight: 1 }] };
     const log = aTapLog();
-    for (const at of [0, 1, 2]) tapOn(log, saleOf(fernL), { at });
+    for (const minute of [0, 1, 2]) tapOn(log, saleOf(fernL), { at: minute * 60_000 });
     const walls = [
       { day: '2026-12-31', minute: 1439 },
       { day: '2027-01-01', minute: 30 },
       // Long after the end: nobody knows of which day it is but its own.
       { day: '2027-01-01', minute: 600 },
     ];
-    expect(foldTaps(night, log.taps, (at) => walls[at] ?? { day: '', minute: 0 }).hours).toEqual([
+    expect(foldTaps(night, log.taps, (at) => walls[at / 60_000] ?? { day: '', minute: 0 }).hours).toEqual([
       { day: '2026-12-31', hour: 23, pieces: 1 },
       { day: '2026-12-31', hour: 24, pieces: 1 },
       { day: '2027-01-01', hour: 10, pieces: 1 },
