@@ -12,6 +12,12 @@ export function BreakEvenBar({ marks, sold }: Readonly<{ marks: readonly BreakMa
   return (
     <div className={styles.bar}>
       <svg className={styles.drawing} role="img" aria-label={barWords(marks, sold)}>
+        <defs>
+          <linearGradient id="heat-of-the-day" x1="0" x2="1" y1="0" y2="0">
+            <stop className={styles.cold} offset="0" />
+            <stop className={styles.warm} offset="1" />
+          </linearGradient>
+        </defs>
         <rect className={styles.ground} width="100%" height="100%" rx="4" />
         <rect className={styles.earned} width={at(sold)} height="100%" rx="4" />
         {marks.map(({ pieces, words }) => (

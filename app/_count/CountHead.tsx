@@ -2,7 +2,7 @@
 
 import { LaterPart } from '@/app/_network/LaterPart';
 import { breakMarks, toGo } from '@/app/_words/stall/count/breakEvenWords';
-import { keptWords, notKeptWords, shortAmount } from '@/app/_words/stall/count/countWords';
+import { keepingWords, keptWords, notKeptWords, shortAmount } from '@/app/_words/stall/count/countWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { BreakEvenBar } from './BreakEvenBar';
 import styles from './Head.module.css';
@@ -21,7 +21,7 @@ export function CountHead({ counting }: Readonly<{ counting: Counting }>) {
         <h1 className={styles.title}>{plan.title}</h1>
         {kept.state !== 'notKept' && (
           <p className={styles.kept}>
-            {kept.state === 'keeping' ? 'keeping…' : keptWords(clockOf(kept.at, locale))}
+            {kept.state === 'keeping' ? keepingWords : keptWords(clockOf(kept.at, locale))}
           </p>
         )}
       </div>

@@ -14,10 +14,10 @@ export interface BreakMark {
 const NOISE = 1e-9;
 
 const aims = {
-  cash: { words: 'cash back', aim: 'until your cash is back' },
+  cash: { words: 'cash back', aim: 'for your cash' },
   withPay: { words: 'pay', aim: 'for your pay' },
   everything: { words: 'all', aim: 'for all costs' },
-  withWriteDown: { words: 'unsold too', aim: 'for what stays unsold' },
+  withWriteDown: { words: 'unsold too', aim: 'for unsold too' },
 } as const;
 
 /** @returns the marks of the bar, from few pieces to many; none where no piece earns anything */

@@ -61,6 +61,8 @@ export function tileSpoken(
 /** @returns how the day is kept, at the end of the head */
 export const keptWords = (at: string): string => `no signal needed · kept ${at}`;
 
+export const keepingWords = 'no signal needed · keeping…';
+
 /** What the screen says before anything was tapped by. */
 export const noPlanWords = {
   title: 'No plan is fixed yet',

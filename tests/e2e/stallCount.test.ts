@@ -1,0 +1,166 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import type { Tap } from '@/shared/schemas/stallEvents';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import { keyboard } from '@/tests/e2e/harness/hands';
+import { QUIET } from '@/tests/e2e/harness/keptStore';
+import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { openPage } from '@/tests/e2e/harness/openPage';
+import { COUNT, layPlan, layTaps } from '@/tests/e2e/harness/stallShelf';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { saleOf } from '@/tests/fixtures/stallTaps';
+
+/** A device with a plan on it, at the count. */
+async function counting(width: number, plan?: StallPlan, taps: readonly Tap[] = []): Promise<Page> {
+  const page = await openPage({ width, path: '/workshop' });
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.goto(QUIET);
+  await layPlan(page, plan);
+  if (taps.length > 0) await layTaps(page, taps);
+  await page.goto(COUNT);
+  await page.getByRole('heading', { level: 1, name: fairPlan.title }).waitFor();
+  return page;
+}
+
+const tile = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name}, `) });
+
+/** Every button of the page that is seen, with its box. */
+const buttonBoxes = (page: Page) =>
+  page.locator('[data-stall-count] button').evaluateAll((buttons) =>
+    buttons.map((button) => {
+      const { width, height } = button.getBoundingClientRect();
+      return { name: button.textContent, width, height };
+    }),
+  );
+
+/** The lowest contrast of any words in the count, worked out from what the browser draws. */
+const lowestContrast = (page: Page) =>
+  page.locator('[data-stall-count]').evaluate((room) => {
+    const canvas = document.createElement('canvas').getContext('2d');
+    if (canvas === null) throw new Error('no canvas');
+    const rgb = (colour: string) => {
+      canvas.clearRect(0, 0, 1, 1);
+      canvas.fillStyle = colour;
+      canvas.fillRect(0, 0, 1, 1);
+      return [...canvas.getImageData(0, 0, 1, 1).data];
+    };
+    const light = (colour: readonly number[]) => {
+      const [r = 0, g = 0, b = 0] = colour.slice(0, 3).map((part) => {
+        const share = part / 255;
+        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+      });
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const groundOf = (element: Element | null): readonly number[] => {
+      if (element === null) return rgb(getComputedStyle(document.documentElement).backgroundColor);
+      const ground = rgb(getComputedStyle(element).backgroundColor);
+      return (ground[3] ?? 0) === 255 ? ground : groundOf(element.parentElement);
+    };
+    const worst = { ratio: 21, words: '' };
+    const texts = document.createTreeWalker(room, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
+      const element = text.parentElement;
+      if (element === null || text.textContent?.trim() === '' || !element.checkVisibility()) continue;
+      const [one = 0, other = 0] = [
+        light(rgb(getComputedStyle(element).color)),
+        light(groundOf(element)),
+      ].toSorted((a, b) => b - a);
+      const ratio = (one + 0.05) / (other + 0.05);
+      if (ratio < worst.ratio) Object.assign(worst, { ratio, words: text.textContent });
+    }
+    return worst;
+  });
+
+test.each([1280, 390, 320])('the count looks right at %d px, and can be read in the sun', async (width) => {
+  const page = await counting(width);
+  await tile(page, 'Star Map 3XL').click();
+  await tile(page, 'Star Map 3XL').click();
+  await tile(page, 'Otter L').click();
+  await looksRight(page, 'stall-count');
+  for (const { name, width: across, height } of await buttonBoxes(page)) {
+    expect(across, `width of ${name}`).toBeGreaterThanOrEqual(56);
+    expect(height, `height of ${name}`).toBeGreaterThanOrEqual(56);
+  }
+  const open = async (button: RegExp, sheet: string) => {
+    await page.getByRole('button', { name: button }).click();
+    await page.getByRole('dialog', { name: sheet }).waitFor();
+    await page.getByRole('dialog').locator('h3, summary').first().waitFor();
+    for (const fold of await page.getByRole('dialog').locator('summary').all()) await fold.click();
+    await looksRight(page, `stall-count-${sheet.split(',')[0]?.toLowerCase()}`);
+    await contrastHolds();
+    await page.getByRole('button', { name: 'Close' }).click();
+  };
+  const contrastHolds = async () => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      const { ratio, words } = await lowestContrast(page);
+      expect(ratio, `${words} by ${colorScheme}`).toBeGreaterThanOrEqual(7);
+    }
+  };
+  await contrastHolds();
+  await open(/^More$/, 'More');
+  await open(/^Asked for, not here/, 'Asked for, not here');
+  await tile(page, 'Fern L').click({ button: 'right' });
+  await page.getByRole('dialog', { name: 'Fern L' }).getByText('Exchange').waitFor();
+  await looksRight(page, 'stall-count-piece');
+  await contrastHolds();
+});
+
+test('twelve sizes wrap into rows at 320 px, and the page scrolls down, never sideways', async () => {
+  const [first] = fairPlan.goods;
+  if (first === undefined) throw new Error('the fair has no goods');
+  const sizes = ['2-3 Y', '4-5 Y', '6-7 Y', '8-9 Y', 'XS', 'S', 'M', 'L', 'XL', '2XL', '3XL', '4XL'];
+  const page = await counting(320, { ...fairPlan, goods: sizes.map((size) => ({ ...first, size })) });
+  const row = page.getByRole('region', { name: 'Fern' });
+  await expect.poll(() => row.getByRole('button').count()).toBe(12);
+  const tops = await row
+    .getByRole('button')
+    .evaluateAll((buttons) => buttons.map((button) => Math.round(button.getBoundingClientRect().top)));
+  expect(new Set(tops).size).toBeGreaterThan(1);
+  for (const { name, width, height } of await buttonBoxes(page))
+    expect(Math.min(width, height), name ?? '').toBeGreaterThanOrEqual(56);
+  await scrollsNowhere(page);
+});
+
+test('a customer is served with the keyboard alone, and another price taken from the menu key', async () => {
+  const page = await counting(1280);
+  await keyboard.press(tile(page, 'Otter L'));
+  await page.keyboard.press('Shift+F10');
+  await page.getByRole('dialog', { name: 'Otter L' }).getByRole('textbox', { name: 'Other price' }).waitFor();
+  await keyboard.type(page.getByRole('textbox', { name: 'Other price' }), '20');
+  await keyboard.press(page.getByRole('button', { name: 'Sell at it' }));
+  await expect.poll(() => tile(page, 'Otter L').evaluate((one) => one === document.activeElement)).toBe(true);
+  await keyboard.press(page.getByRole('button', { name: 'Cash' }));
+  await keyboard.press(page.getByRole('button', { name: /^Next customer ?2 for 48$/ }));
+  await page.getByText('nothing on the ticket').waitFor();
+  await keyboard.press(page.getByRole('button', { name: /^Undo ?Next customer$/ }));
+  await page.getByRole('button', { name: /^Next customer ?2 for 48$/ }).waitFor();
+});
+
+test('with 2,000 sales in the day a tap is answered within 50 ms', async () => {
+  const plenty = { ...fairPlan, goods: fairPlan.goods.map((goods) => ({ ...goods, bring: 1000 })) };
+  const sold = Array.from({ length: 3000 }, (_, at): Tap => {
+    const goods = plenty.goods[at % plenty.goods.length];
+    return at % 3 === 2 || goods === undefined ? { what: 'next' } : saleOf(goods);
+  });
+  const page = await counting(390, plenty, sold);
+  await page.getByText('2000', { exact: true }).waitFor();
+  const times = await page.getByRole('button', { name: /^Fern S, / }).evaluate(async (button) => {
+    const taken: number[] = [];
+    for (let tap = 0; tap < 30; tap += 1) {
+      const before = button.textContent;
+      const from = performance.now();
+      if (button instanceof HTMLElement) button.click();
+      // What React does behind a click is done before the next turn.
+      while (button.textContent === before)
+        await new Promise((resolve) => queueMicrotask(() => resolve(null)));
+      taken.push(performance.now() - from);
+      await new Promise((resolve) => setTimeout(resolve, 100));
+    }
+    return taken.toSorted((one, other) => one - other);
+  });
+  process.stdout.write(
+    `a tap with 2,000 sales in the day: ${times[0]?.toFixed(1)} to ${times.at(-1)?.toFixed(1)} ms, half within ${times[15]?.toFixed(1)}\n`,
+  );
+  expect(times[15]).toBeLessThanOrEqual(50);
+});
