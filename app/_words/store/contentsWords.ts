@@ -10,6 +10,8 @@ const kindsInOrder = [
   ['order', 'order'],
   ['customer', 'customer'],
   ['priceList', 'list'],
+  ['stallDay', 'stall day'],
+  ['shop', 'shop'],
   ['blank', 'blank'],
   ['artwork', 'artwork'],
 ] as const;

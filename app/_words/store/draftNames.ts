@@ -5,7 +5,14 @@ import { kindWords } from './storedWords';
 type Named = Pick<FatedDraft, 'kind' | 'name'>;
 
 /** Kinds whose name says what it is. */
-const plainKinds: ReadonlySet<string> = new Set(['job', 'priceList', 'order', 'customer']);
+const plainKinds: ReadonlySet<string> = new Set([
+  'job',
+  'priceList',
+  'order',
+  'customer',
+  'stallDay',
+  'shop',
+]);
 
 /** @returns what a draft is called where it stands alone: jobs and lists by their name alone. */
 export function draftName({ kind, name }: Named): string {

@@ -77,6 +77,17 @@ const families: readonly Family[] = [
     together: 'payments, payouts and expenses',
   },
   {
+    kinds: [{ of: ['stallTap'], one: 'tap of a sales count', many: 'taps of a sales count' }],
+    together: '',
+  },
+  {
+    kinds: [
+      { of: ['shopStatement'], one: 'statement of a shop', many: 'statements of shops' },
+      { of: ['shopPayment'], one: 'payment of a shop', many: 'payments of shops' },
+    ],
+    together: 'statements and payments of shops',
+  },
+  {
     kinds: [{ of: ['approval'], one: 'approval of a picture', many: 'approvals of pictures' }],
     together: '',
   },

@@ -20,6 +20,8 @@ describe('entryWords', () => {
       { approval: 3, inkRefill: 1, issuing: 2 },
       'two papers that went out, one ink refill and three approvals of pictures',
     ],
+    [{ stallTap: 312, issuing: 1 }, 'one paper that went out and 312 taps of a sales count'],
+    [{ shopStatement: 1, shopPayment: 2 }, 'three statements and payments of shops'],
     [{ later: 12 }, '12 other entries'],
     [{}, ''],
   ])('names entries by what they are: %j', (counts, words) => {
@@ -32,6 +34,11 @@ describe('entryWords', () => {
 });
 
 describe('what a copy holds', () => {
+  it('names stall days and shops', () => {
+    const holdings = { kinds: { stallDay: 1, shop: 2 }, papers: 0, entries: { stallTap: 1 }, files: 0 };
+    expect(contentsWords(holdings, null, formatter)).toBe('1 stall day, 2 shops, 1 tap of a sales count');
+  });
+
   it('names stock, ink and approvals, and counts no notes', () => {
     const holdings = { kinds: { job: 2 }, papers: 1, entries: { stockCount: 4, approval: 1 }, files: 3 };
     expect(contentsWords(holdings, null, formatter)).toBe(
