@@ -3,8 +3,10 @@ import { cashStep } from '@/shared/tables/cashRounding';
 import { cashCurrencies, cashOf } from '@/shared/tables/coins';
 import { currencyDigits } from '@/shared/tables/currencies';
 
+const noCash = { notes: [], coins: [], commonNote: 0, priceStep: 0 };
+
 describe.each(cashCurrencies)('notes and coins of %s', (code) => {
-  const { notes, coins, commonNote } = cashOf(code) ?? { notes: [], coins: [], commonNote: 0 };
+  const { notes, coins, commonNote, priceStep } = cashOf(code) ?? noCash;
   const all = [...notes, ...coins];
 
   test('stand from the largest to the smallest, each once', () => {
@@ -19,6 +21,11 @@ describe.each(cashCurrencies)('notes and coins of %s', (code) => {
 
   test('have the note that customers pay with among them', () => {
     expect(notes).toContain(commonNote);
+  });
+
+  test('can pay a price on the usual step without smaller coins than there are', () => {
+    expect(all.some((value) => priceStep % value === 0 && priceStep >= value)).toBe(true);
+    expect(priceStep).toBeLessThan(commonNote);
   });
 });
 
