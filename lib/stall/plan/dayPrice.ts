@@ -14,7 +14,8 @@ export function dayPrice(
   line: Pick<Line, 'askedPrice' | 'upCharges'>,
 ): number | null {
   const ofDay = dayPriceOf(prices.own, goods);
-  if (ofDay !== null || line.askedPrice === null) return ofDay;
+  if (ofDay !== null) return ofDay;
+  if (line.askedPrice === null) return null;
   return line.upCharges
     .filter((charge) => charge.size === goods.size)
     .reduce((price, { amount }) => price + amount, line.askedPrice);

@@ -3,8 +3,9 @@ import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
-import type { Channel, Workshop } from '@/shared/schemas/workshop';
-import { rateCatalogue } from '@/shared/tables/rateCatalogue';
+import type { Workshop } from '@/shared/schemas/workshop';
+import { dayCosts, moneyOf } from './dayCosts';
+import { type SellingTerms, sellingTerms } from './sellingTerms';
 import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
 
 /** What a plan is fixed from. */
@@ -37,53 +38,22 @@ export function planBody(asked: PlanToFix): PlanToIssue {
   if (answer.kind === 'refused')
     return { kind: 'refused', obstacles: answer.troubles.map((trouble) => ({ kind: 'trouble', trouble })) };
   const channel = workshop.channels.find(({ id }) => id === stallDay.channelId);
-  const terms = channel === undefined ? null : termsOf(channel);
+  const terms = channel === undefined ? null : sellingTerms(channel);
+  const costs = costsOf(asked, answer);
   const obstacles = [
     ...(terms === null ? [{ kind: 'trouble', trouble: { kind: 'noChannel' } } as const] : []),
+    ...(costs === null ? [{ kind: 'trouble', trouble: { kind: 'wageUnknown' } } as const] : []),
     ...(stallDay.days.length === 0 ? [{ kind: 'trouble', trouble: { kind: 'noDays' } } as const] : []),
     ...obstaclesOf(asked, answer),
   ];
-  if (terms === null || obstacles.length > 0) return { kind: 'refused', obstacles };
-  const body = bodyOf(asked, answer, terms);
+  if (terms === null || costs === null || obstacles.length > 0) return { kind: 'refused', obstacles };
+  const body = bodyOf(asked, answer, terms, costs);
   return { kind: 'ready', body: (number) => ({ ...body, number }) };
 }
 
 // Helpers
 
 type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
-type Terms = Pick<
-  StallPlan,
-  | 'taxMode'
-  | 'tax'
-  | 'cardFee'
-  | 'cardFixedFee'
-  | 'cardShare'
-  | 'commission'
-  | 'commissionBase'
-  | 'piecesPerTicket'
->;
-
-/** @returns null where nobody said how tax stands; other figures that are missing have refused the answer before. */
-function termsOf(channel: Channel): Terms | null {
-  const { taxMode, tax, cardFee, cardFixedFee, cardShare, commission, commissionBase, piecesPerTicket } =
-    channel;
-  if (taxMode === null) return null;
-  if (cardFee === null || cardFixedFee === null || cardShare === null || piecesPerTicket === null)
-    return null;
-  if (tax === null && taxMode !== 'none') return null;
-  if (commission === null) return null;
-  return {
-    taxMode,
-    tax: taxMode === 'none' ? 0 : (tax?.value ?? 0),
-    cardFee: cardFee.value,
-    cardFixedFee: cardFixedFee.value,
-    cardShare: cardShare.value,
-    commission: commission.value,
-    commissionBase,
-    piecesPerTicket: piecesPerTicket.value,
-  };
-}
-
 function obstaclesOf({ stallDay }: PlanToFix, { mine }: Planned): readonly PlanObstacle[] {
   const unpriced = stallDay.prices.sets.filter(({ price }) => price === null);
   return [
@@ -92,7 +62,12 @@ function obstaclesOf({ stallDay }: PlanToFix, { mine }: Planned): readonly PlanO
   ];
 }
 
-function bodyOf(asked: PlanToFix, answer: Planned, terms: Terms): Omit<StallPlan, 'number'> {
+function bodyOf(
+  asked: PlanToFix,
+  answer: Planned,
+  terms: SellingTerms,
+  costs: StallPlan['costs'],
+): Omit<StallPlan, 'number'> {
   const { stallDay, workshop, float } = asked;
   const { mine, currency } = answer;
   const { name, place, days, ranges, prices, weathers } = stallDay;
@@ -119,7 +94,7 @@ function bodyOf(asked: PlanToFix, answer: Planned, terms: Terms): Omit<StallPlan
       chance: weather.chance?.value ?? 0,
       factor: weather.factor?.value ?? 0,
     })),
-    costs: costsOf(asked, answer),
+    costs,
     breakEven:
       mine.breakEven === null
         ? null
@@ -155,27 +130,19 @@ function plannedGoods(
   };
 }
 
-function costsOf({ stallDay, workshop }: PlanToFix, { mine }: Planned): StallPlan['costs'] {
-  const wage = rateOf(workshop, 'wage');
-  // Own hours are avoidable, and no money that is spent.
-  const pay = mine.dayHours * wage;
-  const avoidable = mine.goOrStay.avoidable - pay;
+function costsOf({ stallDay, workshop }: PlanToFix, { mine }: Planned): StallPlan['costs'] | null {
+  const day = dayCosts(stallDay, workshop);
+  if (day === null) return null;
+  const { sunk, avoidable, hours, wage, overheadPerHour } = day;
+  const fees = stallDay.costs.filter(({ isStallFee }) => isStallFee);
   return {
-    cash: mine.goOrStay.sunk + avoidable,
+    cash: sunk + avoidable,
     avoidable,
-    stallFee: stallDay.costs.reduce(
-      (sum, { isStallFee, amount }) =>
-        isStallFee && amount.of === 'typed' ? sum + (amount.money ?? 0) : sum,
-      0,
-    ),
-    hours: mine.dayHours,
+    stallFee: fees.reduce((sum, cost) => sum + (moneyOf(cost, workshop) ?? 0), 0),
+    hours,
     wage,
-    overheadPerHour: rateOf(workshop, 'overheadPerYear') / rateOf(workshop, 'overheadHours'),
+    overheadPerHour,
     batch: mine.batch,
     benchHours: mine.benchHours,
   };
 }
-
-/** The workshop's figure, else the typical one that the plan was reckoned with as well. */
-const rateOf = ({ rates }: Workshop, name: 'wage' | 'overheadPerYear' | 'overheadHours'): number =>
-  rates[name]?.value ?? rateCatalogue[name].typical;

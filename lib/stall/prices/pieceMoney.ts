@@ -1,5 +1,5 @@
+import type { SellingTerms } from '@/lib/stall/plan/sellingTerms';
 import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
-import type { Channel } from '@/shared/schemas/workshop';
 
 /** What some price leaves of a piece. Currency units, unrounded. */
 export interface PieceMoney {
@@ -9,7 +9,7 @@ export interface PieceMoney {
   readonly priceFor: (kept: number) => number | null;
 }
 
-type Fees = Pick<Channel, 'cardFixedFee' | 'cardShare' | 'piecesPerTicket'>;
+type Fees = Pick<SellingTerms, 'cardFixedFee' | 'cardShare' | 'piecesPerTicket'>;
 
 /**
  * How price, tax and fees of some goods go together: tax is in proportion to the price, and so are the fees but for what
@@ -21,7 +21,7 @@ export function pieceMoney(
   { price, netPrice, fees }: Pick<GoodsPlanned, 'price' | 'netPrice' | 'fees'>,
   { cardFixedFee, cardShare, piecesPerTicket }: Fees,
 ): PieceMoney {
-  const onTicket = ((cardShare?.value ?? 0) * (cardFixedFee?.value ?? 0)) / (piecesPerTicket?.value ?? 1);
+  const onTicket = (cardShare * cardFixedFee) / piecesPerTicket;
   const keptShare = (netPrice - (fees - onTicket)) / price;
   return {
     keptOf: (other) => keptShare * other - onTicket,
