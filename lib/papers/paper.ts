@@ -61,8 +61,35 @@ export type Block =
   | { readonly kind: 'sign'; readonly labels: readonly string[] }
   /** Cards to cut out. */
   | { readonly kind: 'cards'; readonly cards: readonly Card[] }
+  /** Prices to be read from afar: large, one a row. */
+  | {
+      readonly kind: 'prices';
+      readonly name: string;
+      readonly tagline: string;
+      readonly rows: readonly LargePrice[];
+      /** Beneath the rows, at either side. */
+      readonly foot: readonly [string, string];
+    }
+  /** Cards with one large price, to cut out. */
+  | { readonly kind: 'priceCards'; readonly cards: readonly PriceCard[] }
   /** Short texts, several beside each other. */
   | { readonly kind: 'list'; readonly heading: string; readonly items: readonly string[] };
+
+export interface LargePrice {
+  readonly what: string;
+  readonly under: string;
+  readonly figure: string;
+  /** Stands in a box: an offer beside the prices of single pieces. */
+  readonly isOffer: boolean;
+}
+
+export interface PriceCard {
+  readonly name: string;
+  readonly figure: string;
+  /** Further prices, each with what it is for. */
+  readonly lines: readonly string[];
+  readonly foot: string;
+}
 
 interface TitleBlock {
   readonly kind: 'title';

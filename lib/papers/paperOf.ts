@@ -8,6 +8,7 @@ import type {
   Receipt,
 } from '@/shared/schemas/orderPapers';
 import { type CareCards, careCardPaper } from './bodies/careCard';
+import { type CarListBody, carListPaper } from './bodies/carListPaper';
 import { type JobSheetBody, jobSheetPaper } from './bodies/jobSheetPaper';
 import { creditNotePaper, invoicePaper, receiptPaper, requestPaper } from './bodies/moneyPapers';
 import { type OwnSheetBody, ownSheetPaper } from './bodies/ownSheetPaper';
@@ -15,6 +16,7 @@ import { type PriceListBody, priceListPaper } from './bodies/priceListPaper';
 import { deliveryPaper, proofPaper } from './bodies/proofPaper';
 import { type CustomersQuote, confirmationPaper, quotePaper } from './bodies/quotePaper';
 import { type SizeFormBody, sizeFormPaper } from './bodies/sizeFormPaper';
+import { priceCardsPaper, type StallPricesBody, tableListPaper } from './bodies/stallPricesPaper';
 import type { Paper } from './paper';
 import type { Labels } from './words/englishLabels';
 
@@ -32,6 +34,9 @@ export type PaperSource =
   | { readonly kind: 'jobSheet'; readonly body: JobSheetBody }
   | { readonly kind: 'ownSheet'; readonly body: OwnSheetBody }
   | { readonly kind: 'priceList'; readonly body: PriceListBody }
+  | { readonly kind: 'tableList'; readonly body: StallPricesBody }
+  | { readonly kind: 'priceCards'; readonly body: StallPricesBody }
+  | { readonly kind: 'carList'; readonly body: CarListBody }
   | { readonly kind: 'sizeForm'; readonly body: SizeFormBody };
 
 /** @param labels in the body's language, as `labelsFor` gives them */
@@ -61,6 +66,12 @@ export function paperOf(source: PaperSource, labels: Labels): Paper {
       return ownSheetPaper(source.body, labels);
     case 'priceList':
       return priceListPaper(source.body, labels);
+    case 'tableList':
+      return tableListPaper(source.body, labels);
+    case 'priceCards':
+      return priceCardsPaper(source.body, labels);
+    case 'carList':
+      return carListPaper(source.body, labels);
     case 'sizeForm':
       return sizeFormPaper(source.body, labels);
     default:

@@ -96,6 +96,16 @@ function textsOf(block: Block): Texts {
         bold: block.cards.map(({ heading }) => heading),
         plain: block.cards.flatMap(({ lines, foot }) => [...lines, foot]),
       };
+    case 'prices':
+      return {
+        bold: [block.name, ...block.rows.flatMap(({ what, figure }) => [what, figure])],
+        plain: [block.tagline, ...block.rows.map(({ under }) => under), ...block.foot],
+      };
+    case 'priceCards':
+      return {
+        bold: block.cards.flatMap(({ name, figure }) => [name, figure]),
+        plain: block.cards.flatMap(({ lines, foot }) => [...lines, foot]),
+      };
     case 'list':
       return { bold: [block.heading], plain: block.items };
     default:

@@ -5,6 +5,7 @@ import type { Block, Paper } from '@/lib/papers/paper';
 import { isRightToLeft } from '@/lib/papers/words/isRightToLeft';
 import styles from './PaperSheet.module.css';
 import { SheetGoods } from './SheetGoods';
+import { SheetPriceCards, SheetPrices } from './SheetPrices';
 import { SheetPresses, SheetStep } from './SheetSteps';
 import { SheetTable } from './SheetTable';
 import type { PictureAddresses } from './usePictureAddresses';
@@ -106,6 +107,10 @@ function SheetBlock({ block, pictures }: Readonly<{ block: Block; pictures: Pict
       );
     case 'cards':
       return <SheetCards block={block} />;
+    case 'prices':
+      return <SheetPrices block={block} />;
+    case 'priceCards':
+      return <SheetPriceCards block={block} />;
     case 'list':
       return (
         <div className={styles.block}>

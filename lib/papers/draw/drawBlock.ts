@@ -6,6 +6,8 @@ import { drawGoods } from './drawGoods';
 import { drawHead, drawTitle } from './drawHead';
 import { drawNotes } from './drawNotes';
 import { drawPresses } from './drawPresses';
+import { drawPriceCards } from './drawPriceCards';
+import { drawPrices } from './drawPrices';
 import { drawAmount, drawList, drawRuleBlock, drawSign, drawText, signHigh } from './drawSmall';
 import { drawStep } from './drawStep';
 import { drawTable } from './drawTable';
@@ -63,6 +65,12 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
       break;
     case 'cards':
       drawCards(setting, block);
+      break;
+    case 'prices':
+      drawPrices(setting, block);
+      break;
+    case 'priceCards':
+      drawPriceCards(setting, block);
       break;
     case 'list':
       drawList(setting, block);

@@ -1,3 +1,5 @@
+import { stallLabels } from './stallLabels';
+
 /*
  * What stands on papers around names and figures, in English. A workshop writes its own beside them, one table a
  * language. What stands in braces is put in.
@@ -236,6 +238,8 @@ export const englishLabels = {
   chargeSplit: 'Splitting an order by name',
   chargeChange: 'A change after approval',
   chargeDelivery: 'Delivery, inside the prices',
+
+  ...stallLabels,
 } as const;
 
 export type LabelKey = keyof typeof englishLabels;

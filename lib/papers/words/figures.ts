@@ -1,5 +1,5 @@
 import { formatNumber } from '@/shared/formatNumber';
-import { formatMinor, type MinorUnits } from '@/shared/money';
+import { formatMinor, fromMinor, type MinorUnits } from '@/shared/money';
 import { numberFormat } from '@/shared/numberFormat';
 import { inchesFromMm } from '@/shared/units';
 
@@ -7,9 +7,13 @@ import { inchesFromMm } from '@/shared/units';
 export interface Figures {
   /** Whole minor units, without the currency's name. */
   readonly money: (minor: number) => string;
+  /** The same without its decimals where they say nothing: 28, and 2.50. */
+  readonly price: (minor: number) => string;
   readonly count: (count: number) => string;
   readonly share: (share: number) => string;
   readonly day: (day: string) => string;
+  /** Minutes after midnight, as a clock shows them. */
+  readonly time: (minute: number) => string;
   readonly length: (lengthMm: number) => string;
   readonly size: (widthMm: number, heightMm: number) => string;
 }
@@ -25,11 +29,19 @@ interface FigureContext {
 export function figuresOf({ language, locale, length, currency }: FigureContext): Figures {
   const numbers = usable(locale);
   const days = new Intl.DateTimeFormat(dayLocale(language, numbers), { dateStyle: 'long', timeZone: 'UTC' });
+  const times = new Intl.DateTimeFormat(dayLocale(language, numbers), {
+    timeStyle: 'short',
+    timeZone: 'UTC',
+  });
   const number = (value: number, maxDecimals: number) => formatNumber(value, numbers, { maxDecimals });
   const measure = (lengthMm: number) =>
     length === 'in' ? number(inchesFromMm(lengthMm), 2) : number(lengthMm, 1);
   return {
     money: (minor) => formatMinor(minor as MinorUnits, currency, numbers),
+    price(minor) {
+      const units = fromMinor(minor as MinorUnits, currency);
+      return Number.isInteger(units) ? number(units, 0) : formatMinor(minor as MinorUnits, currency, numbers);
+    },
     count: (count) => number(count, 0),
     share: (share) =>
       numberFormat(numbers, { style: 'percent', maximumFractionDigits: 3 }).format(
@@ -39,6 +51,7 @@ export function figuresOf({ language, locale, length, currency }: FigureContext)
       const moment = new Date(`${day}T00:00:00Z`);
       return Number.isNaN(moment.getTime()) ? day : days.format(moment);
     },
+    time: (minute) => times.format(new Date(minute * 60_000)),
     length: (lengthMm) => `${measure(lengthMm)} ${length}`,
     size: (widthMm, heightMm) => `${measure(widthMm)} × ${measure(heightMm)} ${length}`,
   };

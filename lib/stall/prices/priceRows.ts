@@ -16,6 +16,8 @@ export interface PriceRow {
   readonly sizes: readonly string[] | null;
   /** Whether these sizes are the last ones, so that it holds from the first of them on. */
   readonly isFrom: boolean;
+  /** Whether sizes between them are left out. */
+  readonly hasGap: boolean;
   readonly minor: number;
   readonly goods: readonly StallGoods[];
 }
@@ -67,6 +69,7 @@ function rowsOf(rangeId: string, range: string, group: readonly PricedGoods[]): 
       designs: [...new Set(at.map(({ design }) => design))],
       sizes: own.length === sizes.length ? null : own,
       isFrom: own.every((size, place) => size === sizes[sizes.length - own.length + place]),
+      hasGap: own.some((size, place) => size !== sizes[sizes.indexOf(own[0] ?? '') + place]),
       minor,
       goods: at.map(({ jobId, lineId, size }) => ({ jobId, lineId, size })),
     };

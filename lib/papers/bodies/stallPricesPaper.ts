@@ -1,0 +1,160 @@
+import type { LargePrice, Paper, PriceCard } from '@/lib/papers/paper';
+import type { LabelKey, Labels } from '@/lib/papers/words/englishLabels';
+import { type Figures, figuresOf } from '@/lib/papers/words/figures';
+import { apart, filled } from '@/lib/papers/words/labelsFor';
+import { sizeRow } from '@/lib/papers/words/sizeRow';
+
+/** The prices of a stall as customers read them. No cost, no margin. */
+export interface StallPricesBody {
+  readonly page: 'a4' | 'letter';
+  readonly language: string;
+  readonly locale: string;
+  readonly currency: string;
+  readonly seller: { readonly name: string; readonly tagline: string };
+  readonly taxMode: 'added' | 'inside' | 'none';
+  /** Of the last hour: minutes after midnight from when it holds; null for the whole day. */
+  readonly fromMinute: number | null;
+  readonly rows: readonly StallPrice[];
+  readonly sets: readonly {
+    readonly name: string;
+    /** Null for all sizes. */
+    readonly sizes: readonly string[] | null;
+    readonly minor: number;
+    readonly rangeIds: readonly string[];
+  }[];
+  /** Whether sizes that are not there are offered to be ordered. */
+  readonly offersOrders: boolean;
+}
+
+/** One price of a range. */
+export interface StallPrice {
+  readonly rangeId: string;
+  readonly range: string;
+  readonly designs: readonly string[];
+  /** Null for all of them. */
+  readonly sizes: readonly string[] | null;
+  readonly hasGap: boolean;
+  readonly minor: number;
+}
+
+/** The list that lies on the table. */
+export function tableListPaper(body: StallPricesBody, labels: Labels): Paper {
+  const told = toldIn(body, labels);
+  return {
+    ...named(body, labels.tableList, told),
+    blocks: [
+      {
+        kind: 'prices',
+        name: body.seller.name,
+        tagline: body.fromMinute === null ? body.seller.tagline : fromWords(body.fromMinute, told),
+        rows: [
+          ...body.rows.map((row, at) => largePrice(row, body.rows[at - 1], told)),
+          ...body.sets.map((set) => ({
+            what: sized(set.name, set.sizes, false, labels),
+            under: '',
+            figure: told.figures.price(set.minor),
+            isOffer: true,
+          })),
+        ],
+        foot: [
+          `${filled(labels[taxes[body.taxMode]], { currency: body.currency })} ${labels.cashOrCard}`,
+          body.offersOrders ? labels.notYourSize : '',
+        ],
+      },
+    ],
+  };
+}
+
+/** A card for each design, to stand beside it. */
+export function priceCardsPaper(body: StallPricesBody, labels: Labels): Paper {
+  const told = toldIn(body, labels);
+  return {
+    ...named(body, labels.priceCards, told),
+    blocks: [{ kind: 'priceCards', cards: cardsOf(body, told) }],
+  };
+}
+
+// Helpers
+
+interface Told {
+  readonly labels: Labels;
+  readonly figures: Figures;
+}
+
+const toldIn = (body: StallPricesBody, labels: Labels): Told => ({
+  labels,
+  figures: figuresOf({ ...body, length: 'mm' }),
+});
+
+const taxes: Readonly<Record<StallPricesBody['taxMode'], LabelKey>> = {
+  added: 'pricesAdded',
+  inside: 'pricesInside',
+  none: 'pricesNone',
+};
+
+const fromWords = (minute: number, { labels, figures }: Told): string =>
+  filled(labels.lastHour, { time: figures.time(minute) });
+
+const named = (
+  { page, language, seller, fromMinute }: StallPricesBody,
+  name: string,
+  told: Told,
+): Omit<Paper, 'blocks'> => ({
+  page,
+  language,
+  title: [seller.name, name, ...(fromMinute === null ? [] : [fromWords(fromMinute, told)])]
+    .filter((part) => part !== '')
+    .join(', '),
+  foot: told.labels.page,
+});
+
+function sized(name: string, sizes: readonly string[] | null, hasGap: boolean, labels: Labels): string {
+  if (sizes === null || sizes.length === 0) return name;
+  return filled(labels.pricedSizes, { name: apart(name), sizes: sizeRow({ names: sizes, hasGap }, labels) });
+}
+
+function largePrice(row: StallPrice, before: StallPrice | undefined, { labels, figures }: Told): LargePrice {
+  const { range, designs, sizes, hasGap, minor } = row;
+  const isSame =
+    before !== undefined &&
+    designs.length > 1 &&
+    before.rangeId === row.rangeId &&
+    before.designs.length === designs.length &&
+    designs.every((design) => before.designs.includes(design));
+  return {
+    what: sized(range, sizes, hasGap, labels),
+    under: isSame ? filled(labels.sameDesigns, { count: figures.count(designs.length) }) : designs.join(', '),
+    figure: figures.price(minor),
+    isOffer: false,
+  };
+}
+
+/** Of each design its first price large, further ones beneath. */
+function cardsOf({ rows, sets, taxMode }: StallPricesBody, { labels, figures }: Told): readonly PriceCard[] {
+  const priced = (of: string, minor: number) =>
+    filled(labels.pricedLine, { of, price: figures.price(minor) });
+  const ranges = [...new Set(rows.map(({ rangeId }) => rangeId))];
+  return ranges.flatMap((rangeId) => {
+    const ofRange = rows.filter((row) => row.rangeId === rangeId);
+    const designs = [...new Set(ofRange.flatMap((row) => row.designs))];
+    return designs.flatMap((name): readonly PriceCard[] => {
+      const [first, ...others] = ofRange.filter((row) => row.designs.includes(name));
+      if (first === undefined) return [];
+      return [
+        {
+          name,
+          figure: figures.price(first.minor),
+          lines: [
+            ...others.map(({ sizes, hasGap, range, minor }) =>
+              priced(sizes === null ? range : sizeRow({ names: sizes, hasGap }, labels), minor),
+            ),
+            ...sets
+              .filter((set) => set.rangeIds.includes(rangeId))
+              .map((set) => priced(sized(set.name, set.sizes, false, labels), set.minor)),
+          ],
+          foot: taxMode === 'added' ? labels.plusTax : '',
+        },
+      ];
+    });
+  });
+}
