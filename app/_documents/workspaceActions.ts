@@ -11,6 +11,7 @@ import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
+import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import { WORKSHOP_ID } from './documentsByKind';
@@ -43,6 +44,12 @@ export interface WorkspaceActions {
     to: (customer: Customer) => Customer,
     key?: string,
   ) => EditOutcome;
+  readonly changeStallDay: (
+    id: string,
+    label: string,
+    to: (stallDay: StallDay) => StallDay,
+    key?: string,
+  ) => EditOutcome;
   /** Applies the changes of a finding's fix, all or none, as one step. */
   readonly applyFix: (jobId: string, label: string, changes: readonly Change[]) => EditOutcome;
   readonly addJob: (id: string, job: Job) => EditOutcome;
@@ -51,6 +58,7 @@ export interface WorkspaceActions {
   readonly addPriceList: (id: string, list: PriceList) => EditOutcome;
   readonly addOrder: (id: string, order: Order) => EditOutcome;
   readonly addCustomer: (id: string, customer: Customer) => EditOutcome;
+  readonly addStallDay: (id: string, stallDay: StallDay) => EditOutcome;
   readonly remove: (target: Target, label: string) => EditOutcome;
 }
 
@@ -73,6 +81,8 @@ export function workspaceActions({
       one(label, { do: 'change', kind: 'order', id, to }, key === undefined ? undefined : `${id} ${key}`),
     changeCustomer: (id, label, to, key) =>
       one(label, { do: 'change', kind: 'customer', id, to }, key === undefined ? undefined : `${id} ${key}`),
+    changeStallDay: (id, label, to, key) =>
+      one(label, { do: 'change', kind: 'stallDay', id, to }, key === undefined ? undefined : `${id} ${key}`),
     applyFix: (jobId, label, changes) =>
       note(
         label,
@@ -88,6 +98,7 @@ export function workspaceActions({
     addPriceList: (id, list) => one(list.name, { do: 'add', kind: 'priceList', id, body: list }),
     addOrder: (id, order) => one(order.name, { do: 'add', kind: 'order', id, body: order }),
     addCustomer: (id, customer) => one(customer.name, { do: 'add', kind: 'customer', id, body: customer }),
+    addStallDay: (id, stallDay) => one(stallDay.name, { do: 'add', kind: 'stallDay', id, body: stallDay }),
     remove: (target, label) => one(label, { do: 'delete', kind: target.kind, id: idOf(target) }),
   };
 }

@@ -1,0 +1,133 @@
+import type { SellingTerms } from '@/lib/stall/plan/sellingTerms';
+import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
+import { type MinorUnits, toMinor } from '@/shared/money';
+import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';
+import { dayPriceOf } from './dayPriceOf';
+import { expectedSold } from './expectedSold';
+import { judgeSet, type SetJudged } from './judgeSet';
+import { type Neighbours, neighbours } from './neighbours';
+import { pieceMoney } from './pieceMoney';
+import { type PriceFloors, priceFloors } from './priceFloors';
+import { type PriceRow, priceRows } from './priceRows';
+
+type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
+
+export interface PricesAsked {
+  readonly answer: Planned;
+  readonly stallDay: StallDay;
+  readonly terms: SellingTerms;
+  /** Most that the market is thought to bear for a piece; null where nobody said. */
+  readonly ceilingOf: (goods: StallGoods) => number | null;
+  /** Prices end on whole multiples of this, currency units. */
+  readonly step: number;
+}
+
+/** A price of the day with what hangs on it. Currency units. */
+export interface PriceOfDay {
+  readonly row: PriceRow;
+  readonly price: number;
+  readonly ceiling: number | null;
+  readonly neighbours: Neighbours;
+  /** Of the goods in the row the one that needs most. */
+  readonly floors: PriceFloors;
+  /** From the last hour on; null where it stays. */
+  readonly late: number | null;
+}
+
+export interface PricesOfDay {
+  readonly rows: readonly PriceOfDay[];
+  /** What nothing can be part of, or nobody priced, is not judged. */
+  readonly sets: readonly { readonly set: SetOffer; readonly judged: SetJudged | null }[];
+}
+
+/** Everything that is said of the prices of a stall day, at the numbers that are brought. */
+export function pricesOfDay(asked: PricesAsked): PricesOfDay {
+  const { answer, stallDay, terms } = asked;
+  const sold = expectedSold(answer.goods, stallDay);
+  const goods = answer.goods.map((one, at) => ({
+    ...one,
+    minor: toMinor(one.price, answer.currency),
+    sold: sold[at] ?? 0,
+    takes: one.cost + one.packaging,
+    money: one.price > 0 ? pieceMoney(one, terms) : null,
+  }));
+  const rows = priceRows(stallDay.ranges, goods).map((row) => {
+    const own = row.goods.map((named) => goods.find(isSame(named))).filter((one) => one !== undefined);
+    return rowOf(asked, row, own);
+  });
+  return {
+    rows: rows.filter((row) => row !== null),
+    sets: stallDay.prices.sets.map((set) => ({
+      set,
+      judged:
+        set.price === null
+          ? null
+          : judgeSet(
+              { pieces: set.pieces, price: set.price },
+              goods.filter((one) => isIn(set, one)).flatMap(withMoney),
+            ),
+    })),
+  };
+}
+
+/** @returns whether goods can be part of a set. */
+export const isIn = (
+  { rangeIds, sizes }: Pick<SetOffer, 'rangeIds' | 'sizes'>,
+  { rangeId, size }: Pick<GoodsPlanned, 'rangeId' | 'size'>,
+): boolean => rangeIds.includes(rangeId) && (sizes === null || sizes.includes(size));
+
+// Helpers
+
+interface Reckoned extends GoodsPlanned {
+  readonly minor: MinorUnits;
+  readonly sold: number;
+  readonly takes: number;
+  /** Null where it is given away. */
+  readonly money: ReturnType<typeof pieceMoney> | null;
+}
+
+const isSame = (one: StallGoods) => (other: StallGoods) =>
+  one.jobId === other.jobId && one.lineId === other.lineId && one.size === other.size;
+
+const withMoney = ({ money, ...one }: Reckoned) =>
+  money === null ? [] : [{ ...one, money, keptOf: money.keptOf }];
+
+function rowOf(
+  { answer, stallDay, ceilingOf, step }: PricesAsked,
+  row: PriceRow,
+  goods: readonly Reckoned[],
+): PriceOfDay | null {
+  const [first] = goods;
+  const known = goods.flatMap(withMoney);
+  if (first === undefined || known.length === 0) return null;
+  const { weighted, breakEven } = answer.mine;
+  const ceilings = goods.map(ceilingOf).filter((ceiling) => ceiling !== null);
+  const ceiling = ceilings.length === 0 ? null : Math.min(...ceilings);
+  const late = stallDay.prices.lastHour?.prices ?? [];
+  const lates = goods.map((one) => dayPriceOf(late, one)).filter((price) => price !== null);
+  const at = { price: first.price, ceiling, goods: known };
+  return {
+    row,
+    price: first.price,
+    ceiling,
+    neighbours: neighbours(
+      at,
+      {
+        sold: weighted.sold,
+        contributionPerPiece: breakEven?.contributionPerPiece ?? 0,
+        fixed: weighted.fixed,
+      },
+      step,
+    ),
+    floors: highest(known.map((one) => priceFloors(one, one.money))),
+    late: lates.length === 0 ? null : Math.max(...lates),
+  };
+}
+
+function highest(floors: readonly PriceFloors[]): PriceFloors {
+  const of = (name: keyof PriceFloors) => {
+    const all = floors.map((one) => one[name]).filter((price) => price !== null);
+    return all.length < floors.length ? null : Math.max(...all);
+  };
+  return { takeHome: of('takeHome'), making: of('making'), withOverhead: of('withOverhead') };
+}
