@@ -1,0 +1,104 @@
+'use client';
+
+import { useState } from 'react';
+import { Advice } from '@/app/_controls/Advice';
+import { Button } from '@/app/_controls/Button';
+import { formatterFor } from '@/app/_words/formatter';
+import { carWords, loadedWords, planDifferenceWords, planObstacleWords } from '@/app/_words/stall/carWords';
+import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { planSeries } from '@/lib/stall/car/plansOf';
+import styles from './Car.module.css';
+import type { CarOnScreen, StallPart } from './carOnScreen';
+import { takePlanBack } from './takingBack';
+
+type Fixing =
+  | { readonly kind: 'none' | 'fixing' }
+  | { readonly kind: 'notKept'; readonly why: keyof typeof saveFailureWords };
+
+/** Fixes what goes along: the paper that is counted against, and the stock that moves to the car with it. */
+export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScreen }>) {
+  const { workspace, id, stallDay, isOld } = part;
+  const { plans, toIssue, transfers, unknown, differences, isFixed } = car;
+  const [state, setState] = useState<Fixing>({ kind: 'none' });
+  const formatter = formatterFor(workspace.workshop);
+  const isCounted =
+    plans.counts !== null && workspace.entries.stallTap.some(({ body }) => body.planId === plans.counts?.id);
+  const obstacles = toIssue?.kind === 'refused' ? toIssue.obstacles : [];
+  const fix = async () => {
+    if (toIssue?.kind !== 'ready') return;
+    setState({ kind: 'fixing' });
+    const outcome = await workspace.issue(`Fix the plan of ${stallDay.name}`, {
+      kind: 'stallPlan',
+      about: { kind: 'stallDay', id },
+      series: planSeries(id),
+      body: toIssue.body,
+      notes: () => transfers.map((body) => ({ kind: 'stockTransfer', body })),
+    });
+    setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
+  };
+  const blockedBy =
+    toIssue === null
+      ? carWords.noPlan
+      : state.kind === 'fixing'
+        ? carWords.fixing
+        : isOld
+          ? carWords.old
+          : obstacles.length > 0
+            ? obstacles.map(planObstacleWords).join(' ')
+            : isFixed
+              ? carWords.same
+              : undefined;
+  const moved = transfers.reduce(
+    (sum, { quantity, to }) => sum + (to.place.kind === 'van' ? quantity : 0),
+    0,
+  );
+  const words = [...new Set(obstacles.map(planObstacleWords))];
+  return (
+    <div className={styles.rows}>
+      {plans.isOfSeveral && <Advice severity="caution">{carWords.several}</Advice>}
+      {differences !== null && (
+        <div className={styles.told}>
+          <p>
+            {carWords.differs} {carWords.nextIsCounted}
+          </p>
+          <ul>
+            {planDifferenceWords(differences, formatter).map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {words.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <div className={styles.acts}>
+        <Button
+          kind={plans.counts === null || differences !== null ? 'strong' : 'plain'}
+          blockedBy={blockedBy}
+          describedBy={`${id}-fix-told`}
+          onPress={() => void fix()}
+        >
+          {plans.counts === null ? carWords.fix : carWords.fixAnew}
+        </Button>
+        {plans.counts !== null && (
+          <Button
+            kind="quiet"
+            blockedBy={isCounted ? carWords.counted : undefined}
+            onPress={() => takePlanBack(workspace, plans, stallDay.name)}
+          >
+            {carWords.takeBack}
+          </Button>
+        )}
+      </div>
+      <p id={`${id}-fix-told`} role="status" className={styles.quiet}>
+        {state.kind === 'notKept'
+          ? `It is not fixed. ${saveFailureWords[state.why]}`
+          : isFixed
+            ? carWords.same
+            : toIssue?.kind === 'ready'
+              ? loadedWords(moved, moved > 0 ? unknown : 0, formatter)
+              : ''}
+      </p>
+    </div>
+  );
+}

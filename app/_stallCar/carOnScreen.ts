@@ -1,0 +1,85 @@
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { carTransfers } from '@/lib/stall/car/carTransfers';
+import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
+import { type PlansOfDay, plansOf } from '@/lib/stall/car/plansOf';
+import { adviseFloat, type FloatAdvice } from '@/lib/stall/float/adviseFloat';
+import { type PlanToIssue, planBody } from '@/lib/stall/plan/planBody';
+import { sellingTerms } from '@/lib/stall/plan/sellingTerms';
+import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
+import type { Coins, StallDay } from '@/shared/schemas/stallDay';
+import type { StockTransfer } from '@/shared/schemas/stock';
+
+/** What a part of a stall day's screen is about. */
+export interface StallPart {
+  readonly workspace: ReadyWorkspace;
+  readonly id: string;
+  readonly stallDay: StallDay;
+  /** The last plan that could be made; null while there was none. */
+  readonly answer: Extract<StallAnswer, { readonly kind: 'planned' }> | null;
+  /** It is of figures before those of now. */
+  readonly isOld: boolean;
+  readonly today: string;
+}
+
+export type ShownPlan = ReadyWorkspace['papers']['stallPlan'][number];
+
+export interface CarOnScreen {
+  readonly plans: PlansOfDay<ShownPlan>;
+  readonly advice: FloatAdvice;
+  /** What goes into the tin: typed, else advised. */
+  readonly float: Coins;
+  /** Null while there is no plan. */
+  readonly toIssue: PlanToIssue | null;
+  /** What fixing now moves. */
+  readonly transfers: readonly StockTransfer[];
+  /** Pieces that are brought of goods nobody counted. */
+  readonly unknown: number;
+  /** Null where nothing was fixed, or the plan of now is the fixed one. */
+  readonly differences: PlanDifferences | null;
+  /** Whether the plan of now is the one that was fixed. */
+  readonly isFixed: boolean;
+}
+
+/** Everything that is said of loading the car. */
+export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPart): CarOnScreen {
+  const { workshop, papers, piles } = workspace;
+  const plans = plansOf(papers.stallPlan, id);
+  const channel = workshop.channels.find((one) => one.id === stallDay.channelId);
+  const terms = channel === undefined ? null : sellingTerms(channel);
+  const advice = adviseFloat({
+    currency: workshop.currency,
+    stallDay,
+    goods: answer === null ? [] : answer.goods.filter(({ mine }) => mine > 0),
+    sets: stallDay.prices.sets.flatMap(({ price }) => price ?? []),
+    cardShare: terms?.cardShare ?? 0,
+    piecesPerTicket: terms?.piecesPerTicket ?? 1,
+  });
+  const float = stallDay.float.coins ?? (advice.kind === 'advised' ? advice.coins : []);
+  const toIssue =
+    answer === null ? null : planBody({ stallDayId: id, day: today, stallDay, workshop, answer, float });
+  const now = toIssue?.kind === 'ready' ? toIssue.body({ count: 1, letter: null }) : null;
+  const goods = now?.goods ?? [];
+  const counted = new Set(
+    piles.flatMap(({ item }) =>
+      item.kind === 'finished' ? [`${item.jobId}/${item.lineId}/${item.size}`] : [],
+    ),
+  );
+  const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
+  return {
+    plans,
+    advice,
+    float,
+    toIssue,
+    transfers: carTransfers(goods, piles),
+    unknown: goods.reduce(
+      (sum, one) => (counted.has(`${one.jobId}/${one.lineId}/${one.size}`) ? sum : sum + one.bring),
+      0,
+    ),
+    differences,
+    isFixed: plans.counts !== null && now !== null && differences === null,
+  };
+}
+
+/** @returns what coins come to, currency units. */
+export const worthOf = (coins: Coins): number =>
+  Number(coins.reduce((sum, { value, count }) => sum + value * count, 0).toFixed(4));

@@ -1,0 +1,206 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { CarPart } from '@/app/_stallCar/CarPart';
+import { otherDay } from '@/app/_stallCar/otherDay';
+import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
+import { foldStock } from '@/lib/stock/foldStock';
+import { clearScreens, disk, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { fairAnswer } from '@/tests/fixtures/stallAnswer';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
+
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const DAY = 'spring-fair';
+type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
+
+const Room = ({ answer = fairAnswer }: Readonly<{ answer?: Planned | null }>) => (
+  <WithWorkspace>
+    {(workspace) => {
+      const stallDay = workspace.stallDays[DAY];
+      if (stallDay === undefined) throw new Error('no fair');
+      const part = { workspace, id: DAY, stallDay, answer, isOld: false, today: TEST_DAY };
+      return (
+        <>
+          <h1>The fair</h1>
+          <CarPart {...part} numeral={7} />
+        </>
+      );
+    }}
+  </WithWorkspace>
+);
+const plans = () => screenStore().getState().papers.stallPlan;
+const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const car = () => within(screen.getByRole('region', { name: 'Car and tin' }));
+const lying = (place: 'home' | 'van') => {
+  const { stockMove, stockTransfer, stockCount } = screenStore().getState().entries;
+  return foldStock([...stockMove, ...stockTransfer, ...stockCount]).find(
+    ({ item, place: at }) => item.kind === 'finished' && at.kind === place,
+  )?.quantity;
+};
+const fernCounted = (quantity: number): void =>
+  act(() => {
+    screenStore().actions.note('Count', [
+      {
+        kind: 'stockCount',
+        body: {
+          item: { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'L' },
+          ...{ place: { kind: 'home' }, grade: 'first', quantity },
+        },
+      },
+    ]);
+  });
+/** One Fern in S fewer. */
+const fewer: Planned = {
+  ...fairAnswer,
+  goods: fairAnswer.goods.map((one, at) => (at === 0 ? { ...one, mine: 3 } : one)),
+};
+
+describe('loading the car', () => {
+  it('fixes the plan as a paper, with the float that is advised', async () => {
+    await enter(<Room />);
+    expect(car().getByText('Not fixed yet')).toBeVisible();
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    const [paper] = plans();
+    expect(paper?.about).toEqual({ kind: 'stallDay', id: DAY });
+    expect(paper?.body.goods.reduce((sum, { bring }) => sum + bring, 0)).toBe(132);
+    // Seven tens, five fives, twenty ones.
+    expect(paper?.body.float.map(({ value, count }) => value * count)).toEqual([70, 25, 20]);
+    expect(await car().findByText('132 pieces')).toBeVisible();
+    expect(car().getByText('The plan is fixed as it stands.')).toBeVisible();
+    expect(car().getByRole('link', { name: 'Count sales here' })).toHaveAttribute(
+      'href',
+      `/stall/${DAY}/count`,
+    );
+  });
+
+  it('moves what is known of the stock to the car in the same step, and undo brings both back', async () => {
+    await enter(<Room />);
+    fernCounted(12);
+    expect(car().getByText(/^9 pieces of the stock move to the car/)).toBeVisible();
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    expect([lying('home'), lying('van')]).toEqual([3, 9]);
+    await undo();
+    expect(plans()[0]?.withdrawn).toBe(true);
+    expect(lying('home')).toBe(12);
+  });
+
+  it('takes a plan back with what was moved for it', async () => {
+    await enter(<Room />);
+    fernCounted(12);
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    await press('Take the plan back');
+    await eventually(() => expect(plans()[0]?.withdrawn).toBe(true));
+    expect([lying('home'), lying('van')]).toEqual([12, 0]);
+    expect(car().getByText('Not fixed yet')).toBeVisible();
+  });
+
+  it('says what the plan of now differs by, and puts it in the place of the fixed one', async () => {
+    await enter(<Room />);
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    cleanup();
+    await enter(<Room answer={fewer} />);
+    expect(car().getByText('131 pieces for 132: Fern S 3 for 4.')).toBeVisible();
+    await press('Fix it anew');
+    await eventually(() => expect(plans()).toHaveLength(2));
+    expect(await car().findByText('131 pieces')).toBeVisible();
+    await press('Take the plan back');
+    expect(await car().findByText('132 pieces')).toBeVisible();
+  });
+
+  it('keeps a plan that sales were counted by', async () => {
+    await enter(<Room />);
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    const planId = plans()[0]?.id ?? '';
+    act(() => {
+      screenStore().actions.note('Sale', [
+        {
+          kind: 'stallTap',
+          body: { stallDayId: DAY, planId, currency: 'USD', tap: { what: 'next' } },
+        },
+      ]);
+    });
+    const back = screen.getByRole('button', { name: 'Take the plan back' });
+    expect(back).toHaveAttribute('aria-disabled', 'true');
+    await userEvent.click(back);
+    expect(plans()[0]?.withdrawn).toBe(false);
+  });
+
+  it('says at once that it is not fixed where the disk is full', async () => {
+    await enter(<Room />);
+    disk.isFull = true;
+    await press('Fix the plan');
+    expect(await car().findByText(/^It is not fixed\. The device has no room left/)).toBeVisible();
+    expect(plans()).toHaveLength(0);
+  });
+
+  it('waits for the plan', async () => {
+    await enter(<Room answer={null} />);
+    expect(screen.getByRole('button', { name: 'Fix the plan' })).toHaveAttribute(
+      'title',
+      'The plan comes first.',
+    );
+  });
+});
+
+describe('the tin', () => {
+  it('is filled by hand or by the advice', async () => {
+    await enter(<Room />);
+    await press('The float');
+    const tens = await screen.findByRole('textbox', { name: '× 10' });
+    expect(tens).toHaveValue('7');
+    await userEvent.clear(tens);
+    await userEvent.type(tens, '9');
+    await userEvent.tab();
+    // 90, 25 and 20.
+    expect(await car().findByText(/135\.00 USD in the tin/)).toBeVisible();
+    await press(/^Take the advice: 115\.00 USD/);
+    expect(await car().findByText(/115\.00 USD in the tin/)).toBeVisible();
+  });
+});
+
+describe('what else goes along', () => {
+  it('is ticked off, added and taken out', async () => {
+    await enter(<Room />);
+    await press('Take along');
+    const bags = await screen.findByRole('checkbox', { name: 'Bags' });
+    await userEvent.click(bags);
+    expect(bags).toBeChecked();
+    await userEvent.type(screen.getByRole('textbox', { name: 'A further thing' }), 'Tent');
+    await press('Add a thing');
+    expect(await screen.findByRole('checkbox', { name: 'Tent' })).not.toBeChecked();
+    await press('Remove Order pad');
+    expect(screen.queryByRole('checkbox', { name: 'Order pad' })).toBeNull();
+  });
+});
+
+describe('a file that comes back', () => {
+  const of = { kind: 'stallDay', id: 'autumn', name: 'Autumn Fair' } as const;
+  const meeting = (id: string) => ({ kind: 'stallDay', id }) as never;
+
+  it('is told where it is of another day', () => {
+    expect(otherDay({ copy: { of } as never, meetings: [meeting('autumn')] }, DAY)).toBe('Autumn Fair');
+    expect(otherDay({ copy: { of: 'everything' } as never, meetings: [] }, DAY)).toBe('other things');
+  });
+
+  it('is not where this day is in it', () => {
+    expect(otherDay({ copy: { of } as never, meetings: [meeting(DAY)] }, DAY)).toBeNull();
+  });
+});

@@ -1,0 +1,156 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PricesPart } from '@/app/_stallPrices/PricesPart';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { bodyOf, clearScreens, enter } from '@/tests/app/_screens/screens';
+import { fairAnswer } from '@/tests/fixtures/stallAnswer';
+import { eventually } from '@/tests/tools/eventually';
+
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const DAY = 'spring-fair';
+const Room = ({ hasPlan = true }: Readonly<{ hasPlan?: boolean }>) => (
+  <WithWorkspace>
+    {(workspace) => {
+      const stallDay = workspace.stallDays[DAY];
+      if (stallDay === undefined) throw new Error('no fair');
+      return (
+        <>
+          <h1>The fair</h1>
+          <PricesPart
+            {...{ workspace, stallDay, id: DAY }}
+            answer={hasPlan ? fairAnswer : null}
+            numeral={5}
+          />
+        </>
+      );
+    }}
+  </WithWorkspace>
+);
+const prices = (): StallDay['prices'] => bodyOf('stallDay', DAY).prices;
+const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const type = async (box: HTMLElement, text: string) => {
+  await userEvent.clear(box);
+  if (text !== '') await userEvent.type(box, text);
+  await userEvent.tab();
+};
+
+describe('the prices of a stall day', () => {
+  it('are told in one line', async () => {
+    await enter(<Room />);
+    expect(screen.getByText('Shirts 28, 31 from 2XL; Mugs 16')).toBeVisible();
+  });
+
+  it('wait for the plan', async () => {
+    await enter(<Room hasPlan={false} />);
+    expect(screen.getByText('They come with the plan.')).toBeVisible();
+  });
+
+  it('stand between their neighbours, of which one is taken for all designs of these sizes', async () => {
+    await enter(<Room />);
+    await press('Each price and its neighbours');
+    const shirts = within(await screen.findByRole('region', { name: 'Shirts, S to XL' }));
+    // 26.17 without tax, fees 0.60, bag 0.19 and a making of about 6.56 leave 18.82.
+    expect(shirts.getByText(/leaves 18\.8\d a piece, even at 31 pieces/)).toBeVisible();
+    expect(shirts.getByText('recommended')).toBeVisible();
+    await press('Take 30 for Shirts, S to XL');
+    const own = prices().own;
+    // Four designs in four sizes; larger ones stay as they were.
+    expect(own).toHaveLength(16);
+    expect(new Set(own.map(({ size, price }) => `${size} ${price}`))).toEqual(
+      new Set(['S 30', 'M 30', 'L 30', 'XL 30']),
+    );
+  });
+
+  it('hold for a range as a whole where it has one', async () => {
+    await enter(<Room />);
+    await press('Each price and its neighbours');
+    await type(await screen.findByRole('textbox', { name: 'Mugs' }), '15');
+    await eventually(() =>
+      expect(prices().own).toEqual(
+        ['fern', 'otter', 'star-map'].map((lineId) => ({
+          ...{ jobId: 'fair-mugs', lineId, size: null, price: 15 },
+        })),
+      ),
+    );
+  });
+
+  it('end on fives, or on whole money', async () => {
+    await enter(<Room />);
+    await press('Each price and its neighbours');
+    await userEvent.selectOptions(await screen.findByRole('combobox', { name: 'Prices end on' }), '1');
+    expect(screen.getByRole('button', { name: 'Take 29 for Shirts, S to XL' })).toBeVisible();
+  });
+});
+
+describe('a set', () => {
+  it('is judged beside its pieces one by one', async () => {
+    await enter(<Room />);
+    await press('Pairs and sets');
+    const pair = within(await screen.findByRole('region', { name: 'Two shirts' }));
+    expect(pair.getByText(/^It pays while no more than 7\d of 100/)).toBeVisible();
+    await type(pair.getByRole('textbox', { name: 'Price of the set' }), '60');
+    expect(await pair.findByText(/^One by one they cost 56\.00, so nobody would take the set/)).toBeVisible();
+    await type(pair.getByRole('textbox', { name: 'Price of the set' }), '');
+    expect(await pair.findByText('It has no price yet, so it cannot be sold.')).toBeVisible();
+    expect(prices().sets[0]?.price).toBeNull();
+  });
+
+  it('is of the sizes that are chosen; all of them is told as all', async () => {
+    await enter(<Room />);
+    await press('Pairs and sets');
+    await userEvent.click(await screen.findByRole('checkbox', { name: '2XL' }));
+    expect(prices().sets[0]?.sizes).toEqual(['S', 'M', 'L', 'XL', '2XL']);
+    await userEvent.click(screen.getByRole('checkbox', { name: '3XL' }));
+    expect(prices().sets[0]?.sizes).toBeNull();
+  });
+});
+
+describe('the last hour', () => {
+  it('begins an hour before the end, and is told where a piece is worth more at home', async () => {
+    await enter(<Room />);
+    await press('Last hour');
+    await userEvent.click(await screen.findByRole('button', { name: 'Lower prices in the last hour' }));
+    expect(prices().lastHour).toEqual({ fromMinute: 960, prices: [] });
+    const mugs = screen.getByRole('textbox', { name: 'Mugs, 16 before' });
+    // (0.6 × 3.918 + 0.60 + 0.0556) ÷ 0.9151 = 3.29.
+    await type(mugs, '3');
+    expect(
+      await screen.findByText('Under 3.29 a piece is worth more at home. Raise it, or take it home.'),
+    ).toBeVisible();
+    await type(mugs, '18');
+    expect(await screen.findByText(/^It is dearer than before the last hour/)).toBeVisible();
+    await type(mugs, '12');
+    expect(prices().lastHour?.prices).toHaveLength(3);
+    await press('No last hour');
+    expect(prices().lastHour).toBeNull();
+  });
+});
+
+describe('the papers of the prices', () => {
+  it('show the list, and the cards one a design', async () => {
+    await enter(<Room />);
+    await press('List and cards');
+    const list = within(await screen.findByRole('article', { name: /Prices$/ }));
+    expect(list.getByText('28')).toBeVisible();
+    expect(list.getByText('Not your size? Order it here, we post it.')).toBeVisible();
+    await userEvent.click(screen.getByRole('checkbox', { name: /to order$/ }));
+    expect(list.queryByText(/Order it here/)).toBeNull();
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Paper' }), 'priceCards');
+    expect(
+      within(await screen.findByRole('article', { name: /Price cards$/ })).getAllByText('28'),
+    ).toHaveLength(4);
+  });
+});
