@@ -27,7 +27,7 @@ export interface StallPricesBody {
 }
 
 /** One price of a range. */
-export interface StallPrice {
+interface StallPrice {
   readonly rangeId: string;
   readonly range: string;
   readonly designs: readonly string[];

@@ -4,7 +4,7 @@ import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockTransfer } from '@/shared/schemas/stock';
 
 /** Pieces that are to lie in the car. */
-export type Loaded = StallGoods & { readonly bring: number };
+type Loaded = StallGoods & { readonly bring: number };
 
 /**
  * What moves between home and car so that the car holds what is brought. It is reckoned from what lies in the car, so

@@ -12,7 +12,7 @@ import { type PriceRow, priceRows } from './priceRows';
 
 type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
 
-export interface PricesAsked {
+interface PricesAsked {
   readonly answer: Planned;
   readonly stallDay: StallDay;
   readonly terms: SellingTerms;
@@ -70,13 +70,13 @@ export function pricesOfDay(asked: PricesAsked): PricesOfDay {
   };
 }
 
+// Helpers
+
 /** @returns whether goods can be part of a set. */
-export const isIn = (
+const isIn = (
   { rangeIds, sizes }: Pick<SetOffer, 'rangeIds' | 'sizes'>,
   { rangeId, size }: Pick<GoodsPlanned, 'rangeId' | 'size'>,
 ): boolean => rangeIds.includes(rangeId) && (sizes === null || sizes.includes(size));
-
-// Helpers
 
 interface Reckoned extends GoodsPlanned {
   readonly minor: MinorUnits;
