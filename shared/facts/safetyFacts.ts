@@ -2,6 +2,9 @@ import type { Claim } from '@/shared/schemas/habits';
 import type { Job } from '@/shared/schemas/job';
 import type { NoFacts, Plain, Variant } from './findingCase';
 
+/** Power that one brings along. */
+export type OwnPower = 'battery' | 'generator';
+
 /** Facts of the findings about electricity, safety and law. */
 export interface SafetyFacts {
   /** Watts of all that may run at once, of the breaker (`full`) and of four fifths of it (`mark`). */
@@ -19,6 +22,15 @@ export interface SafetyFacts {
         }
       >;
   'ELE-02': Plain<NoFacts>;
+  /** Of a stall day. Watts of all presses used there together, and of the source without a break. */
+  'ELE-03':
+    | Variant<'noSource' | 'askSource' | 'pressGone', NoFacts>
+    | Variant<'noPower', { readonly presses: string }>
+    | Variant<'askWatts', { readonly source: OwnPower; readonly watts: number }>
+    | Variant<
+        'tooLittle',
+        { readonly source: OwnPower; readonly watts: number; readonly guaranteed: number }
+      >;
   'ELE-04': Variant<
     'presses' | 'hours' | 'sheets',
     { readonly machine: string; readonly planned: number; readonly rated: number }
@@ -39,6 +51,10 @@ export interface SafetyFacts {
     | Variant<'near', { readonly placement: string; readonly mm: number; readonly wantedMm: number }>
     | Variant<'inside', { readonly placement: string }>;
   'LAW-05': Plain<{ readonly channel: string }>;
+  /** Of a stall day; it `ends` on a day before the last one of selling. */
+  'LAW-06':
+    | Variant<'permit' | 'insurance' | 'both', NoFacts>
+    | Variant<'permitEnds' | 'insuranceEnds', { readonly until: string; readonly lastDay: string }>;
   'LAW-07': Plain<{ readonly claim: Claim }>;
   /** Spares with which every size comes out whole with that chance. */
   'LAW-08': Plain<{ readonly blank: string; readonly spare: number; readonly confidence: number }>;

@@ -103,6 +103,7 @@ export const findingIds = [
   // safety and law
   'ELE-01',
   'ELE-02',
+  'ELE-03',
   'ELE-04',
   'SAF-01',
   'SAF-02',
@@ -112,6 +113,7 @@ export const findingIds = [
   'LAW-03',
   'LAW-04',
   'LAW-05',
+  'LAW-06',
   'LAW-07',
   'LAW-08',
   'LAW-09',

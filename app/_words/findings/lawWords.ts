@@ -2,7 +2,13 @@ import { childRiskWords, claimWords } from '@/app/_words/choices/goodsWords';
 import type { SafetyFacts } from '@/shared/facts/safetyFacts';
 import { type WordingsOf, wording } from './wording';
 
-type Ids = 'LAW-01' | 'LAW-02' | 'LAW-03' | 'LAW-04' | 'LAW-05' | 'LAW-07' | 'LAW-08' | 'LAW-09';
+type Ids = `LAW-0${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9}`;
+
+const unsettled = {
+  permit: 'Whether you need a permit to sell there is',
+  insurance: 'Whether you need liability insurance there is',
+  both: 'Whether you need a permit to sell and liability insurance there is',
+};
 
 /** Words of the findings about law. These give bearings, never advice. */
 export const lawWords = {
@@ -55,6 +61,21 @@ export const lawWords = {
       `Whether prices on ${facts.channel} are with or without tax is not set.`,
       'Tax that nobody added comes out of your own pocket. Choose how tax is handled there before you quote. In some places set-up and artwork are taxed too: ask your local authority.',
     ),
+  'LAW-06': ({ variant, facts }, formatter) => {
+    switch (variant) {
+      case 'permitEnds':
+      case 'insuranceEnds':
+        return wording(
+          `The ${variant === 'permitEnds' ? 'permit' : 'insurance'} ends on ${formatter.day(facts.until)}, and the last day of selling is ${formatter.day(facts.lastDay)}.`,
+          'From then on nothing covers you there. Have it renewed before you go. Ask your local authority and the organiser.',
+        );
+      default:
+        return wording(
+          `${unsettled[variant]} not settled.`,
+          'Without what they ask for you may be sent away on the day, or pay yourself for harm done to a visitor. Ask your local authority and the organiser.',
+        );
+    }
+  },
   'LAW-07': ({ facts }) =>
     wording(
       `Buyers are promised: ${claimWords(facts.claim)}.`,

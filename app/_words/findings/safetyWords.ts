@@ -1,5 +1,6 @@
 import type { SafetyFacts } from '@/shared/facts/safetyFacts';
 import { lawWords } from './lawWords';
+import { stallPowerWords } from './stallPowerWords';
 import { type WordingsOf, wording } from './wording';
 
 const splitUp =
@@ -47,6 +48,7 @@ export const safetyWords = {
       'The press hangs on an extension lead.',
       'Leads get hot under a press, and the press gets less than its power. Plug it straight into the wall. Ask a licensed electrician.',
     ),
+  ...stallPowerWords,
   'ELE-04': ({ variant, facts }, formatter) => {
     const figures = (one: string, per: string) =>
       `${facts.machine} is asked for ${formatter.count(Math.ceil(facts.planned - 1e-9), one)} ${per}; its maker rates it for ${formatter.number(facts.rated)}.`;

@@ -7,15 +7,18 @@ import { checkOrder } from '@/lib/check/order/checkOrder';
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { formulaFindings } from '@/lib/grid/rowFindings';
+import { checkStallDay } from '@/lib/stall/check/checkStallDay';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import type { Picture } from '@/shared/schemas/picture';
+import { stallDaySchema } from '@/shared/schemas/stallDay';
 import { type FindingId, findingIds } from '@/shared/tables/findingIds';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
 import { factsGiven, factsUsed } from '@/tests/fixtures/factsUsed';
+import { findingSamples } from '@/tests/fixtures/findingSamples/findingSamples';
 
 const inches = {
   locale: 'en-US',
@@ -348,6 +351,13 @@ const findings: readonly Finding[] = [
       ...{ ready: null, isApproved: false, isDepositPaid: true, childRows: 3, addresses: 0 },
     }),
   ),
+  ...checkStallDay({
+    ...{ stallDayId: 'fair', today: TODAY, presses: club().workshop.presses },
+    stallDay: stallDaySchema.parse({
+      name: 'Fair',
+      power: { source: 'none', pressIds: ['clam'], guaranteedWatts: null },
+    }),
+  }),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 300 }),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 600 }),
   ...reviewed({
@@ -417,6 +427,12 @@ const spoken = [
   ),
 ];
 
+const stallSpoken = findingSamples
+  .filter(
+    ({ id, variant = '' }) => id === 'ELE-03' && ['askSource', 'askWatts', 'tooLittle'].includes(variant),
+  )
+  .map((finding) => [finding.variant, finding] as const);
+
 describe('every finding has words', () => {
   it.each(findingIds)('%s is brought to speak here', (id: FindingId) => {
     expect(findings.map((finding) => finding.id)).toContain(id);
@@ -445,6 +461,10 @@ describe('every finding has words', () => {
       expect(findingWords(finding, inches).detail).toMatch(/ask your local authority[^.]*\.$/i);
     },
   );
+
+  it.each(stallSpoken)('%s leaves the stall’s power to an electrician and the local codes', (_, finding) => {
+    expect(findingWords(finding, inches).detail).toMatch(/Ask a licensed electrician, .* local codes\.$/);
+  });
 
   it.each(spoken.filter(([, { id }]) => id === 'ELE-01'))('%s leaves it to an electrician', (_, finding) => {
     expect(findingWords(finding, inches).detail).toMatch(/Ask a licensed electrician\.$/);
