@@ -147,6 +147,7 @@ export function springFair({ day, fairDay, jobs, times, isMetric }: FairAt): Sta
       'Bags',
       'Order pad',
     ].map((what, at) => ({ id: `take-${at + 1}`, what, isPacked: false })),
+    made: [],
     note: '',
     archivedOn: null,
   };

@@ -218,6 +218,11 @@ export const stallDaySchema = z.strictObject({
   float: floatSchema.default({ coins: null, firstTickets: null }),
   power: powerSchema.default({ source: 'unset', pressIds: [], guaranteedWatts: null }),
   takeAlong: z.array(takeAlongSchema).max(100).default([]),
+  /** Jobs made for this day alone, because the job `of` whose designs they press is not to be changed. */
+  made: z
+    .array(z.strictObject({ jobId: idSchema, of: idSchema }))
+    .max(100)
+    .default([]),
   note: z.string().max(4000).default(''),
   archivedOn: daySchema.nullable().default(null),
 });

@@ -7,12 +7,14 @@ export const stallDay: KindDescriptor<StallDay, 'draft'> = {
   version: 1,
   schema: stallDaySchema,
   steps: {},
-  linksOf: ({ channelId, ranges, held, prices, forecast, power }) => [
+  linksOf: ({ channelId, ranges, held, prices, forecast, power, made }) => [
     ...(channelId === null ? [] : [{ to: 'channel', id: channelId, path: ['channelId'] }]),
     ...ranges.flatMap(({ designs }, at) => jobLinks(designs, ['ranges', at, 'designs'])),
     ...jobLinks(held, ['held']),
     ...jobLinks(prices.own, ['prices', 'own']),
     ...jobLinks(prices.lastHour?.prices ?? [], ['prices', 'lastHour', 'prices']),
+    ...jobLinks(made, ['made']),
+    ...made.map(({ of }, at): Link => ({ to: 'job', id: of, path: ['made', at, 'of'] })),
     ...power.pressIds.map((id, at): Link => ({ to: 'press', id, path: ['power', 'pressIds', at] })),
     // A day it learns from has a plan and an end of its own.
     ...(forecast.from === 'pastDays' ? forecast.stallDayIds : []).map(

@@ -1,5 +1,6 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { orderFindings } from '@/lib/findings/orderFindings';
+import { lastDayOf } from '@/lib/stall/sellingDays';
 import { daysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
 import type { StallDay } from '@/shared/schemas/stallDay';
@@ -64,10 +65,3 @@ function endedProofs(
     ];
   });
 }
-
-/** Days are written so that they sort as text. */
-const lastDayOf = ({ days }: Pick<StallDay, 'days'>): string | null =>
-  days
-    .map(({ day }) => day)
-    .sort()
-    .at(-1) ?? null;
