@@ -25,7 +25,7 @@ const spoken: Readonly<Partial<Record<keyof typeof sheetSizes, string>>> = {
 const SAME_MM = 0.6;
 
 /** A count of sheets with their size before it, where it is one that has a name: “53 letter sheets”. */
-function sheetsInWords(count: number, paper: Sheet, formatter: Formatter): string {
+export function sheetsInWords(count: number, paper: Sheet, formatter: Formatter): string {
   const known = Object.entries(sheetSizes).find(
     ([, { widthMm, heightMm }]) =>
       Math.abs(widthMm - paper.widthMm) <= SAME_MM && Math.abs(heightMm - paper.heightMm) <= SAME_MM,

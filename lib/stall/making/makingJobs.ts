@@ -72,7 +72,14 @@ function makingJob(scene: MakingScene, { designId, design, press, taken }: Desig
   const base = { designId, designName: design.name };
   const isMade = design.state === 'done' || design.archivedOn !== null;
   if (!isMade && sameQuantities(design, own) && lineWhy(design, press) === null) {
-    return { ...base, jobId: designId, job: own, why: null, isSet: true, rows: rowsOf(own, design, press) };
+    return {
+      ...base,
+      jobId: designId,
+      job: design,
+      why: null,
+      isSet: true,
+      rows: rowsOf(own, design, press),
+    };
   }
   const why = keptWhy(scene, designId, design, press);
   if (why === null) {
@@ -88,12 +95,11 @@ function makingJob(scene: MakingScene, { designId, design, press, taken }: Desig
     return { ...base, jobId: null, job: copy, why, isSet: false, rows: rowsOf(copy, null, press) };
   }
   const [jobId, before] = made;
-  const job = renewed(before, copy);
-  return {
-    ...{ ...base, jobId, job, why },
-    isSet: sameQuantities(before, job),
-    rows: rowsOf(job, before, press),
-  };
+  const after = renewed(before, copy);
+  // The same object as long as nothing in it changes.
+  const isSet = sameQuantities(before, after);
+  const job = isSet ? before : after;
+  return { ...{ ...base, jobId, job, why, isSet }, rows: rowsOf(job, before, press) };
 }
 
 /** In the order in which a maker would name them. */

@@ -7,6 +7,11 @@ interface Brought extends StallGoods {
   readonly atHome: number;
 }
 
+/** What making asks of the answer to a stall day's plan. */
+export type BroughtAnswer =
+  | { readonly kind: 'refused' }
+  | { readonly kind: 'planned'; readonly goods: readonly Brought[] };
+
 /** Pieces of some goods that are still to be pressed. */
 export interface ToPress extends StallGoods {
   readonly press: number;

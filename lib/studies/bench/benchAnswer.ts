@@ -4,7 +4,7 @@ import { leadOf } from '@/lib/check/time/blanksToOrder';
 import { benchWorkOf, stagesOf } from '@/lib/costing/benchWorkOf';
 import { judgeJob } from '@/lib/costing/priceJob';
 import type { CostedJob } from '@/lib/grid/costJob';
-import { wholeJob } from '@/lib/grid/costSheet';
+import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
@@ -32,6 +32,8 @@ interface JobMaterials {
   /** Length of roll; null for cut sheets. */
   readonly rollMm: number | null;
   readonly inkMl: number;
+  /** Blanks expected to be drawn by row of the blanks, spoiled ones among them, unrounded. */
+  readonly blanksDrawn: readonly number[];
 }
 
 /** @returns null where a stop stands. */
@@ -54,5 +56,6 @@ function materialsOf({ sheet, laidOut: { job } }: CostedJob): JobMaterials {
     sheets: expectedSheets(sheet),
     rollMm: rollUsed(sheet, job.sheet)?.lengthMm ?? null,
     inkMl: wholeJob(sheet, 'inkMl'),
+    blanksDrawn: sheet.cases.map(({ quantity }, index) => quantity * caseValue(sheet, 'blanksDrawn', index)),
   };
 }

@@ -1,0 +1,93 @@
+'use client';
+
+import Link from 'next/link';
+import { Button } from '@/app/_controls/Button';
+import { CardSection } from '@/app/_controls/CardSection';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { Answer } from '@/app/_docket/common/Answer';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { keptWords, makingAnswer, makingLines } from '@/app/_words/stall/makingWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { BroughtAnswer } from '@/lib/stall/making/toPress';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import styles from './Making.module.css';
+import { PressRows } from './PressRows';
+import { putIntoJobs } from './putIntoJobs';
+import { seenMaking } from './seenMaking';
+import { ToGet } from './ToGet';
+import { useMaking } from './useMaking';
+
+type MakingSectionProps = Readonly<{
+  workspace: ReadyWorkspace;
+  id: string;
+  stallDay: StallDay;
+  answer: BroughtAnswer;
+}>;
+
+/** How long pressing takes and when it is done; the button that puts the numbers into their jobs; folded, the rest. */
+export function MakingSection({ workspace, id, stallDay, answer }: MakingSectionProps) {
+  const making = useMaking(workspace, { id, stallDay, answer });
+  const formatter = formatterFor(workspace.workshop);
+  const locale = usableLocale(workspace.workshop.locale);
+  const seen = seenMaking(making, answer);
+  const isOpen = making.jobs.some(({ isSet }) => !isSet);
+  return (
+    <CardSection
+      numeral={6}
+      heading="Making"
+      id="stall-making"
+      answer={<Answer words={makingAnswer(seen, locale)} />}
+    >
+      <AnswerMissing what="What pressing takes could not be worked out" failure={making.failure} />
+      <ul className={styles.lines}>
+        {makingLines(seen, locale, formatter).map(({ words, isCaution }) => (
+          <li key={words} className={isCaution ? styles.caution : undefined}>
+            {words}
+          </li>
+        ))}
+        {making.jobs.flatMap((job) => {
+          const words = keptWords(job);
+          return words === null ? [] : [<li key={job.designId}>{words}</li>];
+        })}
+      </ul>
+      {making.jobs.length > 0 && (
+        <>
+          <div className={styles.acts}>
+            {isOpen ? (
+              <Button onPress={() => putIntoJobs(workspace, id, stallDay, making.jobs)}>
+                Put them into the jobs
+              </Button>
+            ) : (
+              <p className={styles.quiet}>
+                The jobs have these numbers:{' '}
+                {making.jobs.map(({ jobId, job }, at) => (
+                  <span key={jobId}>
+                    {at > 0 && ', '}
+                    <Link href={`/jobs/${jobId}`}>{job.name}</Link>
+                  </span>
+                ))}
+              </p>
+            )}
+          </div>
+          <FoldRow
+            place={id}
+            folds={[
+              {
+                id: 'stall-making-pieces',
+                name: `${formatter.count(seen.pieces, 'piece')} by size`,
+                body: () => <PressRows {...{ workspace, making, formatter }} />,
+              },
+              {
+                id: 'stall-making-get',
+                name: 'Paper, ink and blanks',
+                body: () => <ToGet {...{ workspace, making, formatter, locale }} />,
+              },
+            ]}
+          />
+        </>
+      )}
+    </CardSection>
+  );
+}

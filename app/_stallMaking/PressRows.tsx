@@ -1,0 +1,39 @@
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Formatter } from '@/app/_words/formatter';
+import { pressRowsWords, uncountedWords } from '@/app/_words/stall/makingWords';
+import { isReady } from '@/lib/stock/isReady';
+import styles from './Making.module.css';
+import type { Making } from './useMaking';
+
+type PressRowsProps = Readonly<{
+  workspace: Pick<ReadyWorkspace, 'piles'>;
+  making: Making;
+  formatter: Formatter;
+}>;
+
+/** What is pressed, design by design, beside what the job says now. */
+export function PressRows({ workspace: { piles }, making: { jobs, press }, formatter }: PressRowsProps) {
+  const home = piles.filter(isReady).map(({ item }) => item);
+  const uncounted = press.filter(
+    ({ press: pieces, ...goods }) =>
+      pieces > 0 &&
+      !home.some(
+        (item) =>
+          item.kind === 'finished' &&
+          item.jobId === goods.jobId &&
+          item.lineId === goods.lineId &&
+          item.size === goods.size,
+      ),
+  ).length;
+  const words = uncountedWords(uncounted, formatter);
+  return (
+    <>
+      <ul className={styles.lines}>
+        {jobs.flatMap(({ designId, rows }) =>
+          pressRowsWords(rows, formatter).map((line) => <li key={`${designId} ${line}`}>{line}</li>),
+        )}
+      </ul>
+      {words !== null && <p className={styles.quiet}>{words}</p>}
+    </>
+  );
+}
