@@ -1,0 +1,97 @@
+import type { Pile } from '@/lib/stock/foldStock';
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { ShopStatement } from '@/shared/schemas/stallEvents';
+import type { StockCount, StockItem, StockMove, StockPlace, StockTransfer } from '@/shared/schemas/stock';
+
+type Noted =
+  | { readonly kind: 'stockCount'; readonly body: StockCount }
+  | { readonly kind: 'stockMove'; readonly body: StockMove }
+  | { readonly kind: 'stockTransfer'; readonly body: StockTransfer }
+  | { readonly kind: 'shopStatement'; readonly body: ShopStatement };
+
+const HOME: StockPlace = { kind: 'home' };
+
+export const shopPlace = (name: string): StockPlace => ({ kind: 'shop', name });
+
+/** What lies in stock of some goods that are finished. */
+export const finishedItem = ({ jobId, lineId, size }: StallGoods): StockItem => ({
+  kind: 'finished',
+  ...{ jobId, lineId, size },
+});
+
+interface GoodsOut {
+  readonly goods: StallGoods;
+  readonly quantity: number;
+  /** How many lay at home before, as somebody counted just now; null where that is known. */
+  readonly counted: number | null;
+}
+
+/** @returns what is noted when goods go from home to a shop: the count that comes first, and the way there. */
+export const outEntries = (shop: string, { goods, quantity, counted }: GoodsOut): readonly Noted[] => {
+  const item = finishedItem(goods);
+  const home = { item, place: HOME, grade: 'first' } as const;
+  return [
+    ...(counted === null ? [] : [{ kind: 'stockCount', body: { ...home, quantity: counted } } as const]),
+    { kind: 'stockTransfer', body: { from: home, to: { ...home, place: shopPlace(shop) }, quantity } },
+  ];
+};
+
+/** @returns what is noted when goods come home from a shop, in the grade in which they lay there. */
+export const backEntries = (
+  shop: string,
+  rows: readonly {
+    readonly goods: StallGoods;
+    readonly grade: 'first' | 'second';
+    readonly quantity: number;
+  }[],
+): readonly Noted[] =>
+  rows
+    .filter(({ quantity }) => quantity > 0)
+    .map(({ goods, grade, quantity }) => {
+      const there = { item: finishedItem(goods), place: shopPlace(shop), grade };
+      return { kind: 'stockTransfer', body: { from: there, to: { ...there, place: HOME }, quantity } };
+    });
+
+/**
+ * A statement and what it takes off the shop's shelf, written in one step. The moves name the shop, so that they are
+ * found again when the statement is taken back.
+ */
+export const statementEntries = (shop: string, statement: ShopStatement): readonly Noted[] => [
+  { kind: 'shopStatement', body: statement },
+  ...statement.rows.flatMap(({ goods, sold, missing }) =>
+    (
+      [
+        [sold, 'sold'],
+        [missing, 'lost'],
+      ] as const
+    ).flatMap(([quantity, cause]): readonly Noted[] =>
+      quantity === 0
+        ? []
+        : [
+            {
+              kind: 'stockMove',
+              body: {
+                item: finishedItem(goods),
+                place: shopPlace(shop),
+                grade: 'first',
+                quantity: -quantity,
+                cause,
+                reference: { kind: 'shop', id: statement.shopId },
+                unitCost: null,
+              },
+            },
+          ],
+    ),
+  ),
+];
+
+/** @returns what follows a shop to its new name: everything that lies there, and what is missing there. */
+export const renamedShop = (piles: readonly Pile[], from: string, to: string): readonly Noted[] =>
+  piles.flatMap(({ item, place, grade, quantity }) => {
+    if (place.kind !== 'shop' || place.name !== from || quantity === 0) return [];
+    const here = { item, place, grade };
+    const there = { item, place: shopPlace(to), grade };
+    const body =
+      quantity < 0 ? { from: there, to: here, quantity: -quantity } : { from: here, to: there, quantity };
+    return [{ kind: 'stockTransfer', body }];
+  });
