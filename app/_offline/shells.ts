@@ -21,6 +21,9 @@ export const shells = [
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },
+  // Before whatever stands for any stall day.
+  { page: '/stall/shops', address: '/stall/shops' },
+  { page: '/stall/shops/one', address: '/stall/shops/:id' },
   { page: '/workshop', address: '/workshop' },
   { page: '/start', address: '/start' },
 ] as const satisfies readonly Shell[];

@@ -36,6 +36,26 @@ test.each([
   await looksRight(page, `${name}-unfolded`);
 });
 
+test.each([1280, 390, 320])('a shop looks right with goods to bring there, at %d px', async (width) => {
+  const page = await openPage({ path: '/stall/shops', width });
+  await page.getByRole('heading', { level: 1, name: 'Shops' }).waitFor();
+  await looksRight(page, 'stall-shops');
+  await page.getByRole('button', { name: 'New shop' }).click();
+  await page.getByRole('textbox', { name: 'Name of the shop' }).fill('Corner shop');
+  await page.getByRole('button', { name: 'Add' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Corner shop' }).waitFor();
+  await page.getByRole('button', { name: 'Bring goods there' }).click();
+  await page.getByRole('combobox', { name: 'Design' }).selectOption('Fern shirt, Spring Fair shirts');
+  await page.getByRole('combobox', { name: 'Size' }).selectOption('M');
+  await page.getByRole('textbox', { name: 'How many' }).fill('6');
+  await looksRight(page, 'stall-shops-out');
+  await page.getByRole('textbox', { name: 'Counted at home before' }).fill('8');
+  await page.getByRole('button', { name: 'Note it' }).click();
+  await page.getByText('6 pieces').waitFor();
+  await page.getByRole('button', { name: 'Note a statement' }).click();
+  await page.getByRole('textbox', { name: 'Sold' }).fill('3');
+  await looksRight(page, 'stall-shops-statement');
+});
 test.each([1280, 390])('a customer looks right, at %d px', async (width) => {
   const page = await openPage({ path: '/customers/ramblers-club', width });
   await page.getByRole('heading', { level: 1, name: 'Exampleton Ramblers Club' }).waitFor();

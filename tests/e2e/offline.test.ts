@@ -45,6 +45,8 @@ test('after one visit every screen opens without a network, and again when it is
     ['/orders/none-of-ours', 'This order is not here'],
     ['/customers', 'Customers'],
     ['/customers/ramblers-club', 'Exampleton Ramblers Club'],
+    ['/stall/shops', 'Shops'],
+    ['/stall/shops/none-of-ours', 'This shop is not here'],
     ['/blanks', 'Blanks'],
     ['/price-lists', 'Price lists'],
     ['/price-lists/none-of-ours', 'This price list is not here'],

@@ -19,6 +19,8 @@ test.each([
   ['/customers/ramblers-club', 277],
   ['/start', 277],
   ['/stall/spring-fair/count', 277],
+  ['/stall/shops', 277],
+  ['/stall/shops/corner', 277],
 ])(
   'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',
   async (path, mostKilobytes) => {

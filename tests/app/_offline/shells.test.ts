@@ -19,6 +19,8 @@ describe('the pages that are kept on the device', () => {
     ['/jobs/one', '/jobs/one'],
     ['/jobs/club-order/sheet', '/jobs/one/sheet'],
     ['/price-lists/spring', '/price-lists/one'],
+    ['/stall/shops', '/stall/shops'],
+    ['/stall/shops/corner', '/stall/shops/one'],
     ['/jobs/', null],
     ['/jobs/club-order/papers', null],
     ['/job', null],

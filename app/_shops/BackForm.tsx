@@ -1,0 +1,66 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { backEntries } from '@/lib/stall/shops/consignedEntries';
+import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
+import { numberLimits } from '@/shared/limits';
+import { blanksNotedSchema } from '@/shared/schemas/stock';
+import styles from './Shops.module.css';
+import type { ShopOnScreen } from './shopOnScreen';
+
+type BackFormProps = Readonly<{ on: ShopOnScreen; onDone: () => void }>;
+
+const least = numberLimits(blanksNotedSchema, []).min;
+
+/** Goods that come home; all that lie there unless fewer are told. */
+export function BackForm({ on, onDone }: BackFormProps) {
+  const { workspace, shop, standing, nameOf } = on;
+  const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
+  const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
+  const backOf = (goods: ShelfGoods): number => {
+    const told = typed[keyOf(goods)];
+    return told === undefined ? goods.quantity : (told ?? 0);
+  };
+  const missing = shelf.some((goods) => backOf(goods) > 0) ? undefined : 'How many come home comes first.';
+  const enter = () => {
+    const rows = shelf.map((goods) => {
+      const { jobId, lineId, size, grade } = goods;
+      return { goods: { jobId, lineId, size }, grade, quantity: backOf(goods) };
+    });
+    if (workspace.note(`Home from ${shop.name}`, backEntries(shop.name, rows)).state === 'shown') onDone();
+  };
+  return (
+    <EntryForm label="Bring goods home" className={styles.form} missing={missing} onEnter={enter}>
+      <FieldGroup pairs>
+        {shelf.map((goods) => (
+          <NumberField
+            key={keyOf(goods)}
+            label={`${nameOf(goods)}${goods.grade === 'second' ? ', second grade' : ''}`}
+            width="narrow"
+            decimals={0}
+            min={least}
+            max={goods.quantity}
+            value={typed[keyOf(goods)] === undefined ? goods.quantity : (typed[keyOf(goods)] ?? null)}
+            onCommit={(value) => setTyped((now) => ({ ...now, [keyOf(goods)]: value }))}
+          />
+        ))}
+      </FieldGroup>
+      <div className={styles.acts}>
+        <Button type="submit" kind="strong" blockedBy={missing}>
+          Note it
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave it
+        </Button>
+      </div>
+    </EntryForm>
+  );
+}
+
+// Helpers
+
+const keyOf = ({ jobId, lineId, size, grade }: ShelfGoods): string => `${jobId} ${lineId} ${size} ${grade}`;

@@ -1,0 +1,141 @@
+'use client';
+
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { AmountField } from '@/app/_fields/AmountField';
+import { DateField } from '@/app/_fields/DateField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { statementTold } from '@/app/_words/stall/shopWords';
+import { statementEntries } from '@/lib/stall/shops/consignedEntries';
+import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
+import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';
+import { numberLimits } from '@/shared/limits';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { shopStatementSchema } from '@/shared/schemas/stallEvents';
+import styles from './Shops.module.css';
+import type { ShopOnScreen } from './shopOnScreen';
+import { termsOf } from './termsOf';
+
+type StatementFormProps = Readonly<{ on: ShopOnScreen; onDone: () => void }>;
+
+interface TypedRow {
+  readonly sold: number | null;
+  readonly missing: number | null;
+  /** Currency units. */
+  readonly each: number | null;
+}
+
+const each = numberLimits(shopStatementSchema, ['rows', 0, 'eachMinor']);
+const most = numberLimits(shopStatementSchema, ['rows', 0, 'sold']);
+
+/** What a shop says it sold, goods by goods, and what it owes for it. */
+export function StatementForm({ on, onDone }: StatementFormProps) {
+  const { workspace, shopId, shop, standing, today, locale, formatter } = on;
+  const { currency } = workspace.workshop;
+  const shelf = standing.shelf.filter(({ grade, quantity }) => grade === 'first' && quantity > 0);
+  const [day, setDay] = useState(today);
+  const [typed, setTyped] = useState<Readonly<Record<string, TypedRow>>>({});
+  const rowOf = (goods: ShelfGoods): TypedRow => typed[keyOf(goods)] ?? untouched(goods, currency);
+  const found = termsOf(shop, workspace.workshop);
+  const rows = shelf.flatMap((goods) => {
+    const row = rowOf(goods);
+    const [sold, missing] = [row.sold ?? 0, row.missing ?? 0];
+    const { jobId, lineId, size } = goods;
+    if (sold + missing === 0) return [];
+    return [{ goods: { jobId, lineId, size }, sold, missing, each: row.each }];
+  });
+  const unpriced = rows.find((row) => row.each === null && owedPieces(row, shop.bears) > 0);
+  const missing =
+    found.missing ??
+    (rows.length === 0
+      ? 'How many were sold or are missing comes first.'
+      : unpriced === undefined
+        ? undefined
+        : `The price of ${on.nameOf(unpriced.goods)} comes first.`);
+  const noted = rows.map(({ each: price, ...row }) => ({
+    ...row,
+    eachMinor: price === null ? 0 : toMinor(price, currency),
+  }));
+  const due = found.terms === undefined ? null : statementDue(noted, found.terms);
+  const enter = () => {
+    if (found.terms === undefined || due === null) return;
+    const { commissionShare, commissionBase } = found.terms;
+    const statement = {
+      ...{ shopId, day, currency, commissionShare, commissionBase },
+      ...{ rows: noted, dueMinor: due.dueMinor },
+    };
+    const outcome = workspace.note(`Statement of ${shop.name}`, statementEntries(shop.name, statement));
+    if (outcome.state === 'shown') onDone();
+  };
+  return (
+    <EntryForm label="Statement" className={styles.form} missing={missing} onEnter={enter}>
+      <DateField label="Of" width="narrow" needed value={day} onCommit={(to) => setDay(to ?? today)} />
+      {shelf.map((goods) => {
+        const row = rowOf(goods);
+        const set = (change: Partial<TypedRow>) =>
+          setTyped((now) => ({ ...now, [keyOf(goods)]: { ...rowOf(goods), ...change } }));
+        const isMore = (row.sold ?? 0) + (row.missing ?? 0) > goods.quantity;
+        return (
+          <fieldset key={keyOf(goods)} className={styles.goods}>
+            <legend>{on.nameOf(goods)}</legend>
+            <FieldGroup pairs>
+              <NumberField
+                label="Sold"
+                width="narrow"
+                decimals={0}
+                {...most}
+                value={row.sold}
+                hint={`${formatter.number(goods.quantity, 0)} lie there.`}
+                caution={
+                  isMore
+                    ? `Only ${formatter.number(goods.quantity, 0)} lie there by what was noted.`
+                    : undefined
+                }
+                onCommit={(sold) => set({ sold })}
+              />
+              <NumberField
+                label="Missing"
+                width="narrow"
+                decimals={0}
+                {...most}
+                value={row.missing}
+                onCommit={(gone) => set({ missing: gone })}
+              />
+              <AmountField
+                label="Its price"
+                currency={currency}
+                minorLimits={each}
+                value={row.each}
+                onCommit={(price) => set({ each: price })}
+              />
+            </FieldGroup>
+          </fieldset>
+        );
+      })}
+      <p role="status">
+        {due !== null && rows.length > 0 && unpriced === undefined && statementTold(due, currency, locale)}
+      </p>
+      <div className={styles.acts}>
+        <Button type="submit" kind="strong" blockedBy={missing}>
+          Note the statement
+        </Button>
+        <Button kind="quiet" onPress={onDone}>
+          Leave it
+        </Button>
+      </div>
+    </EntryForm>
+  );
+}
+
+// Helpers
+
+const keyOf = ({ jobId, lineId, size }: ShelfGoods): string => `${jobId} ${lineId} ${size}`;
+
+/** The price of the last statement stands there to begin with. */
+const untouched = ({ eachMinor }: ShelfGoods, currency: string): TypedRow => ({
+  sold: null,
+  missing: null,
+  each: eachMinor === null ? null : fromMinor(eachMinor as MinorUnits, currency),
+});
