@@ -11,10 +11,10 @@ type Noted =
 
 const HOME: StockPlace = { kind: 'home' };
 
-export const shopPlace = (name: string): StockPlace => ({ kind: 'shop', name });
+const shopPlace = (name: string): StockPlace => ({ kind: 'shop', name });
 
 /** What lies in stock of some goods that are finished. */
-export const finishedItem = ({ jobId, lineId, size }: StallGoods): StockItem => ({
+const finishedItem = ({ jobId, lineId, size }: StallGoods): StockItem => ({
   kind: 'finished',
   ...{ jobId, lineId, size },
 });
@@ -27,14 +27,14 @@ interface GoodsOut {
 }
 
 /** @returns what is noted when goods go from home to a shop: the count that comes first, and the way there. */
-export const outEntries = (shop: string, { goods, quantity, counted }: GoodsOut): readonly Noted[] => {
+export function outEntries(shop: string, { goods, quantity, counted }: GoodsOut): readonly Noted[] {
   const item = finishedItem(goods);
   const home = { item, place: HOME, grade: 'first' } as const;
   return [
     ...(counted === null ? [] : [{ kind: 'stockCount', body: { ...home, quantity: counted } } as const]),
     { kind: 'stockTransfer', body: { from: home, to: { ...home, place: shopPlace(shop) }, quantity } },
   ];
-};
+}
 
 /** @returns what is noted when goods come home from a shop, in the grade in which they lay there. */
 export const backEntries = (
