@@ -12,14 +12,15 @@ import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
+import { IndexSheet } from '@/app/_sections/IndexSheet';
+import { SectionIndex } from '@/app/_sections/SectionIndex';
+import { useCurrentSection } from '@/app/_sections/useCurrentSection';
+import { docketSections } from '@/app/_words/docket/docketSections';
 import { DocketFailure } from './DocketFailure';
 import styles from './DocketSections.module.css';
-import { IndexSheet } from './IndexSheet';
 import { LazyFigureSections } from './LazyFigureSections';
-import { SectionIndex } from './SectionIndex';
 import { SectionPlaces } from './SectionPlaces';
 import { useArrival } from './useArrival';
-import { useCurrentSection } from './useCurrentSection';
 import { useSectionStates } from './useSectionStates';
 
 /** There is nothing to show in it before the first answer. */
@@ -29,6 +30,8 @@ const lazyChecksSection = lazy(() =>
 
 /** The job, the checks, the figures. */
 const PARTS = 3;
+
+const LABEL = 'Sections of this job';
 
 type DocketSectionsProps = Readonly<{
   /** Stands for the head until the sums are made; null where the head makes its own way. */
@@ -47,7 +50,7 @@ export const DocketSections = memo(function DocketSections({ sent }: DocketSecti
   const drawn = useInTurn(isChecked ? PARTS : 1);
   const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
-  const current = useCurrentSection(content);
+  const current = useCurrentSection(docketSections, content);
   useArrival(show);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
@@ -62,6 +65,8 @@ export const DocketSections = memo(function DocketSections({ sent }: DocketSecti
       )}
       <div className={styles.frame}>
         <SectionIndex
+          label={LABEL}
+          sections={docketSections}
           states={states}
           current={current}
           onOpenSheet={openSheet}
@@ -79,7 +84,13 @@ export const DocketSections = memo(function DocketSections({ sent }: DocketSecti
           </Card>
         </div>
       </div>
-      <IndexSheet isOpen={isSheetOpen} onClose={() => setSheetOpen(false)} states={states} />
+      <IndexSheet
+        label={LABEL}
+        sections={docketSections}
+        states={states}
+        isOpen={isSheetOpen}
+        onClose={() => setSheetOpen(false)}
+      />
     </IndexSheetContext>
   );
 });

@@ -2,9 +2,9 @@
 
 import { useEffect } from 'react';
 import { useHash } from '@/app/_controls/useHash';
+import { goToSection } from '@/app/_sections/goToSection';
+import { holdInSight } from '@/app/_sections/holdInSight';
 import { docketSections } from '@/app/_words/docket/docketSections';
-import { goToSection } from './goToSection';
-import { holdInSight } from './holdInSight';
 
 /**
  * Leads to the section or the field that the address names, once it has come: the sections of figures are fetched

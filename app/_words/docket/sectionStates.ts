@@ -1,3 +1,4 @@
+import type { SectionState } from '@/app/_sections/sections';
 import { type Formatter, formatterFor, type TextContext } from '@/app/_words/formatter';
 import type { JobAnswer } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
@@ -14,14 +15,6 @@ import { type CheckGroup, toSettle } from './checkGroups';
 import { costTaxWords } from './costWords';
 import type { SectionId } from './docketSections';
 import { pieceOfJob } from './jobAnswerWords';
-
-/** What the index says of a section: one short figure, and whether something is to be done there. */
-interface SectionState {
-  readonly text: string;
-  readonly tone: 'plain' | 'todo' | 'stop';
-  /** How many things are to be done; 0 where nothing is. */
-  readonly count: number;
-}
 
 interface StateOfJob {
   readonly input: JobInput;

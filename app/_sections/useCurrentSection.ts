@@ -1,15 +1,22 @@
 'use client';
 
 import { type RefObject, useEffect, useState } from 'react';
-import { docketSections, type SectionId } from '@/app/_words/docket/docketSections';
+import type { Section } from './sections';
 
 /** A section is current from where its head passes the upper third of the screen. */
 const LINE = 0.3;
 const BAND = `-${LINE * 100}% 0px -${99 - LINE * 100}% 0px`;
 
-/** @returns the section that is being read, found as the page scrolls; sections may come later. */
-export function useCurrentSection(content: RefObject<HTMLElement | null>): SectionId {
-  const [current, setCurrent] = useState<SectionId>('the-job');
+/**
+ * Finds the section that is being read as the page scrolls; sections may come later.
+ *
+ * @param sections the same list for as long as the screen stands
+ */
+export function useCurrentSection<Id extends string>(
+  sections: readonly [Section<Id>, ...Section<Id>[]],
+  content: RefObject<HTMLElement | null>,
+): Id {
+  const [current, setCurrent] = useState(sections[0].id);
   useEffect(() => {
     const room = content.current;
     if (room === null || typeof IntersectionObserver === 'undefined') return;
@@ -20,8 +27,8 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
           if (isIntersecting) inBand.add(target.id);
           else inBand.delete(target.id);
         }
-        const [first] = docketSections;
-        const found = docketSections.findLast(({ id }) => inBand.has(id));
+        const [first] = sections;
+        const found = sections.findLast(({ id }) => inBand.has(id));
         if (found !== undefined) setCurrent(found.id);
         // After a jump to the top no section has reached the band yet; between two of them the last one stays.
         else if (isBelow(document.getElementById(first.id))) setCurrent(first.id);
@@ -30,7 +37,7 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
     );
     const observed = new Set<Element>();
     const observe = () => {
-      for (const { id } of docketSections) {
+      for (const { id } of sections) {
         const section = document.getElementById(id);
         if (section === null || observed.has(section)) continue;
         observed.add(section);
@@ -45,7 +52,7 @@ export function useCurrentSection(content: RefObject<HTMLElement | null>): Secti
       arrivals.disconnect();
       observer.disconnect();
     };
-  }, [content]);
+  }, [sections, content]);
   return current;
 }
 

@@ -3,18 +3,25 @@
 import { useEffect, useRef } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
-import { docketSections } from '@/app/_words/docket/docketSections';
-import type { SectionStates } from '@/app/_words/docket/sectionStates';
 import { goToSection } from './goToSection';
 import styles from './IndexSheet.module.css';
+import type { Section, SectionState } from './sections';
 
-type IndexSheetProps = Readonly<{ isOpen: boolean; onClose: () => void; states: SectionStates }>;
+type IndexSheetProps<Id extends string> = Readonly<{
+  /** Of what they are the sections, for a screen reader: “Sections of this job”. */
+  label: string;
+  sections: readonly Section<Id>[];
+  states: Readonly<Record<Id, SectionState>>;
+  isOpen: boolean;
+  onClose: () => void;
+}>;
 
 /**
  * The whole index over the lower part of the screen. The browser's own dialog keeps the focus inside, closes on Escape
  * and gives the focus back to the button that opened it.
  */
-export function IndexSheet({ isOpen, onClose, states }: IndexSheetProps) {
+export function IndexSheet<Id extends string>(props: IndexSheetProps<Id>) {
+  const { label, sections, states, isOpen, onClose } = props;
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     if (isOpen && dialog.current?.open === false) dialog.current.showModal();
@@ -34,11 +41,11 @@ export function IndexSheet({ isOpen, onClose, states }: IndexSheetProps) {
     goToSection(id);
   };
   return (
-    <dialog className={styles.sheet} ref={dialog} aria-label="Sections of this job" onClose={onClose}>
+    <dialog className={styles.sheet} ref={dialog} aria-label={label} onClose={onClose}>
       {isOpen && (
         <div className={styles.room}>
           <ol className={styles.list}>
-            {docketSections.map(({ id, name }, index) => (
+            {sections.map(({ id, name }, index) => (
               <li key={id}>
                 <a
                   className={styles.link}

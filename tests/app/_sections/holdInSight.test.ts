@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import { afterEach, expect, it, vi } from 'vitest';
-import { holdInSight } from '@/app/_docket/screen/holdInSight';
+import { holdInSight } from '@/app/_sections/holdInSight';
 
 const lead = vi.fn();
 const grow = async () => {

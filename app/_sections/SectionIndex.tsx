@@ -2,22 +2,25 @@
 
 import { type ReactNode, useEffect, useRef } from 'react';
 import { classes } from '@/app/_controls/classes';
-import { docketSections, type SectionId } from '@/app/_words/docket/docketSections';
-import type { SectionStates } from '@/app/_words/docket/sectionStates';
 import { goToSection } from './goToSection';
 import styles from './SectionIndex.module.css';
+import type { Section, SectionState } from './sections';
 
-type SectionIndexProps = Readonly<{
-  states: SectionStates;
-  current: SectionId;
+type SectionIndexProps<Id extends string> = Readonly<{
+  /** Of what they are the sections, for a screen reader: “Sections of this job”. */
+  label: string;
+  sections: readonly Section<Id>[];
+  states: Readonly<Record<Id, SectionState>>;
+  current: Id;
   /** Opens all of it as a sheet, where only a row of chips has room. */
   onOpenSheet: () => void;
-  /** Papers made of the job, at the foot of the rail. */
+  /** What can be done with the whole, at the foot of the rail. */
   foot?: ReactNode;
 }>;
 
 /** The sections with the state of each: a rail at the side, or a row of chips where there is no room for one. */
-export function SectionIndex({ states, current, onOpenSheet, foot }: SectionIndexProps) {
+export function SectionIndex<Id extends string>(props: SectionIndexProps<Id>) {
+  const { label, sections, states, current, onOpenSheet, foot } = props;
   const row = useRef<HTMLOListElement>(null);
   // Only when it moves: to look where it is makes the browser lay the whole page out at once.
   // biome-ignore lint/correctness/useExhaustiveDependencies: both say where the chip is, the words by their width
@@ -27,14 +30,14 @@ export function SectionIndex({ states, current, onOpenSheet, foot }: SectionInde
     if (chip) row.current?.scrollTo?.({ left: chip.offsetLeft - 12 });
   }, [current, states]);
   return (
-    <nav className={styles.index} aria-label="Sections of this job">
+    <nav className={styles.index} aria-label={label}>
       <button className={styles.all} type="button" onClick={onOpenSheet} aria-label="All sections">
         <svg viewBox="0 0 20 20" aria-hidden="true" focusable="false">
           <path d="M3 5h14M3 10h14M3 15h9" />
         </svg>
       </button>
       <ol className={styles.list} ref={row}>
-        {docketSections.map(({ id, name }, index) => {
+        {sections.map(({ id, name }, index) => {
           const { text, tone, count } = states[id];
           return (
             <li key={id}>
