@@ -27,6 +27,8 @@ export function documentAddress(
       return `/orders/${id}`;
     case 'customer':
       return `/customers/${id}`;
+    case 'stallDay':
+      return `/stall/${id}`;
     case 'artwork': {
       const shows = jobs.find(({ job }) =>
         job.lines.some(({ placements }) => placements.some(({ artworkId }) => artworkId === id)),

@@ -18,5 +18,8 @@ export const workshopFieldId = (path: Path): string => ['workshop', ...path].joi
 /** The id of the element in which a field of a blank is typed. */
 export const blankFieldId = (id: string, path: Path): string => ['blank', id, ...path].join('-');
 
+/** The id of the element in which a field of the stall day on the screen is typed. */
+export const stallFieldId = (path: Path): string => ['stall', ...path].join('-');
+
 /** The id of the element in which a field of the job on the screen is typed. */
 export const jobFieldId = (path: Path): string => ['job', ...path].join('-');

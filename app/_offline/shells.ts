@@ -18,6 +18,8 @@ export const shells = [
   { page: '/customers/one', address: '/customers/:id' },
   { page: '/stall/one/evening', address: '/stall/:id/evening' },
   { page: '/stall/one/count', address: '/stall/:id/count' },
+  { page: '/stall', address: '/stall' },
+  { page: '/stall/one', address: '/stall/:id' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

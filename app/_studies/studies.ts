@@ -7,6 +7,8 @@ import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { rushCharge } from '@/lib/quotes/rushCharge';
 import { stillHolds } from '@/lib/quotes/stillHolds';
+import { planStall } from '@/lib/stall/plan/planStall';
+import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
 import { type BreaksQuestion, breaksAnswer } from '@/lib/studies/breaks/breaksAnswer';
 import { channelsAnswer } from '@/lib/studies/channels/channelsAnswer';
@@ -60,6 +62,15 @@ export type OrderStudyQuestion<Name extends OrderStudyName> =
 
 export type OrderStudyAnswer<Name extends OrderStudyName> = ReturnType<OrderStudies[Name]>;
 
+/** What is asked of a stall day, with everything it is planned from; it always has an answer. */
+export const stallStudies = {
+  plan: (asked: StallAsked, grid: Grid) => planStall(asked, grid),
+};
+
+export type StallStudyName = keyof typeof stallStudies;
+
+export type StallStudyAnswer<Name extends StallStudyName> = ReturnType<(typeof stallStudies)[Name]>;
+
 /** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
 export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem', 'bench']);
 
@@ -84,4 +95,5 @@ export type StudyRequest =
       readonly name: OrderStudyName;
       readonly asked: QuoteAsked;
       readonly question: unknown;
-    };
+    }
+  | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked };

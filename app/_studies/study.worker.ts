@@ -4,7 +4,7 @@ import { Grid } from '@/lib/grid/evaluateGrid';
 import { LayoutSearch } from '@/lib/layout/layoutSearch';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { JobInput } from '@/shared/schemas/request';
-import { orderStudies, type StudyRequest, studies, thorough } from './studies';
+import { orderStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */
 const grid = new Grid();
@@ -13,6 +13,7 @@ const search = new LayoutSearch();
 answerQuestions((request: StudyRequest) => ({ answer: answerOf(request), further: null }));
 
 function answerOf(request: StudyRequest): unknown {
+  if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
   const { question } = request;
   if (request.of === 'order') {
     const study = orderStudies[request.name] as (asked: QuoteAsked, grid: Grid, question: unknown) => unknown;

@@ -6,6 +6,7 @@ import { JobContext, type OpenJob, type ShownAnswer } from '@/app/_docket/common
 import type { Workspace } from '@/app/_documents/useWorkspace';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import type { PricedJob, PricedJobState } from '@/app/_pricing/usePricedJob';
+import { useReveal } from '@/app/_sections/useReveal';
 import type { FigureNames } from '@/app/_trace/figureName';
 import { ShowSetting } from '@/app/_trace/showSetting';
 import { splitFindings } from '@/lib/check/questions/splitFindings';
@@ -13,7 +14,6 @@ import type { JobInput } from '@/shared/schemas/request';
 import { jobFields } from './jobFields';
 import { settingShower } from './settingShower';
 import { useJobWorkspace } from './useJobWorkspace';
-import { useReveal } from './useReveal';
 
 type JobProviderProps = Readonly<{
   jobId: string;
@@ -29,7 +29,7 @@ const noFindings = [] as const;
 export function JobProvider({ jobId, workspace: whole, input, priced, children }: JobProviderProps) {
   const workspace = useJobWorkspace(whole);
   const context = useTextContext();
-  const { reveal, show } = useReveal();
+  const { reveal, show } = useReveal('job-');
   const { answer, lastCosted, lastPriced, failure } = priced;
   const found = answer?.findings ?? noFindings;
   const { risks: findings, questions: asked } = useMemo(() => splitFindings(found, input), [found, input]);

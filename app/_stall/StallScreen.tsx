@@ -1,0 +1,103 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { PageHead } from '@/app/_controls/PageHead';
+import { newId } from '@/app/_documents/newId';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { copiedStallDay, freshStallDay } from '@/lib/stall/days/newStallDay';
+import { type StallDayRow, stallCalendar } from '@/lib/stall/days/stallCalendar';
+import { NewStallDay, type StallDayBegun } from './NewStallDay';
+import styles from './Stall.module.css';
+import { StallDayLine } from './StallDayLine';
+
+/** Every stall day: those to come with what is due for each, those that are over, those put away. */
+export function StallScreen() {
+  return <WithWorkspace>{(workspace) => <StallDays workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const router = useRouter();
+  const today = useToday();
+  const { stallDays, workshop } = workspace;
+  const [isNew, setNew] = useState(false);
+  const { coming, over, putAway } = stallCalendar(stallDays, today);
+  const formatter = formatterFor(workshop);
+  const begin = ({ name, day, copyOf }: StallDayBegun) => {
+    const id = newId();
+    const from = copyOf === null ? undefined : stallDays[copyOf];
+    const at = { name, day, dayId: newId() };
+    const made = from === undefined ? freshStallDay(at, workshop, today) : copiedStallDay(at, from);
+    if (workspace.addStallDay(id, made).state === 'shown') router.push(`/stall/${id}`);
+  };
+  const list = (rows: readonly StallDayRow[]) => (
+    <ul className={styles.list}>
+      {rows.map((row) => (
+        <StallDayLine key={row.id} row={row} today={today} locale={workshop.locale} />
+      ))}
+    </ul>
+  );
+  return (
+    <>
+      <PageHead
+        title="Stall days"
+        line="Fairs and markets: what to bring, what is due, what came of it."
+        aside={
+          <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
+            New stall day
+          </Button>
+        }
+      />
+      {isNew && (
+        <NewStallDay earlier={[...coming, ...over, ...putAway]} onAdd={begin} onLeave={() => setNew(false)} />
+      )}
+      <UnreadableRecords
+        workspace={{
+          ...workspace,
+          unreadable: workspace.unreadable.filter(({ kind }) => kind === 'stallDay'),
+        }}
+        level={2}
+      />
+      <div className={styles.card}>
+        <section aria-labelledby="stall-coming">
+          <h2 className={styles.heading} id="stall-coming">
+            Coming
+          </h2>
+          {coming.length === 0 ? (
+            <p className={styles.none}>
+              No stall day ahead. Note the next fair: this page then says what to apply for, pay and bring.
+            </p>
+          ) : (
+            list(coming)
+          )}
+        </section>
+        {over.length > 0 && (
+          <section aria-labelledby="stall-over">
+            <h2 className={styles.heading} id="stall-over">
+              Over
+            </h2>
+            {list(over)}
+          </section>
+        )}
+        {putAway.length > 0 && (
+          <div className={styles.fold}>
+            <Disclosure
+              id="stall-put-away"
+              level={2}
+              heading={`${formatter.count(putAway.length, 'stall day')} put away`}
+            >
+              {list(putAway)}
+            </Disclosure>
+          </div>
+        )}
+      </div>
+    </>
+  );
+}

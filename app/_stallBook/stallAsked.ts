@@ -1,0 +1,34 @@
+import { namedInput } from '@/app/_documents/namedInput';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { StallAsked } from '@/lib/stall/plan/stallAsked';
+import { finishedAtHome } from '@/lib/stock/finishedAtHome';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { pastDaysBeside } from './pastDaysBeside';
+
+/**
+ * Everything a stall day is planned from.
+ *
+ * @param today YYYY-MM-DD
+ */
+export function stallAsked(
+  workspace: ReadyWorkspace,
+  id: string,
+  stallDay: StallDay,
+  today: string,
+): StallAsked {
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles } = workspace;
+  const named = new Set(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId)));
+  return {
+    day: today,
+    stallDay,
+    workshop,
+    jobs: jobs
+      .filter(({ id: jobId }) => named.has(jobId))
+      .map(({ id: jobId, job }) => ({
+        jobId,
+        input: namedInput({ asOf: today, workshop, blanks, artworks, job, onHand, approvedVersions }),
+      })),
+    atHome: finishedAtHome(piles).filter(({ jobId }) => named.has(jobId)),
+    past: pastDaysBeside(workspace, id),
+  };
+}

@@ -1,0 +1,135 @@
+'use client';
+
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { Card } from '@/app/_controls/Card';
+import { PageHead } from '@/app/_controls/PageHead';
+import { RevealContext } from '@/app/_controls/reveal';
+import { useHash } from '@/app/_controls/useHash';
+import { usePageName } from '@/app/_controls/usePageName';
+import { EditableTitle } from '@/app/_fields/EditableTitle';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { goToSection } from '@/app/_sections/goToSection';
+import { IndexSheet } from '@/app/_sections/IndexSheet';
+import { SectionIndex } from '@/app/_sections/SectionIndex';
+import { useCurrentSection } from '@/app/_sections/useCurrentSection';
+import { useReveal } from '@/app/_sections/useReveal';
+import { stallAsked } from '@/app/_stallBook/stallAsked';
+import { amountWords } from '@/app/_words/amountWords';
+import { formatterFor } from '@/app/_words/formatter';
+import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
+import { stallSections } from '@/app/_words/stall/stallSections';
+import { stallStates } from '@/app/_words/stall/stallStates';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { bringGrid } from '@/lib/stall/plan/bringGrid';
+import { textLimits } from '@/shared/limits';
+import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
+import { BringSection } from './bring/BringSection';
+import { DaySection } from './day/DaySection';
+import { StallPlate } from './head/StallPlate';
+import styles from './StallDocket.module.css';
+import type { StallOnScreen } from './stallOnScreen';
+import { StaySection } from './stay/StaySection';
+import { TroubleList } from './TroubleList';
+import { useStallFigures } from './useStallFigures';
+import { WeatherSection } from './weather/WeatherSection';
+
+type StallDocketProps = Readonly<{
+  workspace: ReadyWorkspace;
+  id: string;
+  stallDay: StallDay;
+  /** Told what undo calls it. */
+  onRemoved: (label: string) => void;
+}>;
+
+const LABEL = 'Sections of this stall day';
+
+/** The plan of a stall day from top to bottom: what it comes to, then the day, the goods, the weather, go or stay. */
+export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketProps) {
+  usePageName(`${stallDay.name} · Pressminute`);
+  const content = useRef<HTMLDivElement>(null);
+  const { reveal, show } = useReveal('stall-');
+  const on = useStallOnScreen({ workspace, id, stallDay }, show);
+  const current = useCurrentSection(stallSections, content);
+  const [isSheetOpen, setSheetOpen] = useState(false);
+  const openSheet = useCallback(() => setSheetOpen(true), []);
+  const hash = useHash();
+  useEffect(() => {
+    const isSection = stallSections.some((section) => section.id === hash);
+    return isSection ? goToSection(hash) : undefined;
+  }, [hash]);
+  const { workshop } = workspace;
+  const { plan, grid, locale, formatter } = on;
+  const states = useMemo(
+    () => stallStates({ stallDay, workshop, plan, grid, locale, formatter }),
+    [stallDay, workshop, plan, grid, locale, formatter],
+  );
+  return (
+    <RevealContext value={reveal}>
+      <PageHead
+        title={
+          <EditableTitle
+            value={stallDay.name}
+            label="Name of the stall day"
+            limits={textLimits(stallDaySchema, ['name'])}
+            onCommit={(name) => on.set('Name of the stall day', ['name'], name)}
+          />
+        }
+        line={stallLineWords(stallDay, on.today, locale)}
+      />
+      <ClockBehind clockBehind={workspace.clockBehind} />
+      <AnswerMissing what="The plan could not be worked out" failure={on.failure} />
+      <StallPlate on={on} />
+      <TroubleList on={on} />
+      <div className={styles.frame} data-index-beside>
+        <SectionIndex
+          label={LABEL}
+          sections={stallSections}
+          states={states}
+          current={current}
+          onOpenSheet={openSheet}
+        />
+        <div className={styles.content} ref={content}>
+          <Card>
+            <DaySection on={on} numeral={1} onRemoved={onRemoved} />
+            <BringSection on={on} numeral={2} />
+            <WeatherSection on={on} numeral={3} />
+            <StaySection on={on} numeral={4} />
+          </Card>
+        </div>
+      </div>
+      <IndexSheet
+        label={LABEL}
+        sections={stallSections}
+        states={states}
+        isOpen={isSheetOpen}
+        onClose={() => setSheetOpen(false)}
+      />
+    </RevealContext>
+  );
+}
+
+// Helpers
+
+type ShownDay = Omit<StallDocketProps, 'onRemoved'>;
+
+function useStallOnScreen({ workspace, id, stallDay }: ShownDay, show: StallOnScreen['show']): StallOnScreen {
+  const today = useToday();
+  const { workshop } = workspace;
+  const figures = useStallFigures(stallAsked(workspace, id, stallDay, today));
+  const goods = figures.plan?.goods;
+  const grid = useMemo(() => bringGrid(stallDay, goods ?? []), [stallDay, goods]);
+  const locale = usableLocale(workshop.locale);
+  const { currency } = workshop;
+  const formatter = useMemo(() => formatterFor(workshop), [workshop]);
+  const amount = useCallback((money: number) => amountWords(money, currency, locale), [currency, locale]);
+  return {
+    ...figures,
+    ...{ workspace, id, stallDay, today, grid, locale, formatter, amount, show },
+    reader: { locale, currency },
+    set: (label, path, value) => void workspace.setField({ kind: 'stallDay', id }, label, path, value),
+    change: (label, to, key) => void workspace.changeStallDay(id, label, to, key),
+  };
+}

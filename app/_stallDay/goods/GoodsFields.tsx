@@ -1,0 +1,72 @@
+'use client';
+
+import { Button } from '@/app/_controls/Button';
+import { stallFieldId } from '@/app/_documents/fieldAddress';
+import { newId } from '@/app/_documents/newId';
+import { typing } from '@/app/_documents/typing';
+import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { NumberField } from '@/app/_fields/NumberField';
+import { RateField } from '@/app/_fields/RateField';
+import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { mostEntries, numberLimits } from '@/shared/limits';
+import { type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
+import { ForecastFields } from './ForecastFields';
+import styles from './Goods.module.css';
+import { RangeFields } from './RangeFields';
+
+const most = mostEntries(stallDaySchema, ['ranges']);
+
+/** What an unsold piece is worth at the next fair. [common practice] */
+const LEFTOVER_SHARE = 0.6;
+
+/** Which goods are brought, and how many of them will be asked for. */
+export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
+  const { stallDay, set } = on;
+  const { ranges, eventFactor, leftoverShare } = stallDay;
+  const add = () => {
+    typing.ends();
+    const fresh: StallRange = { id: newId(), name: 'Goods', pieces: null, sizes: null, designs: [] };
+    set('Add goods', ['ranges', ranges.length], fresh);
+  };
+  return (
+    <>
+      <ForecastFields on={on} />
+      <FieldGroup>
+        <NumberField
+          label="This event beside those"
+          id={stallFieldId(['eventFactor'])}
+          width="narrow"
+          needed
+          value={eventFactor}
+          {...numberLimits(stallDaySchema, ['eventFactor'])}
+          hint="2 where twice as many will be asked for, 1 where nothing is special."
+          onCommit={(to) => set('This event beside those', ['eventFactor'], to)}
+        />
+        <RateField
+          label="What an unsold piece is still worth"
+          id={stallFieldId(['leftoverShare'])}
+          rate={leftoverShare}
+          units={['share']}
+          typical={LEFTOVER_SHARE}
+          limits={numberLimits(stallDaySchema, ['leftoverShare', 'value'])}
+          hint="Share of what it cost."
+          whenMissing="Without it nobody can say what bringing too many costs."
+          onCommit={(to) => set('What an unsold piece is worth', ['leftoverShare'], to)}
+        />
+      </FieldGroup>
+      <div id={stallFieldId(['ranges'])} className={styles.ranges}>
+        {ranges.map((range, at) => (
+          <RangeFields key={range.id} {...{ on, range, at }} />
+        ))}
+        <div>
+          <Button
+            blockedBy={ranges.length >= most ? `${most} ranges are the most there can be.` : undefined}
+            onPress={add}
+          >
+            Add goods
+          </Button>
+        </div>
+      </div>
+    </>
+  );
+}

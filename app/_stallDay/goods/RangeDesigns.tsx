@@ -1,0 +1,113 @@
+'use client';
+
+import Link from 'next/link';
+import { Button } from '@/app/_controls/Button';
+import { stallFieldId } from '@/app/_documents/fieldAddress';
+import { typing } from '@/app/_documents/typing';
+import { AddPart } from '@/app/_fields/AddPart';
+import { CheckField } from '@/app/_fields/CheckField';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import { NumberField } from '@/app/_fields/NumberField';
+import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { mostEntries, numberLimits } from '@/shared/limits';
+import { type RangeDesign, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
+import styles from './Goods.module.css';
+import { lineNameOf, linesLeft } from './linesOfJobs';
+
+type RangeDesignsProps = Readonly<{ on: StallOnScreen; range: StallRange; at: number }>;
+
+const most = mostEntries(stallDaySchema, ['ranges', 0, 'designs']);
+
+/** The designs of a range, each with its part of what is asked for. */
+export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
+  const { stallDay, set, workspace } = on;
+  const { designs } = range;
+  const path = ['ranges', at, 'designs'] as const;
+  const left = linesLeft(workspace, stallDay.ranges);
+  return (
+    <div id={stallFieldId(path)} className={styles.designs}>
+      {designs.map((design, place) => (
+        <DesignFields
+          key={`${design.jobId} ${design.lineId}`}
+          {...{ on, design }}
+          path={[...path, place]}
+          name={lineNameOf(workspace, design.jobId, design.lineId)}
+          onRemove={() => {
+            typing.ends();
+            set(
+              'Remove a design',
+              path,
+              designs.filter((one) => one !== design),
+            );
+          }}
+        />
+      ))}
+      {left.length === 0 ? (
+        <p className={styles.none}>
+          Every line of a job made to stock is in the plan. <Link href="/jobs">Begin a job</Link> for a
+          further design.
+        </p>
+      ) : (
+        <AddPart
+          noun="design"
+          blockedBy={designs.length >= most ? `${most} designs are the most there can be.` : undefined}
+          adders={left.map(({ jobId, lineId, job, line }) => ({
+            label: `${line}, of ${job}`,
+            make: (): RangeDesign => ({ jobId, lineId, share: 1, leftoverShare: null, isLeftOut: false }),
+          }))}
+          onAdd={(make) => {
+            typing.ends();
+            set('Add a design', [...path, designs.length], make(''));
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+// Helpers
+
+type DesignFieldsProps = Readonly<{
+  on: StallOnScreen;
+  design: RangeDesign;
+  path: readonly (string | number)[];
+  /** Null where its job is not here. */
+  name: string | null;
+  onRemove: () => void;
+}>;
+
+function DesignFields({ on: { set, stallDay }, design, path, name, onRemove }: DesignFieldsProps) {
+  const { jobId, share, leftoverShare, isLeftOut } = design;
+  const called = name ?? 'A design that is not here';
+  return (
+    <div className={styles.designRow}>
+      <p className={styles.name}>{name === null ? called : <Link href={`/jobs/${jobId}`}>{name}</Link>}</p>
+      <NumberField
+        label={`Part of ${called}`}
+        id={stallFieldId([...path, 'share'])}
+        width="narrow"
+        needed
+        value={share}
+        {...numberLimits(stallDaySchema, ['ranges', 0, 'designs', 0, 'share'])}
+        onCommit={(to) => set(`Part of ${called}`, [...path, 'share'], to)}
+      />
+      <MeasureField
+        label="Unsold worth"
+        width="narrow"
+        kind="share"
+        value={leftoverShare}
+        {...numberLimits(stallDaySchema, ['ranges', 0, 'designs', 0, 'leftoverShare'])}
+        whenEmpty={stallDay.leftoverShare === null ? 'Nothing is told.' : 'As for the whole day.'}
+        onCommit={(to) => set(`Unsold worth of ${called}`, [...path, 'leftoverShare'], to)}
+      />
+      <CheckField
+        label="Stays at home"
+        checked={isLeftOut}
+        onCommit={(to) => set(`${called} stays at home`, [...path, 'isLeftOut'], to)}
+      />
+      <Button kind="quiet" spoken={`Remove ${called}`} onPress={onRemove}>
+        Remove
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,79 @@
+'use client';
+
+import { stallFieldId } from '@/app/_documents/fieldAddress';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { MeasureField } from '@/app/_fields/MeasureField';
+import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { type SizeMixChoice, sizeMixChoiceOf, sizeMixChoices } from '@/app/_words/stall/goodsWords';
+import type { SizeMix, StallRange } from '@/shared/schemas/stallDay';
+import { stallSizeCurves } from '@/shared/tables/sizeCurves';
+import styles from './Goods.module.css';
+import { sizesOfRange } from './linesOfJobs';
+
+type SizeMixFieldsProps = Readonly<{ on: StallOnScreen; range: StallRange; at: number }>;
+
+/** Who buys, which says how the sizes are asked for; or the maker’s own shares of them. */
+export function SizeMixFields({ on, range, at }: SizeMixFieldsProps) {
+  const { set, workspace } = on;
+  const { name, sizes } = range;
+  const path = ['ranges', at, 'sizes'] as const;
+  const offered = [
+    ...new Set([
+      ...sizesOfRange(range, workspace),
+      ...(sizes?.from === 'typed' ? sizes.shares : []).map(({ size }) => size),
+    ]),
+  ];
+  const setShare = (size: string, share: number | null) => {
+    if (sizes?.from !== 'typed') return;
+    const typed = new Map(sizes.shares.map((one) => [one.size, one.share]));
+    typed.set(size, share ?? 0);
+    set(
+      `Share of ${size}`,
+      [...path, 'shares'],
+      offered.flatMap((one) => {
+        const value = typed.get(one);
+        return value === undefined ? [] : [{ size: one, share: value }];
+      }),
+    );
+  };
+  return (
+    <>
+      <ChoiceField
+        label="Sizes go by"
+        id={stallFieldId(path)}
+        value={sizeMixChoiceOf(sizes)}
+        choices={sizeMixChoices}
+        onCommit={(to) => set(`Sizes of ${name}`, path, mixOf(to, sizes, offered))}
+      />
+      {sizes?.from === 'typed' && (
+        <div className={styles.shares}>
+          {offered.map((size) => (
+            <MeasureField
+              key={size}
+              label={size}
+              kind="share"
+              width="full"
+              value={sizes.shares.find((one) => one.size === size)?.share ?? null}
+              min={0}
+              max={1}
+              whenEmpty="Nobody asks for it then."
+              onCommit={(to) => setShare(size, to)}
+            />
+          ))}
+        </div>
+      )}
+    </>
+  );
+}
+
+// Helpers
+
+/** Shares of one’s own begin with those of the crowd before. */
+function mixOf(choice: SizeMixChoice, before: SizeMix | null, sizes: readonly string[]): SizeMix | null {
+  if (choice === 'none') return null;
+  if (choice !== 'typed') return { from: 'audience', audience: choice };
+  if (before?.from === 'typed') return before;
+  const curve = stallSizeCurves[before?.audience ?? 'adults'];
+  const shares = sizes.map((size) => ({ size, share: curve[size] ?? 0 }));
+  return { from: 'typed', shares: shares.length > 0 ? shares : [{ size: 'M', share: 1 }] };
+}

@@ -1,0 +1,46 @@
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { StallRange } from '@/shared/schemas/stallDay';
+
+interface LineOfJob {
+  readonly jobId: string;
+  readonly lineId: string;
+  readonly job: string;
+  readonly line: string;
+}
+
+/** @returns every line of a job made to stock, of the jobs changed last first, that no range names yet */
+export const linesLeft = (
+  { jobs }: Pick<ReadyWorkspace, 'jobs'>,
+  ranges: readonly StallRange[],
+): readonly LineOfJob[] => {
+  const named = new Set(
+    ranges.flatMap(({ designs }) => designs.map(({ jobId, lineId }) => `${jobId} ${lineId}`)),
+  );
+  return jobs
+    .filter(({ job }) => job.archivedOn === null && job.madeFor === 'stock')
+    .flatMap(({ id, job }) =>
+      job.lines.map((line) => ({ jobId: id, lineId: line.id, job: job.name, line: line.name })),
+    )
+    .filter(({ jobId, lineId }) => !named.has(`${jobId} ${lineId}`));
+};
+
+/** @returns what a design is called; null where its job or line is not here */
+export const lineNameOf = (
+  { jobs }: Pick<ReadyWorkspace, 'jobs'>,
+  jobId: string,
+  lineId: string,
+): string | null =>
+  jobs.find(({ id }) => id === jobId)?.job.lines.find(({ id }) => id === lineId)?.name ?? null;
+
+/** @returns the sizes that the blanks of a range have, in their order */
+export const sizesOfRange = (
+  { designs }: StallRange,
+  { jobs, blanks }: Pick<ReadyWorkspace, 'jobs' | 'blanks'>,
+): readonly string[] => [
+  ...new Set(
+    designs.flatMap(({ jobId, lineId }) => {
+      const line = jobs.find(({ id }) => id === jobId)?.job.lines.find(({ id }) => id === lineId);
+      return blanks[line?.blankId ?? '']?.sizes.map(({ name }) => name) ?? [];
+    }),
+  ),
+];

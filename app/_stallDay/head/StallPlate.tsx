@@ -1,0 +1,97 @@
+import { HeatFigure } from '@/app/_controls/HeatFigure';
+import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import { payWords } from '@/app/_words/stall/stallHeadWords';
+import { breakEvenNames, verdictWords } from '@/app/_words/stall/stallPlanWords';
+import { PiecesRuler } from './PiecesRuler';
+import styles from './StallPlate.module.css';
+
+/** As many weathers as have room above the bar. */
+const MOST_WEATHERS = 4;
+
+/** What the plan as it stands comes to: profit, pay, pieces, whether to go. */
+export function StallPlate({ on }: Readonly<{ on: StallOnScreen }>) {
+  const { plan, isOld, isRefused } = on;
+  if (plan === null)
+    return (
+      <section className={styles.plate} data-dashed aria-label="The plan in short">
+        <p className={styles.waits}>{isRefused ? 'No plan yet.' : 'Working out the plan…'}</p>
+      </section>
+    );
+  return (
+    <section
+      className={styles.plate}
+      data-dashed={(isOld && isRefused) || undefined}
+      aria-label="The plan in short"
+      aria-busy={(isOld && !isRefused) || undefined}
+    >
+      <Profit plan={plan} on={on} />
+      <Pieces plan={plan} on={on} />
+      <Verdict plan={plan} on={on} />
+      <p className={styles.old} role="status">
+        {isOld && isRefused ? 'These are the figures before what is asked below.' : ''}
+      </p>
+    </section>
+  );
+}
+
+// Helpers
+
+type PartProps = Readonly<{ plan: StallPlan; on: StallOnScreen }>;
+
+function Profit({ plan: { mine }, on }: PartProps) {
+  const { weighted, dayHours, benchHours } = mine;
+  const pay = payWords(weighted.payPerHour, dayHours + benchHours, on.formatter);
+  return (
+    <div className={styles.profit}>
+      <p className={styles.expect}>
+        <span className={styles.figure}>
+          <HeatFigure text={on.amount(weighted.profit)} face="display" />
+        </span>{' '}
+        <span className={styles.under}>profit to expect, over the weathers</span>
+      </p>
+      {pay !== null && (
+        <p>
+          pays you about <strong className={styles.pay}>{pay.figure}</strong> {pay.after}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Pieces({ plan: { mine }, on }: PartProps) {
+  const { breakEven, outcomes } = mine;
+  const whole = (pieces: number) => on.formatter.number(pieces, 0);
+  const marks = breakEven === null ? [] : marksOf(breakEven);
+  return (
+    <PiecesRuler
+      breakEvens={marks}
+      weathers={outcomes
+        .toSorted((one, other) => other.chance - one.chance)
+        .slice(0, MOST_WEATHERS)
+        .map(({ weather, sold }) => ({ id: weather, label: weather, value: sold }))}
+      format={whole}
+    />
+  );
+}
+
+function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
+  const { typical, figures } = restsOn;
+  return (
+    <div className={styles.verdict}>
+      <p className={styles.go}>{verdictWords(mine.goOrStay)}</p>
+      <p className={styles.quiet}>
+        <strong>{on.amount(mine.cashBefore)}</strong> laid out before the first sale
+      </p>
+      <p className={styles.quiet}>
+        {typical === 0 ? 'All figures are yours' : `${typical} of ${figures} are typical`}
+      </p>
+    </div>
+  );
+}
+
+/** Nobody sells half a piece: from the next whole one on it is earned back. */
+const marksOf = (breakEven: NonNullable<StallPlan['mine']['breakEven']>) =>
+  (['cash', 'withPay', 'everything', 'withWriteDown'] as const).flatMap((id) => {
+    const value = breakEven[id];
+    return value === null ? [] : [{ id, label: breakEvenNames[id], value: Math.ceil(value) }];
+  });

@@ -1,0 +1,17 @@
+import { lazy } from '@/app/_network/lazy';
+
+/** What is folded away, fetched behind what is seen first. */
+export const laterParts = {
+  day: lazy(() => import('./day/DayFields').then(({ DayFields }) => DayFields)),
+  papers: lazy(() => import('./day/ProofFields').then(({ ProofFields }) => ProofFields)),
+  costs: lazy(() => import('./day/CostFields').then(({ CostFields }) => CostFields)),
+  hours: lazy(() => import('./day/HourFields').then(({ HourFields }) => HourFields)),
+  note: lazy(() => import('./day/NoteFields').then(({ NoteFields }) => NoteFields)),
+  goods: lazy(() => import('./goods/GoodsFields').then(({ GoodsFields }) => GoodsFields)),
+  limits: lazy(() => import('./bring/LimitFields').then(({ LimitFields }) => LimitFields)),
+  why: lazy(() => import('./bring/WhyMore').then(({ WhyMore }) => WhyMore)),
+  chances: lazy(() => import('./weather/ChanceFields').then(({ ChanceFields }) => ChanceFields)),
+  spread: lazy(() => import('./weather/SpreadTold').then(({ SpreadTold }) => SpreadTold)),
+  sold: lazy(() => import('./weather/SoldTable').then(({ SoldTable }) => SoldTable)),
+  saved: lazy(() => import('./stay/SavedTable').then(({ SavedTable }) => SavedTable)),
+} as const;

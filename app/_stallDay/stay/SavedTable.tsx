@@ -1,0 +1,54 @@
+import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { moneyOf } from '@/lib/stall/plan/dayCosts';
+import styles from './Stay.module.css';
+
+/** Each cost of the day: saved by staying, or paid either way. */
+export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
+  const { stallDay, workspace, plan, amount } = on;
+  const { workshop } = workspace;
+  const told = (money: number | null) => (money === null ? 'not told' : amount(money));
+  const { wage } = workshop.rates;
+  const hours = stallDay.hours.reduce((sum, one) => sum + one.hours, 0);
+  return (
+    <div className={styles.saved}>
+      <p className={styles.words}>
+        Goods that are made are paid for either way, and so is what is sunk. Only what staying at home saves
+        counts against going.
+      </p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">cost</th>
+            <th scope="col">saved</th>
+            <th scope="col">paid either way</th>
+          </tr>
+        </thead>
+        <tbody>
+          {stallDay.costs.map((cost) => (
+            <tr key={cost.id}>
+              <th scope="row">{cost.what}</th>
+              <td>{cost.kind === 'avoidable' && told(moneyOf(cost, workshop))}</td>
+              <td>{cost.kind === 'sunk' && told(moneyOf(cost, workshop))}</td>
+            </tr>
+          ))}
+          <tr>
+            <th scope="row">your pay, {on.formatter.hours(hours)}</th>
+            <td>{told(wage === null ? null : hours * wage.value)}</td>
+            <td />
+          </tr>
+          {plan !== null && (
+            <tr>
+              <th scope="row">in all</th>
+              <td>
+                <strong>{amount(plan.mine.goOrStay.avoidable)}</strong>
+              </td>
+              <td>
+                <strong>{amount(plan.mine.goOrStay.sunk)}</strong>
+              </td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+    </div>
+  );
+}

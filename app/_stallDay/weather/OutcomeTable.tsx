@@ -1,0 +1,52 @@
+import { classes } from '@/app/_controls/classes';
+import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import styles from './Weather.module.css';
+
+/** Profit after own pay in every weather, with the maker's numbers and with the advice. */
+export function OutcomeTable({ plan, on }: Readonly<{ plan: StallPlan; on: StallOnScreen }>) {
+  const { mine, advice } = plan;
+  const adviceIn = (weather: string) => advice.outcomes.find((one) => one.weather === weather)?.profit;
+  const rows = [
+    ...mine.outcomes.map(({ weather, profit }) => ({
+      name: weather,
+      mine: profit,
+      advice: adviceIn(weather),
+    })),
+    { name: 'to expect', mine: mine.weighted.profit, advice: advice.weighted.profit },
+  ];
+  return (
+    <table className={styles.outcomes}>
+      <thead>
+        <tr>
+          <th scope="col">profit after your pay</th>
+          <th scope="col">your {mine.pieces}</th>
+          <th scope="col">{advice.pieces} advised</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.name}>
+            <th scope="row">{row.name}</th>
+            <Better mine={row.mine} advice={row.advice ?? row.mine} amount={on.amount} />
+          </tr>
+        ))}
+        <tr>
+          <th scope="row">ends in a loss</th>
+          <td>{on.formatter.share(mine.spread.lossChance)}</td>
+          <td>{on.formatter.share(advice.spread.lossChance)}</td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+// Helpers
+
+type BetterProps = Readonly<{ mine: number; advice: number; amount: (money: number) => string }>;
+
+const Better = ({ mine, advice, amount }: BetterProps) => (
+  <>
+    <td className={classes(mine > advice && styles.better)}>{amount(mine)}</td>
+    <td className={classes(advice > mine && styles.better)}>{amount(advice)}</td>
+  </>
+);

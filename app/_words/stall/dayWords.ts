@@ -1,0 +1,40 @@
+import type { StallDay } from '@/shared/schemas/stallDay';
+
+export const stageChoices: readonly { readonly value: StallDay['stage']; readonly label: string }[] = [
+  { value: 'idea', label: 'Only an idea' },
+  { value: 'applied', label: 'Applied for' },
+  { value: 'accepted', label: 'Accepted' },
+  { value: 'refused', label: 'Refused' },
+  { value: 'calledOff', label: 'Called off' },
+];
+
+export const proofChoices: readonly {
+  readonly value: StallDay['permit']['state'];
+  readonly label: string;
+}[] = [
+  { value: 'unset', label: 'Not yet said' },
+  { value: 'asked', label: 'Asked for, not here yet' },
+  { value: 'have', label: 'Here' },
+  { value: 'notNeeded', label: 'Not needed' },
+];
+
+export const costKindChoices = [
+  { value: 'avoidable', label: 'Saved by staying home' },
+  { value: 'sunk', label: 'Paid either way' },
+] as const;
+
+export const costAmountChoices = [
+  { value: 'typed', label: 'An amount' },
+  { value: 'drive', label: 'A drive' },
+] as const;
+
+/** @returns the answer line of the day: what it costs and takes, or what is missing for that */
+export function dayAnswer(
+  costs: { readonly money: number; readonly hours: number } | null,
+  amount: (money: number) => string,
+  hours: (hours: number) => string,
+): { readonly key: string; readonly after: string } {
+  return costs === null
+    ? { key: 'Not all costs are told', after: ' yet' }
+    : { key: amount(costs.money), after: ` in costs and ${hours(costs.hours)} of yours` };
+}

@@ -1,0 +1,45 @@
+import type { Formatter } from '@/app/_words/formatter';
+import type { BringRange } from '@/lib/stall/plan/bringGrid';
+import type { StallAnswer, StallPlanned } from '@/lib/stall/plan/stallPlanned';
+import { inSentence } from './stallPlanWords';
+
+type Plan = Extract<StallAnswer, { kind: 'planned' }>;
+
+/** @returns what taking the advice would bring, range by range and in all: “351.85 to expect with 81 shirts; with all 360.68” */
+export function offerWords(
+  { taking, advice, mine }: Plan,
+  grid: readonly BringRange[],
+  amount: (money: number) => string,
+): string {
+  const all = amount(advice.weighted.profit);
+  const apart = taking.flatMap(({ rangeId, weightedProfit }) => {
+    const range = grid.find((one) => one.rangeId === rangeId);
+    const differs = weightedProfit !== mine.weighted.profit;
+    return range === undefined || !differs
+      ? []
+      : [`${amount(weightedProfit)} with ${range.advised} ${inSentence(range.name)}`];
+  });
+  const now = `${amount(mine.weighted.profit)} to expect as it stands`;
+  return apart.length < 2
+    ? `${now}, ${all} with the advice`
+    : `${now}; ${apart.join('; ')}; ${all} with all of it`;
+}
+
+/** @returns what a plan takes more of than there is, and what that would cause */
+export function overWords(
+  { limit, is, most }: StallPlanned['over'][number],
+  amount: (money: number) => string,
+  formatter: Pick<Formatter, 'number'>,
+): string {
+  const number = (value: number) => formatter.number(value, 1);
+  switch (limit) {
+    case 'tablePieces':
+      return `${number(is)} pieces are brought, and the table holds ${number(most)}: ${number(is - most)} stay in the box unseen. Bring fewer, or make room.`;
+    case 'cash':
+      return `${amount(is)} is laid out before the first sale, and ${amount(most)} may be. Bring fewer, or set more aside.`;
+    case 'benchHours':
+      return `Making it takes ${number(is)} hours at the bench, and there are ${number(most)} until the day: the last pieces would not be ready. Bring fewer, or begin sooner.`;
+    default:
+      return limit satisfies never;
+  }
+}

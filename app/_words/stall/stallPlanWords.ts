@@ -1,0 +1,130 @@
+import { amountWords } from '@/app/_words/amountWords';
+import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
+import type { BringRange } from '@/lib/stall/plan/bringGrid';
+import type { fewerOfRange } from '@/lib/stall/plan/sayFewer';
+import type { StallOutcome, StallPlanned } from '@/lib/stall/plan/stallPlanned';
+import { formatNumber } from '@/shared/formatNumber';
+
+/** How the maker reads amounts. */
+interface Reader {
+  readonly locale: string;
+  readonly currency: string;
+}
+
+/** An answer line, its key figure set apart. */
+export interface StallAnswerLine {
+  readonly key: string;
+  readonly after?: string;
+}
+
+type Fewer = ReturnType<typeof fewerOfRange>;
+
+/** @returns “shirts” of “Shirts”; a name that is an abbreviation stays */
+export const inSentence = (name: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(name) ? `${name.slice(0, 1).toLowerCase()}${name.slice(1)}` : name;
+
+/** @returns how many are advised beside how many the maker brings: “81 shirts for your 96, 28 mugs for your 36” */
+export function bringAnswer(ranges: readonly BringRange[], fewer: Fewer): StallAnswerLine {
+  const differing = ranges.filter(({ rows }) =>
+    rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
+  );
+  if (differing.length === 0) {
+    const all = ranges.map(({ name, mine }) => `${mine} ${inSentence(name)}`).join(', ');
+    return { key: all, after: ranges.length === 0 ? '' : ', as advised' };
+  }
+  const told = differing.find(({ rangeId }) => rangeId === fewer?.rangeId);
+  const others = differing
+    .filter((range) => range !== told)
+    .map(({ name, mine, advised }) => `${advised} ${inSentence(name)} for your ${mine}`);
+  if (told === undefined || fewer === null) return { key: others.join(', '), after: ' advised' };
+  const { best } = fewer;
+  const profit =
+    best.profit === 'same'
+      ? `same profit when it is ${best.weather}`
+      : `more profit even when it is ${best.weather}`;
+  return {
+    key: `${withCapital(spelledNumber(fewer.fewer))} fewer ${inSentence(told.name)}, ${profit}:`,
+    after: ` ${[`${told.advised} for your ${told.mine}`, ...others].join(', ')}`,
+  };
+}
+
+/** @returns what the weather does to the plan, in one line */
+export function weatherAnswer(
+  mine: StallPlanned,
+  fewer: Fewer,
+  { locale, currency }: Reader,
+): StallAnswerLine {
+  if (fewer !== null)
+    return {
+      key: `${withCapital(spelledNumber(fewer.fewer))} fewer lose less when it is ${fewer.worst.weather}`,
+      after: ` and give up nothing when it is ${fewer.best.weather}`,
+    };
+  const [worst] = mine.outcomes.toSorted((one, other) => one.profit - other.profit);
+  const [best] = mine.outcomes.toSorted((one, other) => other.profit - one.profit);
+  if (worst === undefined || best === undefined) return { key: 'No weather is told' };
+  const amount = (money: number) => amountWords(money, currency, locale);
+  if (worst === best) return { key: amount(best.profit), after: ` ${best.weather}` };
+  return {
+    key: `${amount(best.profit)} when it is ${best.weather}`,
+    after: `, ${amount(worst.profit)} when it is ${worst.weather}`,
+  };
+}
+
+/** @returns whether to go, in few words */
+export function verdictWords({ verdict, worst }: StallPlanned['goOrStay']): string {
+  switch (verdict) {
+    case 'go':
+      return 'Go, whatever the weather';
+    case 'goUnless':
+      return `Go, unless it is sure to be ${worst.weather}`;
+    case 'stay':
+      return 'Stay at home';
+    default:
+      return verdict satisfies never;
+  }
+}
+
+/** @returns the answer line of going or staying: “Go, whatever the weather: a wet day still leaves 172.26 more than staying” */
+export function stayAnswer(
+  goOrStay: StallPlanned['goOrStay'],
+  { locale, currency }: Reader,
+): StallAnswerLine {
+  const { worst, avoidable } = goOrStay;
+  const more = worst.earns - avoidable;
+  const amount = amountWords(Math.abs(more), currency, locale);
+  return {
+    key: `${verdictWords(goOrStay)}:`,
+    after:
+      more >= 0
+        ? ` a day that is ${worst.weather} still leaves ${amount} more than staying`
+        : ` a day that is ${worst.weather} leaves ${amount} less than staying`,
+  };
+}
+
+/** @returns what is paid either way, and from where on staying pays */
+export function stayBoundWords(
+  { sunk, stayHomeBelow, worst }: StallPlanned['goOrStay'],
+  worstFactor: number | null,
+  { locale, currency }: Reader,
+): string {
+  const paid = `${amountWords(sunk, currency, locale)} is paid either way.`;
+  if (stayHomeBelow === null) return `${paid} Staying pays in any weather.`;
+  if (stayHomeBelow === 0) return `${paid} Going pays in any weather.`;
+  const of100 = (share: number) => `${formatNumber(share * 100, locale, { maxDecimals: 0 })} of 100`;
+  const bound = `Staying pays only when fewer than ${of100(stayHomeBelow)} buyers of the best day come`;
+  return worstFactor === null
+    ? `${paid} ${bound}.`
+    : `${paid} ${bound}; a day that is ${worst.weather} brings ${of100(worstFactor)}.`;
+}
+
+/** @returns “dry, 65 of 100” */
+export const chanceWords = ({ chance }: Pick<StallOutcome, 'chance'>, locale: string): string =>
+  `${formatNumber(chance * 100, locale, { maxDecimals: 0 })} of 100`;
+
+/** What a break-even covers, in the order in which they are passed. */
+export const breakEvenNames = {
+  cash: 'cash back',
+  withPay: 'your pay',
+  everything: 'everything',
+  withWriteDown: 'unsold too',
+} as const;

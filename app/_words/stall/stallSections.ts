@@ -1,0 +1,9 @@
+/** The sections of a stall day’s plan in the order of the work, each by the id of its element. */
+export const stallSections = [
+  { id: 'the-day', name: 'The day' },
+  { id: 'how-many', name: 'How many' },
+  { id: 'weather', name: 'Weather' },
+  { id: 'go-or-stay', name: 'Go or stay' },
+] as const;
+
+export type StallSectionId = (typeof stallSections)[number]['id'];

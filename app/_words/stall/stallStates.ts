@@ -1,0 +1,67 @@
+import type { SectionState } from '@/app/_sections/sections';
+import { amountWords } from '@/app/_words/amountWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { duesOf } from '@/lib/stall/days/duesOf';
+import type { BringRange } from '@/lib/stall/plan/bringGrid';
+import { dayCosts } from '@/lib/stall/plan/dayCosts';
+import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import type { Workshop } from '@/shared/schemas/workshop';
+import type { StallSectionId } from './stallSections';
+
+interface StateOfDay {
+  readonly stallDay: StallDay;
+  readonly workshop: Workshop;
+  readonly plan: Extract<StallAnswer, { kind: 'planned' }> | null;
+  readonly grid: readonly BringRange[];
+  readonly locale: string;
+  readonly formatter: Formatter;
+}
+
+/** What the index says of each section of a stall day. */
+export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, SectionState>> {
+  const { plan, grid, formatter } = state;
+  const differ = grid.reduce((sum, { mine, advised }) => sum + advised - mine, 0);
+  const changed = grid.some(({ rows }) =>
+    rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
+  );
+  return {
+    'the-day': dayState(state),
+    'how-many':
+      plan === null
+        ? plain('')
+        : changed
+          ? { text: fewerWords(differ, formatter), tone: 'todo', count: 0 }
+          : plain(
+              formatter.count(
+                grid.reduce((sum, { mine }) => sum + mine, 0),
+                'piece',
+              ),
+            ),
+    weather:
+      plan === null
+        ? plain('')
+        : plain(`a loss on ${formatter.number(plan.mine.spread.lossChance * 100, 0)} of 100`),
+    'go-or-stay': plan === null ? plain('') : plain(plan.mine.goOrStay.verdict === 'stay' ? 'stay' : 'go'),
+  };
+}
+
+// Helpers
+
+const plain = (text: string): SectionState => ({ text, tone: 'plain', count: 0 });
+
+function fewerWords(differ: number, formatter: Formatter): string {
+  if (differ === 0) return 'others advised';
+  return `${formatter.number(Math.abs(differ), 0)} ${differ < 0 ? 'fewer' : 'more'} advised`;
+}
+
+function dayState({ stallDay, workshop, locale, formatter }: StateOfDay): SectionState {
+  const dues = duesOf(stallDay).length;
+  if (dues > 0) return { text: `${dues} to settle`, tone: 'todo', count: dues };
+  const costs = dayCosts(stallDay, workshop);
+  return costs === null
+    ? { text: 'costs missing', tone: 'todo', count: 0 }
+    : plain(
+        `${amountWords(costs.sunk + costs.avoidable, workshop.currency, locale)} and ${formatter.hours(costs.hours)}`,
+      );
+}

@@ -1,0 +1,39 @@
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { firstDayOf, lastDayOf } from './duesOf';
+
+/** A stall day as the calendar lists it. */
+export interface StallDayRow {
+  readonly id: string;
+  readonly stallDay: StallDay;
+}
+
+interface StallCalendar {
+  /** Those that may still be sold at, the next one first; those without a day before all others, for it is missing. */
+  readonly coming: readonly StallDayRow[];
+  /** Sold out of, refused or called off; the latest first. */
+  readonly over: readonly StallDayRow[];
+  readonly putAway: readonly StallDayRow[];
+}
+
+/** @param today YYYY-MM-DD; a day is coming until it has passed */
+export function stallCalendar(stallDays: Readonly<Record<string, StallDay>>, today: string): StallCalendar {
+  const rows = Object.entries(stallDays).map(([id, stallDay]): StallDayRow => ({ id, stallDay }));
+  const here = rows.filter(({ stallDay }) => stallDay.archivedOn === null);
+  const isOver = ({ stallDay }: StallDayRow) =>
+    stallDay.stage === 'refused' || stallDay.stage === 'calledOff' || (lastDayOf(stallDay) ?? today) < today;
+  return {
+    coming: here
+      .filter((row) => !isOver(row))
+      .toSorted((one, other) => byText(firstDayOf(one.stallDay), firstDayOf(other.stallDay), one, other)),
+    over: here.filter(isOver).toSorted(latestFirst),
+    putAway: rows.filter(({ stallDay }) => stallDay.archivedOn !== null).toSorted(latestFirst),
+  };
+}
+
+// Helpers
+
+const byText = (one: string | null, other: string | null, ...rows: [StallDayRow, StallDayRow]): number =>
+  (one ?? '').localeCompare(other ?? '') || rows[0].stallDay.name.localeCompare(rows[1].stallDay.name);
+
+const latestFirst = (one: StallDayRow, other: StallDayRow): number =>
+  byText(lastDayOf(other.stallDay), lastDayOf(one.stallDay), one, other);

@@ -1,0 +1,69 @@
+import type { StallAnswer, StallOutcome, StallPlanned } from './stallPlanned';
+
+/** What bringing fewer is said to do; every part of it is true of the plan. */
+interface Fewer {
+  readonly fewer: number;
+  /** In the best weather, for which the maker brought more. */
+  readonly best: { readonly weather: string; readonly profit: 'same' | 'more' };
+  readonly worst: { readonly weather: string; readonly better: number };
+}
+
+/** A profit that differs by no more than this is the same to whoever earns it. */
+const SAME_SHARE = 0.01;
+/** Currency units. */
+const SAME_AMOUNT = 5;
+
+/**
+ * Whether fewer pieces give up nothing in the best weather and lose less in the worst.
+ *
+ * @param mine with the maker's numbers
+ * @param advice with the advice in place of some or all of them
+ * @returns null where any part of it is not so
+ */
+export function sayFewer(
+  mine: Pick<StallPlanned, 'pieces' | 'outcomes'>,
+  advice: Pick<StallPlanned, 'pieces' | 'outcomes'>,
+): Fewer | null {
+  const fewer = mine.pieces - advice.pieces;
+  const [best, worst] = [
+    endsOf(mine.outcomes, advice.outcomes, 1),
+    endsOf(mine.outcomes, advice.outcomes, -1),
+  ];
+  if (fewer <= 0 || best === null || worst === null || best.mine.factor === worst.mine.factor) return null;
+  const more = best.advice.profit - best.mine.profit;
+  const same = Math.max(SAME_AMOUNT, Math.abs(best.mine.profit) * SAME_SHARE);
+  const better = worst.advice.profit - worst.mine.profit;
+  if (more < -same || better <= 0) return null;
+  return {
+    fewer,
+    best: { weather: best.mine.weather, profit: more > same ? 'more' : 'same' },
+    worst: { weather: worst.mine.weather, better },
+  };
+}
+
+/**
+ * The range whose advice has the most to say for itself alone.
+ *
+ * @returns null where fewer of no range give up nothing
+ */
+export function fewerOfRange({
+  mine,
+  taking,
+}: Pick<Extract<StallAnswer, { kind: 'planned' }>, 'mine' | 'taking'>):
+  | (Fewer & { readonly rangeId: string })
+  | null {
+  const told = taking.flatMap((taken) => {
+    const fewer = sayFewer(mine, taken);
+    return fewer === null ? [] : [{ rangeId: taken.rangeId, ...fewer }];
+  });
+  return told.toSorted((one, other) => other.fewer - one.fewer)[0] ?? null;
+}
+
+// Helpers
+
+/** The outcomes of both plans in the weather at one end: 1 for that of the largest factor, −1 for the smallest. */
+function endsOf(mine: readonly StallOutcome[], advice: readonly StallOutcome[], side: 1 | -1) {
+  const [first] = mine.toSorted((one, other) => side * (other.factor - one.factor));
+  const same = advice.find(({ weather }) => weather === first?.weather);
+  return first === undefined || same === undefined ? null : { mine: first, advice: same };
+}

@@ -1,0 +1,150 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { eventually } from '@/tests/tools/eventually';
+
+vi.mock('next/navigation', () => ({
+  useRouter: () => ({ push: () => undefined }),
+  usePathname: () => '/stall',
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
+
+beforeEach(() => vi.stubGlobal('Worker', class {}));
+afterEach(() => {
+  cleanup();
+  clearScreens();
+  vi.unstubAllGlobals();
+});
+
+async function fair(): Promise<void> {
+  await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+  await screen.findByRole('group', { name: 'Fern shirt' });
+}
+const kept = () => bodyOf('stallDay', SPRING_FAIR_ID);
+const heldOf = (lineId: string, size: string) =>
+  kept().held.find((one) => one.jobId === 'fair-shirts' && one.lineId === lineId && one.size === size)?.bring;
+const row = (name: string) => within(screen.getByRole('group', { name }));
+const part = (name: string) => within(screen.getByRole('region', { name }));
+/** Figures of the worked fair hold to two hundredths. */
+const expectNear = (figure: number, worked: number) =>
+  expect(Math.abs(figure - worked)).toBeLessThanOrEqual(0.02);
+const figureIn = (element: HTMLElement, form = /([\d.]+)/): number =>
+  Number(form.exec(element.textContent ?? '')?.[1] ?? Number.NaN);
+const profit = () =>
+  figureIn(part('The plan in short').getByText(/profit to expect/).parentElement ?? document.body);
+const change = (to: Partial<ReturnType<typeof kept>>) =>
+  act(async () => {
+    screenStore().actions.edit('Change', [
+      { do: 'change', kind: 'stallDay', id: SPRING_FAIR_ID, to: (now) => ({ ...now, ...to }) },
+    ]);
+  });
+
+describe('the plan of the worked fair', () => {
+  it('says in its head what to expect, what it pays, what is laid out and that one goes', async () => {
+    await fair();
+    const head = part('The plan in short');
+    expectNear(profit(), 337.25);
+    expectNear(figureIn(head.getByText(/laid out before/)), 747.51);
+    expect(head.getByText('Go, whatever the weather')).toBeVisible();
+    const told = head.getAllByRole('listitem').map(({ textContent }) => textContent);
+    // 22.7, 48.7 and 72.9 pieces; break-evens 8.94, 21.66, 30.65 and 43.76 are reached with the next whole piece.
+    expect(told).toEqual([
+      'wet 23',
+      'showers 49',
+      'dry 73',
+      'cash back 9',
+      'your pay 22',
+      'everything 31',
+      'unsold too 44',
+    ]);
+  });
+
+  it('advises 81 shirts for 96 and 28 mugs for 36, fifteen fewer for the same dry day', async () => {
+    await fair();
+    const bring = part('How many to bring');
+    expect(bring.getByText('15 fewer shirts, same profit when it is dry:').parentElement).toHaveTextContent(
+      'dry: 81 for your 96, 28 mugs for your 36',
+    );
+    expectNear(figureIn(bring.getByText(/with 81 shirts/), /([\d.]+) with 81 shirts/), 351.85);
+    const [, wet] = part('What the weather does').getByRole('row', { name: /^wet/ }).textContent.split('−');
+    expectNear(Number(wet), 391);
+    expectNear(
+      figureIn(part('Go or stay home').getByText(/more than staying/), /leaves ([\d.]+) more/),
+      172.26,
+    );
+  });
+
+  it('takes the advice of a row, which undo gives back', async () => {
+    await fair();
+    await userEvent.click(screen.getByRole('button', { name: 'take 24 as advised for Fern shirt' }));
+    expect(['S', 'M', 'L', 'XL', '2XL', '3XL'].map((size) => heldOf('fern', size))).toEqual([
+      3, 6, 7, 5, 2, 1,
+    ]);
+    expect(heldOf('otter', 'S')).toBe(3);
+    expect(row('Fern shirt').getByText('as advised')).toBeVisible();
+    expect(document.activeElement).toHaveTextContent('Fern shirt, in all 24');
+    await undo();
+    expect(heldOf('fern', 'L')).toBe(9);
+  });
+
+  it('takes all of it at once', async () => {
+    await fair();
+    await userEvent.click(screen.getByRole('button', { name: 'Take the 109' }));
+    expect(kept().held.reduce((sum, { bring }) => sum + bring, 0)).toBe(109);
+    await eventually(() => expectNear(profit(), 360.68));
+    expect(part('How many to bring').getByText('81 shirts, 28 mugs')).toBeVisible();
+  });
+
+  it('holds a typed number, and follows the advice where it is taken out', async () => {
+    await fair();
+    const field = row('Otter shirt').getByRole('textbox', { name: 'L' });
+    fireEvent.change(field, { target: { value: '9' } });
+    expect(heldOf('otter', 'L')).toBe(9);
+    // 7 of Otter in L were held before.
+    expect(row('Otter shirt').getByText('26')).toBeVisible();
+    fireEvent.change(field, { target: { value: '' } });
+    fireEvent.blur(field);
+    expect(heldOf('otter', 'L')).toBeUndefined();
+    expect(field).toHaveAttribute('placeholder', '6');
+    await userEvent.click(screen.getByRole('button', { name: /^Keep these/ }));
+    expect(heldOf('otter', 'L')).toBe(6);
+  });
+
+  it('tells more than the table holds', async () => {
+    await fair();
+    await change({ limits: { tablePieces: 120, cash: null, benchHours: null } });
+    // 96 shirts and 36 mugs are 132.
+    await eventually(() =>
+      expect(screen.getByText(/132 pieces are brought, and the table holds 120: 12 stay/)).toBeVisible(),
+    );
+  });
+});
+
+describe('a plan that cannot be made', () => {
+  it('keeps the last good figures, says so, and leads to what is missing', async () => {
+    await fair();
+    await change({ weathers: kept().weathers.map((one) => ({ ...one, chance: one.factor })) });
+    // 100, 65 and 30 of 100.
+    await eventually(() => expect(screen.getByText(/add up to 195 %/)).toBeVisible());
+    expectNear(profit(), 337.25);
+    expect(part('The plan in short').getByText(/figures before what is asked/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: /^Say it: The chances/ }));
+    expect(await screen.findByRole('textbox', { name: 'How likely wet is' })).toBeVisible();
+  });
+
+  it('of a day of which nothing is known asks for what it takes', async () => {
+    await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+    await change({ ranges: [], held: [], channelId: null });
+    await eventually(() => expect(screen.getByText(/Nothing is brought yet/)).toBeVisible());
+    expect(screen.getByText(/No way of selling is chosen/)).toBeVisible();
+  });
+});
