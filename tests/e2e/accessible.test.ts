@@ -25,6 +25,10 @@ test.each([
   ['/orders', 390],
   ['/orders/club-enquiry', 1280],
   ['/orders/club-enquiry', 390],
+  ['/stall', 1280],
+  ['/stall', 390],
+  ['/stall/spring-fair', 1280],
+  ['/stall/spring-fair', 390],
   ['/customers', 1280],
   ['/customers', 390],
 ])('%s looks right folded and unfolded, at %d px', async (path, width) => {

@@ -21,6 +21,8 @@ test.each([
   ['/stall/spring-fair/count', 277],
   ['/stall/shops', 277],
   ['/stall/shops/corner', 277],
+  ['/stall', 277],
+  ['/stall/spring-fair', 277],
 ])(
   'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',
   async (path, mostKilobytes) => {

@@ -5,7 +5,8 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { type SizeMixChoice, sizeMixChoiceOf, sizeMixChoices } from '@/app/_words/stall/goodsWords';
-import type { SizeMix, StallRange } from '@/shared/schemas/stallDay';
+import { numberLimits } from '@/shared/limits';
+import { type SizeMix, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import styles from './Goods.module.css';
 import { sizesOfRange } from './linesOfJobs';
@@ -54,8 +55,7 @@ export function SizeMixFields({ on, range, at }: SizeMixFieldsProps) {
               kind="share"
               width="full"
               value={sizes.shares.find((one) => one.size === size)?.share ?? null}
-              min={0}
-              max={1}
+              {...numberLimits(stallDaySchema, ['ranges', 0, 'sizes', 'shares', 0, 'share'])}
               whenEmpty="Nobody asks for it then."
               onCommit={(to) => setShare(size, to)}
             />

@@ -9,10 +9,10 @@ interface LineOfJob {
 }
 
 /** @returns every line of a job made to stock, of the jobs changed last first, that no range names yet */
-export const linesLeft = (
+export function linesLeft(
   { jobs }: Pick<ReadyWorkspace, 'jobs'>,
   ranges: readonly StallRange[],
-): readonly LineOfJob[] => {
+): readonly LineOfJob[] {
   const named = new Set(
     ranges.flatMap(({ designs }) => designs.map(({ jobId, lineId }) => `${jobId} ${lineId}`)),
   );
@@ -22,7 +22,7 @@ export const linesLeft = (
       job.lines.map((line) => ({ jobId: id, lineId: line.id, job: job.name, line: line.name })),
     )
     .filter(({ jobId, lineId }) => !named.has(`${jobId} ${lineId}`));
-};
+}
 
 /** @returns what a design is called; null where its job or line is not here */
 export const lineNameOf = (

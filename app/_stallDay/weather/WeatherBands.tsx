@@ -1,14 +1,12 @@
 import { useId } from 'react';
 import type { StallPlan } from '@/app/_stallDay/stallOnScreen';
-import { chanceWords } from '@/app/_words/stall/stallPlanWords';
 import { bandsOf } from './bandsOf';
 import styles from './WeatherBands.module.css';
 
 type WeatherBandsProps = Readonly<{
   plan: StallPlan;
-  amount: (money: number) => string;
   number: (value: number, maxDecimals?: number) => string;
-  locale: string;
+  share: (value: number) => string;
 }>;
 
 /** Heights in px at the usual size of type: of all bands together, and of the line of figures beneath. */
@@ -19,7 +17,7 @@ const LEAST_PX = 18;
  * A band a weather: its height the chance, its length the profit of the advice, a black line that of the maker’s own
  * numbers. The table beside it says the same in figures.
  */
-export function WeatherBands({ plan, number, locale }: WeatherBandsProps) {
+export function WeatherBands({ plan, number, share }: WeatherBandsProps) {
   const id = useId();
   const { bands, ticks, at, high } = bandsOf(plan, BANDS_PX, LEAST_PX);
   const zero = at(0);
@@ -35,7 +33,7 @@ export function WeatherBands({ plan, number, locale }: WeatherBandsProps) {
         <ul className={styles.names}>
           {bands.map(({ weather, chance, top, height }) => (
             <li key={weather} style={{ insetBlockStart: top, blockSize: height }}>
-              <strong>{weather}</strong> <span>{chanceWords({ chance }, locale)}</span>
+              <strong>{weather}</strong> <span>{share(chance)}</span>
             </li>
           ))}
         </ul>

@@ -4,7 +4,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { weatherAnswer } from '@/app/_words/stall/stallPlanWords';
-import { fewerOfRange } from '@/lib/stall/plan/sayFewer';
+import { sayFewer } from '@/lib/stall/plan/sayFewer';
 import { OutcomeTable } from './OutcomeTable';
 import styles from './Weather.module.css';
 import { WeatherBands } from './WeatherBands';
@@ -12,7 +12,7 @@ import { WeatherBands } from './WeatherBands';
 /** What each weather makes of the plan, and of the advice. */
 export function WeatherSection({ on, numeral }: Readonly<{ on: StallOnScreen; numeral: number }>) {
   const { plan, id } = on;
-  const line = plan === null ? null : weatherAnswer(plan.mine, fewerOfRange(plan), on.reader);
+  const line = plan === null ? null : weatherAnswer(plan.mine, sayFewer(plan.mine, plan.advice), on.reader);
   const { p10, p50, p90 } = plan?.mine.spread ?? { p10: 0, p50: 0, p90: 0 };
   return (
     <CardSection
@@ -30,7 +30,7 @@ export function WeatherSection({ on, numeral }: Readonly<{ on: StallOnScreen; nu
     >
       {plan !== null && (
         <div className={styles.columns}>
-          <WeatherBands {...{ plan }} amount={on.amount} locale={on.locale} number={on.formatter.number} />
+          <WeatherBands plan={plan} number={on.formatter.number} share={on.formatter.share} />
           <OutcomeTable {...{ plan, on }} />
         </div>
       )}

@@ -23,7 +23,7 @@ export const openDayName = (day: string, today: string, locale: string): string 
   nearDayWords(day, today, locale);
 
 /** @example clockWords(605) // '10:05' */
-export const clockWords = (minute: number): string =>
+const clockWords = (minute: number): string =>
   `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
 
 /** @returns “pays about 32 an hour, all 24 h” in its parts; null where it takes no time */

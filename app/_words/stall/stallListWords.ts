@@ -10,7 +10,7 @@ export const stageWords: Readonly<Record<StallDay['stage'], string>> = {
   calledOff: 'called off',
 };
 
-export const proofNames: Readonly<Record<ProofOf, string>> = {
+const proofNames: Readonly<Record<ProofOf, string>> = {
   permit: 'permit',
   insurance: 'proof of insurance',
 };

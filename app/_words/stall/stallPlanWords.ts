@@ -1,8 +1,8 @@
 import { amountWords } from '@/app/_words/amountWords';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
-import type { fewerOfRange } from '@/lib/stall/plan/sayFewer';
-import type { StallOutcome, StallPlanned } from '@/lib/stall/plan/stallPlanned';
+import type { fewerOfRange, sayFewer } from '@/lib/stall/plan/sayFewer';
+import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import { formatNumber } from '@/shared/formatNumber';
 
 /** How the maker reads amounts. */
@@ -12,19 +12,20 @@ interface Reader {
 }
 
 /** An answer line, its key figure set apart. */
-export interface StallAnswerLine {
+interface StallAnswerLine {
   readonly key: string;
   readonly after?: string;
 }
 
-type Fewer = ReturnType<typeof fewerOfRange>;
+type RangeFewer = ReturnType<typeof fewerOfRange>;
+type Fewer = ReturnType<typeof sayFewer>;
 
 /** @returns “shirts” of “Shirts”; a name that is an abbreviation stays */
 export const inSentence = (name: string): string =>
   /^\p{Lu}\p{Ll}/u.test(name) ? `${name.slice(0, 1).toLowerCase()}${name.slice(1)}` : name;
 
 /** @returns how many are advised beside how many the maker brings: “81 shirts for your 96, 28 mugs for your 36” */
-export function bringAnswer(ranges: readonly BringRange[], fewer: Fewer): StallAnswerLine {
+export function bringAnswer(ranges: readonly BringRange[], fewer: RangeFewer): StallAnswerLine {
   const differing = ranges.filter(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
   );
@@ -116,10 +117,6 @@ export function stayBoundWords(
     ? `${paid} ${bound}.`
     : `${paid} ${bound}; a day that is ${worst.weather} brings ${of100(worstFactor)}.`;
 }
-
-/** @returns “dry, 65 of 100” */
-export const chanceWords = ({ chance }: Pick<StallOutcome, 'chance'>, locale: string): string =>
-  `${formatNumber(chance * 100, locale, { maxDecimals: 0 })} of 100`;
 
 /** What a break-even covers, in the order in which they are passed. */
 export const breakEvenNames = {

@@ -32,8 +32,11 @@ export function stallCalendar(stallDays: Readonly<Record<string, StallDay>>, tod
 
 // Helpers
 
+/** Days are told in a form that sorts as text; names only keep rows of one day in a steady order. */
 const byText = (one: string | null, other: string | null, ...rows: [StallDayRow, StallDayRow]): number =>
-  (one ?? '').localeCompare(other ?? '') || rows[0].stallDay.name.localeCompare(rows[1].stallDay.name);
+  compared(one ?? '', other ?? '') || compared(rows[0].stallDay.name, rows[1].stallDay.name);
+
+const compared = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
 
 const latestFirst = (one: StallDayRow, other: StallDayRow): number =>
   byText(lastDayOf(other.stallDay), lastDayOf(one.stallDay), one, other);

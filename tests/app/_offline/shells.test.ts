@@ -21,6 +21,7 @@ describe('the pages that are kept on the device', () => {
     ['/price-lists/spring', '/price-lists/one'],
     ['/stall/shops', '/stall/shops'],
     ['/stall/shops/corner', '/stall/shops/one'],
+    ['/stall/spring-fair', '/stall/one'],
     ['/jobs/', null],
     ['/jobs/club-order/papers', null],
     ['/job', null],
