@@ -27,6 +27,8 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
       return { href: `/jobs/${trouble.jobId}` };
     case 'noPrice':
       return { href: `/jobs/${trouble.goods.jobId}` };
+    case 'stockBelowZero':
+      return field('held');
     case 'noForecast':
       return trouble.rangeId === null ? field('forecast') : rangeField(trouble.rangeId, 'pieces');
     case 'noShares':

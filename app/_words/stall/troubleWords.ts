@@ -2,7 +2,10 @@ import type { Formatter } from '@/app/_words/formatter';
 import type { StallTrouble } from '@/lib/stall/plan/stallPlanned';
 
 /** @returns what stands in the way of a plan, or is to be settled beside it: what is wrong, what it causes, how to mend it */
-export function stallTroubleWords(trouble: StallTrouble, formatter: Pick<Formatter, 'share'>): string {
+export function stallTroubleWords(
+  trouble: StallTrouble,
+  formatter: Pick<Formatter, 'share' | 'number'>,
+): string {
   switch (trouble.kind) {
     case 'noJobs':
       return 'Nothing is brought yet, so there is nothing to plan. Add the goods and their designs.';
@@ -38,6 +41,8 @@ export function stallTroubleWords(trouble: StallTrouble, formatter: Pick<Formatt
       return 'Your pay an hour is not told, so what the day leaves you is not known. Say it in the workshop.';
     case 'travelRateUnknown':
       return 'What driving costs is not told, so the drive cannot be reckoned. Say it in the workshop.';
+    case 'stockBelowZero':
+      return `By what was noted ${formatter.number(trouble.pieces)} × ${trouble.design} in ${trouble.goods.size} lie at home, fewer than none, so as many are made as if nothing were there. Count them.`;
     case 'otherCurrency':
       return `${trouble.jobName} is in another currency, so its costs cannot be added up. Take it out, or change its currency.`;
     default:

@@ -7,7 +7,7 @@ import { noAnswers } from './eveningAnswers';
 import { stockRows } from './stockRows';
 
 /** The money of a counted day in currency units, each rounded to the coin. */
-interface DayFigures {
+export interface DayFigures {
   readonly gross: number;
   readonly net: number;
   readonly tax: number;
