@@ -6,7 +6,7 @@ import { openHours } from '@/lib/stall/plan/openHours';
 import { rangePieces } from '@/lib/stall/plan/rangePieces';
 import { scenariosOf } from '@/lib/stall/plan/scenarios';
 import { sizeShares } from '@/lib/stall/plan/sizeShares';
-import type { StallDay, StallForecast } from '@/shared/schemas/stallDay';
+import type { StallDay } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
 import { fixedRate } from '@/tests/fixtures/numbers';
@@ -69,7 +69,7 @@ describe('pieces asked for', () => {
   });
 
   it('of days before that are not there cannot be told', () => {
-    const forecast: StallForecast = { from: 'pastDays', stallDayIds: ['gone'], footfallRatio: 1 };
+    const forecast: StallDay['forecast'] = { from: 'pastDays', stallDayIds: ['gone'], footfallRatio: 1 };
     expect(pieces({ forecast }, [dryDay])).toEqual({ shirts: null, mugs: null });
   });
 });
