@@ -14,7 +14,7 @@ import type { ShopOnScreen } from './shopOnScreen';
 
 type BackFormProps = Readonly<{ on: ShopOnScreen; onDone: () => void }>;
 
-const least = numberLimits(blanksNotedSchema, []).min;
+const limits = numberLimits(blanksNotedSchema, []);
 
 /** Goods that come home; all that lie there unless fewer are told. */
 export function BackForm({ on, onDone }: BackFormProps) {
@@ -41,8 +41,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
             key={keyOf(goods)}
             label={`${nameOf(goods)}${goods.grade === 'second' ? ', second grade' : ''}`}
             width="narrow"
-            decimals={0}
-            min={least}
+            {...limits}
             max={goods.quantity}
             value={typed[keyOf(goods)] === undefined ? goods.quantity : (typed[keyOf(goods)] ?? null)}
             onCommit={(value) => setTyped((now) => ({ ...now, [keyOf(goods)]: value }))}

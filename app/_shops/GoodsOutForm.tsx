@@ -15,7 +15,7 @@ import type { ShopOnScreen } from './shopOnScreen';
 
 type GoodsOutFormProps = Readonly<{ on: ShopOnScreen; onDone: () => void }>;
 
-const many = { ...numberLimits(blanksNotedSchema, []), decimals: 0, width: 'narrow' } as const;
+const many = { ...numberLimits(blanksNotedSchema, []), width: 'narrow' } as const;
 
 /** Goods that go from home to the shop. What lies at home is counted first where nobody did: nothing is made up. */
 export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {

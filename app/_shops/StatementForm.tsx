@@ -84,7 +84,6 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
               <NumberField
                 label="Sold"
                 width="narrow"
-                decimals={0}
                 {...most}
                 value={row.sold}
                 hint={`${formatter.number(goods.quantity, 0)} lie there.`}
@@ -98,7 +97,6 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
               <NumberField
                 label="Missing"
                 width="narrow"
-                decimals={0}
                 {...most}
                 value={row.missing}
                 onCommit={(gone) => set({ missing: gone })}

@@ -65,7 +65,6 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
         id="shop-days"
         value={shop.statementDays}
         {...numberLimits(shopSchema, ['statementDays'])}
-        decimals={0}
         onCommit={(days) => set('Days between statements', ['statementDays'], days)}
       />
       <TextField
