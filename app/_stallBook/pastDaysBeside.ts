@@ -1,9 +1,10 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
+import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 
 /**
  * @param id of the stall day that is planned, which teaches itself nothing
- * @returns what closed stall days teach: none before the evening's close can be read
+ * @returns what closed stall days teach, the latest first
  */
-export const pastDaysBeside = (_: Pick<ReadyWorkspace, 'papers'>, id: string): readonly PastDay[] =>
-  [].filter(({ stallDayId }: PastDay) => stallDayId !== id);
+export const pastDaysBeside = ({ papers }: Pick<ReadyWorkspace, 'papers'>, id: string): readonly PastDay[] =>
+  pastDaysOf(papers.stallPlan, papers.dayClose).filter(({ stallDayId }) => stallDayId !== id);

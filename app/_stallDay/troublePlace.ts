@@ -26,6 +26,7 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     case 'otherCurrency':
       return { href: `/jobs/${trouble.jobId}` };
     case 'noPrice':
+    case 'stockBelowZero':
       return { href: `/jobs/${trouble.goods.jobId}` };
     case 'stockBelowZero':
       return field('held');

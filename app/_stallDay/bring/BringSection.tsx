@@ -55,7 +55,7 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
       {grid.map((range) => (
         <BringRangePart key={range.rangeId} {...{ range, actions }} />
       ))}
-      {plan !== null && <OverLimits over={plan.mine.over} on={on} />}
+      {plan !== null && <OverLimits plan={plan} on={on} />}
       {grid.length > 0 && (
         <div ref={answer} tabIndex={-1}>
           {differs && (

@@ -1,17 +1,20 @@
 import { Advice } from '@/app/_controls/Advice';
-import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { overWords } from '@/app/_words/stall/offerWords';
-import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
+import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import { limitGapWords, overWords } from '@/app/_words/stall/offerWords';
 
-type OverLimitsProps = Readonly<{ over: StallPlanned['over']; on: StallOnScreen }>;
+type OverLimitsProps = Readonly<{ plan: StallPlan; on: StallOnScreen }>;
 
-/** What the maker's numbers take more of than there is. */
-export const OverLimits = ({ over, on }: OverLimitsProps) => (
-  <>
-    {over.map((one) => (
-      <Advice key={one.limit} severity="caution">
-        {overWords(one, on.amount, on.formatter)}
-      </Advice>
-    ))}
-  </>
-);
+/** What the maker’s numbers take more of than there is, and how far from the best the advice within the limits may be. */
+export function OverLimits({ plan: { mine, limitGap }, on }: OverLimitsProps) {
+  const gap = limitGapWords(limitGap, on.amount);
+  return (
+    <>
+      {mine.over.map((one) => (
+        <Advice key={one.limit} severity="caution">
+          {overWords(one, on.amount, on.formatter)}
+        </Advice>
+      ))}
+      {gap !== null && <Advice severity="note">{gap}</Advice>}
+    </>
+  );
+}

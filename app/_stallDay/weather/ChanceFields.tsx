@@ -8,8 +8,11 @@ import { typing } from '@/app/_documents/typing';
 import { RateField } from '@/app/_fields/RateField';
 import { TextField } from '@/app/_fields/TextField';
 import { YesNoField } from '@/app/_fields/YesNoField';
+import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { chanceSumWords } from '@/app/_words/stall/chanceWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { chanceSumWords, learnedWords } from '@/app/_words/stall/chanceWords';
+import { learnedFactors } from '@/lib/stall/plan/learnedFactors';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Weather.module.css';
@@ -18,12 +21,25 @@ const most = mostEntries(stallDaySchema, ['weathers']);
 
 /** How likely each weather is, and what it leaves of the sales of the best day. */
 export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, change, formatter } = on;
+  const { stallDay, set, change, formatter, workspace, id, today } = on;
   const { weathers, isOutdoor } = stallDay;
   const trouble = chanceSumWords(weathers, formatter);
-  const remove = (id: string, name: string) => {
+  const learned = learnedFactors(weathers, pastDaysBeside(workspace, id));
+  const take = (at: number, name: string, value: number) => {
     typing.ends();
-    change(`Remove ${name}`, (now) => ({ ...now, weathers: now.weathers.filter((one) => one.id !== id) }));
+    set(`What ${name} leaves`, ['weathers', at, 'factor'], {
+      value,
+      unit: 'share',
+      date: today,
+      origin: 'measured',
+    });
+  };
+  const remove = (weatherId: string, name: string) => {
+    typing.ends();
+    change(`Remove ${name}`, (now) => ({
+      ...now,
+      weathers: now.weathers.filter((one) => one.id !== weatherId),
+    }));
   };
   return (
     <>
@@ -35,8 +51,8 @@ export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
         onCommit={(to) => set('In the open', ['isOutdoor'], to)}
       />
       <ul className={styles.chances} id={stallFieldId(['weathers'])}>
-        {weathers.map(({ id, name, chance, factor }, at) => (
-          <li key={id} className={styles.chance}>
+        {weathers.map(({ id: weatherId, name, chance, factor }, at) => (
+          <li key={weatherId} className={styles.chance}>
             <TextField
               label="Weather"
               width="full"
@@ -63,7 +79,12 @@ export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
               limits={numberLimits(stallDaySchema, ['weathers', 0, 'factor', 'value'])}
               onCommit={(to) => set(`What ${name} leaves`, ['weathers', at, 'factor'], to)}
             />
-            <Button kind="quiet" spoken={`Remove ${name}`} onPress={() => remove(id, name)}>
+            <LearnedOffer
+              learned={learned.find((one) => one.weatherId === weatherId)}
+              onTake={(value) => take(at, name, value)}
+              formatter={formatter}
+            />
+            <Button kind="quiet" spoken={`Remove ${name}`} onPress={() => remove(weatherId, name)}>
               Remove
             </Button>
           </li>
@@ -86,4 +107,19 @@ export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
       </Button>
     </>
   );
+}
+
+// Helpers
+
+type LearnedOfferProps = Readonly<{
+  learned: ReturnType<typeof learnedFactors>[number] | undefined;
+  onTake: (value: number) => void;
+  formatter: Formatter;
+}>;
+
+/** What days before say of a weather: an offer, which nothing takes by itself. */
+function LearnedOffer({ learned, onTake, formatter }: LearnedOfferProps) {
+  const words = learned === undefined ? null : learnedWords(learned, formatter);
+  if (learned === undefined || words === null) return null;
+  return <Button onPress={() => onTake(learned.learned)}>{words}</Button>;
 }

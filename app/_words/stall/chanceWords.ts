@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import type { learnedFactors } from '@/lib/stall/plan/learnedFactors';
 import type { StallWeather } from '@/shared/schemas/stallDay';
 
 /** Chances typed as percentages of two decimals add up to this much. */
@@ -15,3 +16,15 @@ export function chanceSumWords(
     ? null
     : `The chances add up to ${share(sum)}, so one day would count for more or less than one. Change them until they make 100 %.`;
 }
+
+/** Differences smaller than this are no offer; a share. */
+const SAME = 0.005;
+
+/** @returns what days before say of a weather, as the button that takes it says it; null where they say the same */
+export const learnedWords = (
+  { typed, learned, name, days }: ReturnType<typeof learnedFactors>[number],
+  { share, count }: Pick<Formatter, 'share' | 'count'>,
+): string | null =>
+  Math.abs(learned - typed) < SAME
+    ? null
+    : `Take ${share(learned)} for ${name}, learned on ${count(days, 'day')}`;

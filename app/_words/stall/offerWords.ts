@@ -43,3 +43,12 @@ export function overWords(
       return limit satisfies never;
   }
 }
+
+/** Less than this nobody would look for another choice. Currency units. */
+const LEAST_GAP = 0.5;
+
+/** @returns how much a better choice within the limits could earn at most; null where the advice is the best, or as good */
+export const limitGapWords = (gap: number, amount: (money: number) => string): string | null =>
+  gap < LEAST_GAP
+    ? null
+    : `Within the limits another choice could earn ${amount(gap)} more at most. The advice was not found to be the best of all.`;
