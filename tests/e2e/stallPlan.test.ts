@@ -9,8 +9,8 @@ const head = (page: Page) => page.getByRole('region', { name: 'The plan in short
 const profitNear = (page: Page, worked: number) =>
   expect
     .poll(async () => {
-      const told = await head(page).textContent();
-      return Math.abs(Number(/^-?[\d.]+/.exec((told ?? '').trim())?.[0]) - worked) <= 0.02;
+      const told = (await head(page).textContent()) ?? '';
+      return Math.abs(Number(/^-?[\d.]+/.exec(told.trim())?.[0]) - worked) <= 0.02;
     })
     .toBe(true);
 
