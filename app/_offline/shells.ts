@@ -19,13 +19,13 @@ export const shells = [
   { page: '/stall/one/evening', address: '/stall/:id/evening' },
   { page: '/stall/one/count', address: '/stall/:id/count' },
   { page: '/stall', address: '/stall' },
+  // Before whatever stands for any stall day.
+  { page: '/stall/shops', address: '/stall/shops' },
+  { page: '/stall/shops/one', address: '/stall/shops/:id' },
   { page: '/stall/one', address: '/stall/:id' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },
-  // Before whatever stands for any stall day.
-  { page: '/stall/shops', address: '/stall/shops' },
-  { page: '/stall/shops/one', address: '/stall/shops/:id' },
   { page: '/workshop', address: '/workshop' },
   { page: '/start', address: '/start' },
 ] as const satisfies readonly Shell[];

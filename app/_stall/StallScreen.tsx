@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
+import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
 import { newId } from '@/app/_documents/newId';
@@ -50,9 +51,12 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         title="Stall days"
         line="Fairs and markets: what to bring, what is due, what came of it."
         aside={
-          <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
-            New stall day
-          </Button>
+          <>
+            <ButtonLink href="/stall/shops">Shops on consignment</ButtonLink>
+            <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
+              New stall day
+            </Button>
+          </>
         }
       />
       {isNew && (

@@ -10,12 +10,15 @@ import { usePageName } from '@/app/_controls/usePageName';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { goToSection } from '@/app/_sections/goToSection';
 import { IndexSheet } from '@/app/_sections/IndexSheet';
 import { SectionIndex } from '@/app/_sections/SectionIndex';
 import { useCurrentSection } from '@/app/_sections/useCurrentSection';
 import { useReveal } from '@/app/_sections/useReveal';
 import { stallAsked } from '@/app/_stallBook/stallAsked';
+import { CarPart } from '@/app/_stallCar/CarPart';
+import { PricesPart } from '@/app/_stallPrices/PricesPart';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
@@ -23,12 +26,15 @@ import { stallSections } from '@/app/_words/stall/stallSections';
 import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { plansOf } from '@/lib/stall/car/plansOf';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { textLimits } from '@/shared/limits';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
 import { BringSection } from './bring/BringSection';
+import { DayWays } from './DayWays';
 import { DaySection } from './day/DaySection';
 import { StallPlate } from './head/StallPlate';
+import { laterParts } from './laterParts';
 import styles from './StallDocket.module.css';
 import type { StallOnScreen } from './stallOnScreen';
 import { StaySection } from './stay/StaySection';
@@ -62,9 +68,11 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
   }, [hash]);
   const { workshop } = workspace;
   const { plan, grid, locale, formatter } = on;
+  const { counts } = plansOf(workspace.papers.stallPlan, id);
+  const fixedOn = counts?.body.issuedOn ?? null;
   const states = useMemo(
-    () => stallStates({ stallDay, workshop, plan, grid, locale, formatter }),
-    [stallDay, workshop, plan, grid, locale, formatter],
+    () => stallStates({ stallDay, workshop, plan, grid, fixedOn, locale, formatter }),
+    [stallDay, workshop, plan, grid, fixedOn, locale, formatter],
   );
   return (
     <RevealContext value={reveal}>
@@ -82,6 +90,7 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
       <ClockBehind clockBehind={workspace.clockBehind} />
       <AnswerMissing what="The plan could not be worked out" failure={on.failure} />
       <StallPlate on={on} />
+      <DayWays {...{ workspace, id }} />
       <TroubleList on={on} />
       <div className={styles.frame} data-index-beside>
         <SectionIndex
@@ -97,6 +106,21 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
             <BringSection on={on} numeral={2} />
             <WeatherSection on={on} numeral={3} />
             <StaySection on={on} numeral={4} />
+            <PricesPart {...{ workspace, id, stallDay }} answer={plan} numeral={5} />
+            {plan !== null && (
+              <LaterPart
+                part={laterParts.making}
+                what="What is to be pressed"
+                props={{ workspace, id, stallDay, answer: plan, numeral: 6 }}
+              />
+            )}
+            <CarPart
+              {...{ workspace, id, stallDay }}
+              answer={plan}
+              isOld={on.isOld}
+              today={on.today}
+              numeral={7}
+            />
           </Card>
         </div>
       </div>

@@ -6,6 +6,8 @@ export const laterParts = {
   papers: lazy(() => import('./day/ProofFields').then(({ ProofFields }) => ProofFields)),
   costs: lazy(() => import('./day/CostFields').then(({ CostFields }) => CostFields)),
   hours: lazy(() => import('./day/HourFields').then(({ HourFields }) => HourFields)),
+  power: lazy(() => import('./day/PowerFields').then(({ PowerFields }) => PowerFields)),
+  checks: lazy(() => import('@/app/_stallChecks/StallChecks').then(({ StallChecks }) => StallChecks)),
   note: lazy(() => import('./day/NoteFields').then(({ NoteFields }) => NoteFields)),
   goods: lazy(() => import('./goods/GoodsFields').then(({ GoodsFields }) => GoodsFields)),
   limits: lazy(() => import('./bring/LimitFields').then(({ LimitFields }) => LimitFields)),
@@ -13,5 +15,6 @@ export const laterParts = {
   chances: lazy(() => import('./weather/ChanceFields').then(({ ChanceFields }) => ChanceFields)),
   spread: lazy(() => import('./weather/SpreadTold').then(({ SpreadTold }) => SpreadTold)),
   sold: lazy(() => import('./weather/SoldTable').then(({ SoldTable }) => SoldTable)),
+  making: lazy(() => import('@/app/_stallMaking/MakingSection').then(({ MakingSection }) => MakingSection)),
   saved: lazy(() => import('./stay/SavedTable').then(({ SavedTable }) => SavedTable)),
 } as const;

@@ -28,8 +28,6 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     case 'noPrice':
     case 'stockBelowZero':
       return { href: `/jobs/${trouble.goods.jobId}` };
-    case 'stockBelowZero':
-      return field('held');
     case 'noForecast':
       return trouble.rangeId === null ? field('forecast') : rangeField(trouble.rangeId, 'pieces');
     case 'noShares':

@@ -24,10 +24,11 @@ type MakingSectionProps = Readonly<{
   id: string;
   stallDay: StallDay;
   answer: BroughtAnswer;
+  numeral: number;
 }>;
 
 /** How long pressing takes and when it is done; the button that puts the numbers into their jobs; folded, the rest. */
-export function MakingSection({ workspace, id, stallDay, answer }: MakingSectionProps) {
+export function MakingSection({ workspace, id, stallDay, answer, numeral }: MakingSectionProps) {
   const making = useMaking(workspace, { id, stallDay, answer });
   const formatter = formatterFor(workspace.workshop);
   const locale = usableLocale(workspace.workshop.locale);
@@ -35,9 +36,9 @@ export function MakingSection({ workspace, id, stallDay, answer }: MakingSection
   const isOpen = making.jobs.some(({ isSet }) => !isSet);
   return (
     <CardSection
-      numeral={6}
+      numeral={numeral}
       heading="Making"
-      id="stall-making"
+      id="making"
       answer={<Answer words={makingAnswer(seen, locale)} />}
     >
       <AnswerMissing what="What pressing takes could not be worked out" failure={making.failure} />

@@ -5,6 +5,7 @@ import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { dayAnswer } from '@/app/_words/stall/dayWords';
 import { stallDueWords } from '@/app/_words/stall/stallListWords';
+import { checkStallDay } from '@/lib/stall/check/checkStallDay';
 import { duesOf, type StallDue } from '@/lib/stall/days/duesOf';
 import { dayCosts } from '@/lib/stall/plan/dayCosts';
 import styles from './Day.module.css';
@@ -21,6 +22,8 @@ export function DaySection({ on, numeral, onRemoved }: DaySectionProps) {
     formatter.hours,
   );
   const dues = duesOf(stallDay);
+  const { presses } = workspace.workshop;
+  const isToSettle = checkStallDay({ stallDayId: id, stallDay, presses, today }).length > 0;
   return (
     <CardSection
       numeral={numeral}
@@ -50,6 +53,13 @@ export function DaySection({ on, numeral, onRemoved }: DaySectionProps) {
             );
           })}
         </ul>
+      )}
+      {isToSettle && (
+        <LaterPart
+          part={laterParts.checks}
+          what="What is to be settled"
+          props={{ id, stallDay, workshop: workspace.workshop }}
+        />
       )}
       <FoldRow
         place={id}
@@ -85,6 +95,12 @@ export function DaySection({ on, numeral, onRemoved }: DaySectionProps) {
             name: 'Your hours',
             holds: ['stall-hours'],
             body: () => <LaterPart part={laterParts.hours} what="Your hours" props={{ on }} />,
+          },
+          {
+            id: 'stall-fold-power',
+            name: 'Pressing there',
+            holds: ['stall-power'],
+            body: () => <LaterPart part={laterParts.power} what="The power there" props={{ on }} />,
           },
           {
             id: 'stall-fold-note',

@@ -18,6 +18,28 @@ export const proofChoices: readonly {
   { value: 'notNeeded', label: 'Not needed' },
 ];
 
+export const powerChoices: readonly {
+  readonly value: StallDay['power']['source'];
+  readonly label: string;
+}[] = [
+  { value: 'unset', label: 'Not yet said' },
+  { value: 'none', label: 'Nothing: there is no power' },
+  { value: 'mains', label: 'The mains' },
+  { value: 'battery', label: 'A battery' },
+  { value: 'generator', label: 'A generator' },
+];
+
+export const dayWays = {
+  count: 'Count sales',
+  evening: 'The evening after',
+  closed: 'Closed: see the evening',
+} as const;
+
+export const powerWords = {
+  pressThere: (press: string): string => `${press} is used there`,
+  hint: 'What it gives all day, from its own papers or the organiser. A licensed electrician says what may be plugged in.',
+} as const;
+
 export const costKindChoices = [
   { value: 'avoidable', label: 'Saved by staying home' },
   { value: 'sunk', label: 'Paid either way' },

@@ -4,6 +4,9 @@ export const stallSections = [
   { id: 'how-many', name: 'How many' },
   { id: 'weather', name: 'Weather' },
   { id: 'go-or-stay', name: 'Go or stay' },
+  { id: 'prices', name: 'Prices' },
+  { id: 'making', name: 'Making' },
+  { id: 'car', name: 'Car and tin' },
 ] as const;
 
 export type StallSectionId = (typeof stallSections)[number]['id'];

@@ -14,13 +14,15 @@ interface StateOfDay {
   readonly workshop: Workshop;
   readonly plan: Extract<StallAnswer, { kind: 'planned' }> | null;
   readonly grid: readonly BringRange[];
+  /** The day on which the plan was fixed; null while it is not. */
+  readonly fixedOn: string | null;
   readonly locale: string;
   readonly formatter: Formatter;
 }
 
 /** What the index says of each section of a stall day. */
 export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, SectionState>> {
-  const { plan, grid, formatter } = state;
+  const { plan, grid, fixedOn, formatter } = state;
   const differ = grid.reduce((sum, { mine, advised }) => sum + advised - mine, 0);
   const changed = grid.some(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
@@ -43,6 +45,9 @@ export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, 
         ? plain('')
         : plain(`a loss on ${formatter.number(plan.mine.spread.lossChance * 100, 0)} of 100`),
     'go-or-stay': plan === null ? plain('') : plain(plan.mine.goOrStay.verdict === 'stay' ? 'stay' : 'go'),
+    prices: plain(''),
+    making: plan === null ? plain('') : plain(`${formatter.hours(plan.mine.benchHours)} at the bench`),
+    car: plain(fixedOn === null ? 'not fixed yet' : `fixed on ${formatter.day(fixedOn)}`),
   };
 }
 

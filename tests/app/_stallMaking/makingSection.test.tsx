@@ -5,7 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { MakingPart } from '@/app/_stallMaking/MakingPart';
+import { MakingSection } from '@/app/_stallMaking/MakingSection';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
@@ -56,12 +56,19 @@ const planned = (less = 0, atHome = 0): BroughtAnswer => ({
 async function show(answer: () => BroughtAnswer) {
   await enter(
     <WithWorkspace>
-      {({ stallDays }) => {
-        const stallDay = stallDays[SPRING_FAIR_ID];
+      {(workspace) => {
+        const stallDay = workspace.stallDays[SPRING_FAIR_ID];
         return (
           <>
             <h1>Stall day</h1>
-            {stallDay && <MakingPart id={SPRING_FAIR_ID} stallDay={stallDay} answer={shown(answer)} />}
+            {stallDay && (
+              <MakingSection
+                {...{ workspace, stallDay }}
+                id={SPRING_FAIR_ID}
+                answer={shown(answer)}
+                numeral={6}
+              />
+            )}
           </>
         );
       }}
