@@ -12,9 +12,9 @@ const MUGS = 'fair-mugs';
 
 const SATURDAY = 5;
 /** So that everything can be pressed before, whenever the example is opened. */
-const LEAST_DAYS = 21;
+const LEAST_DAYS = 42;
 
-/** @returns the day of the fair of the worked example: the first Saturday three weeks away or more. */
+/** @returns the day of the fair of the worked example: the first Saturday six weeks away or more. */
 export function springFairDay(day: string): string {
   const soonest = addDays(day, LEAST_DAYS);
   return addDays(soonest, (SATURDAY - weekdayOf(soonest) + 7) % 7);
@@ -102,10 +102,10 @@ export function springFair({ day, fairDay, jobs, times, isMetric }: FairAt): Sta
           ],
         },
         designs: [
-          design(SHIRTS, 'fern', 0.32),
-          design(SHIRTS, 'lighthouse', 0.27),
-          design(SHIRTS, 'otter', 0.25),
-          design(SHIRTS, 'star-map', 0.16),
+          design(SHIRTS, 'fern', 'Fern', 0.32),
+          design(SHIRTS, 'lighthouse', 'Lighthouse', 0.27),
+          design(SHIRTS, 'otter', 'Otter', 0.25),
+          design(SHIRTS, 'star-map', 'Star Map', 0.16),
         ],
       },
       {
@@ -113,7 +113,11 @@ export function springFair({ day, fairDay, jobs, times, isMetric }: FairAt): Sta
         name: 'Mugs',
         pieces: 22,
         sizes: null,
-        designs: [design(MUGS, 'fern', 9), design(MUGS, 'otter', 7), design(MUGS, 'star-map', 6)],
+        designs: [
+          design(MUGS, 'fern', 'Fern', 9),
+          design(MUGS, 'otter', 'Otter', 7),
+          design(MUGS, 'star-map', 'Star Map', 6),
+        ],
       },
     ],
     leftoverShare: rate(0.6, 'share', 'typical'),
@@ -159,9 +163,10 @@ export function springFair({ day, fairDay, jobs, times, isMetric }: FairAt): Sta
 
 // Helpers
 
-const design = (jobId: string, lineId: string, share: number) => ({
+const design = (jobId: string, lineId: string, name: string, share: number) => ({
   jobId,
   lineId,
+  name,
   share,
   leftoverShare: null,
   isLeftOut: false,

@@ -83,6 +83,8 @@ const sizeMixSchema = z.discriminatedUnion('from', [
 
 const rangeDesignSchema = z.strictObject({
   ...designOf,
+  /** What it is called on the table, such as Fern; empty where the line's own name says it. */
+  name: z.string().trim().max(120).default(''),
   /** Its part of what the range sells; parts of a range add to 1, or are taken as proportions. */
   share: z.number().min(0).max(1e6),
   /** What an unsold piece is still worth, share of its cost; null follows the day. */

@@ -51,7 +51,14 @@ function reckoned({ design, size, expected, ...drawn }: Drawn, of: readonly Weat
   const { price, cost, overhead, leftoverShare, atHome } = drawn;
   return reckonGoods(
     {
-      ...{ jobId: 'job', lineId: `design-${design}`, size, rangeId: 'range', line: line as never },
+      ...{
+        jobId: 'job',
+        lineId: `design-${design}`,
+        size,
+        rangeId: 'range',
+        design: 'Fern',
+        line: line as never,
+      },
       ...{ leftoverShare, expected, atHome, held: null },
     },
     {

@@ -8,8 +8,9 @@ import { AddPart } from '@/app/_fields/AddPart';
 import { CheckField } from '@/app/_fields/CheckField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
+import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { mostEntries, numberLimits } from '@/shared/limits';
+import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type RangeDesign, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Goods.module.css';
 import { lineNameOf, linesLeft } from './linesOfJobs';
@@ -53,7 +54,14 @@ export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
           blockedBy={designs.length >= most ? `${most} designs are the most there can be.` : undefined}
           adders={left.map(({ jobId, lineId, job, line }) => ({
             label: `${line}, of ${job}`,
-            make: (): RangeDesign => ({ jobId, lineId, share: 1, leftoverShare: null, isLeftOut: false }),
+            make: (): RangeDesign => ({
+              jobId,
+              lineId,
+              name: '',
+              share: 1,
+              leftoverShare: null,
+              isLeftOut: false,
+            }),
           }))}
           onAdd={(make) => {
             typing.ends();
@@ -82,6 +90,13 @@ function DesignFields({ on: { set, stallDay }, design, path, name, onRemove }: D
   return (
     <div className={styles.designRow}>
       <p className={styles.name}>{name === null ? called : <Link href={`/jobs/${jobId}`}>{name}</Link>}</p>
+      <TextField
+        label="Called on the table"
+        width="narrow"
+        value={design.name}
+        {...textLimits(stallDaySchema, ['ranges', 0, 'designs', 0, 'name'])}
+        onCommit={(to) => set(`What ${called} is called`, [...path, 'name'], to)}
+      />
       <NumberField
         label={`Part of ${called}`}
         id={stallFieldId([...path, 'share'])}

@@ -12,6 +12,7 @@ import type { StallTrouble } from './stallPlanned';
 /** Goods that may come along, and how many are asked for. */
 export interface GoodsAsked extends StallGoods {
   readonly rangeId: string;
+  readonly design: string;
   readonly line: Line;
   /** What an unsold piece is still worth, share of its cost. */
   readonly leftoverShare: number;
@@ -78,6 +79,7 @@ function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare:
     }
     return made.blank.sizes.flatMap(({ name }) =>
       goodsOfSize(asked, range, design, made.line, name, {
+        design: design.name === '' ? made.line.name : design.name,
         expected: pieces * (shares[at] ?? 0) * (sizes.get(name) ?? 0),
         leftoverShare: design.leftoverShare ?? dayShare,
       }),
@@ -92,7 +94,7 @@ function goodsOfSize(
   { jobId, lineId }: RangeDesign,
   line: Line,
   size: string,
-  figures: Pick<GoodsAsked, 'expected' | 'leftoverShare'>,
+  figures: Pick<GoodsAsked, 'design' | 'expected' | 'leftoverShare'>,
 ): readonly GoodsAsked[] {
   const goods = { jobId, lineId, size };
   const key = goodsKey(goods);

@@ -43,9 +43,9 @@ export function planStall(asked: StallAsked, grid: Grid): StallAnswer {
   );
   const made = makingOf(ground, goods, grid);
   const unpriced = goods.flatMap((one): readonly StallTrouble[] => {
-    const { jobId, lineId, size, line } = one;
+    const { jobId, lineId, size, design, line } = one;
     return dayPrice(asked.stallDay, one, line) === null
-      ? [{ kind: 'noPrice', goods: { jobId, lineId, size }, design: line.name }]
+      ? [{ kind: 'noPrice', goods: { jobId, lineId, size }, design }]
       : [];
   });
   // Where nobody is expected to ask for anything there is nothing to plan.
@@ -163,10 +163,10 @@ function shown(
   advised: number,
   advisedBy: GoodsPlanned['advisedBy'],
 ): GoodsPlanned {
-  const { jobId, lineId, size, rangeId, line, price, netPrice, fees, packaging } = one;
+  const { jobId, lineId, size, rangeId, design, price, netPrice, fees, packaging } = one;
   const { cost, costWithOverhead, leftoverShare, expected, criticalRatio, atHome, held } = one;
   return {
-    ...{ jobId, lineId, size, rangeId, design: line.name, price, netPrice, fees, packaging, cost },
+    ...{ jobId, lineId, size, rangeId, design, price, netPrice, fees, packaging, cost },
     ...{ costWithOverhead, leftoverShare, expected, criticalRatio, atHome, mine, isHeld: held !== null },
     ...{ advised, advisedBy },
   };
@@ -176,7 +176,7 @@ const belowZero = ({ atHome }: StallAsked, goods: readonly GoodsReckoned[]): rea
   atHome.flatMap(({ pieces, ...home }): readonly StallTrouble[] => {
     const one = goods.find((each) => goodsKey(each) === goodsKey(home));
     if (one === undefined || pieces >= 0) return [];
-    return [{ kind: 'stockBelowZero', goods: home, design: one.line.name, pieces }];
+    return [{ kind: 'stockBelowZero', goods: home, design: one.design, pieces }];
   });
 
 /** Terms of the way of selling that nobody has told stand at what is usual. */

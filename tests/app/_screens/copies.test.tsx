@@ -74,7 +74,7 @@ describe('a copy', () => {
     await press('Make a copy');
     expect(await screen.findByText(/^Saved as/)).toHaveTextContent(
       new RegExp(
-        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 order, 1 customer, 1 list, 2 blanks, 9 artworks, \\d approvals of pictures, .* kB\\.$`,
+        `^Saved as pressminute-${TEST_STAMP}\\.zip: 3 jobs, 1 order, 1 customer, 1 list, 1 stall day, 2 blanks, 9 artworks, \\d approvals of pictures, .* kB\\.$`,
       ),
     );
     const { name, content } = lastHanded();

@@ -27,7 +27,7 @@ afterEach(() => {
 
 async function fair(): Promise<void> {
   await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
-  await screen.findByRole('group', { name: 'Fern shirt' });
+  await screen.findByRole('group', { name: 'Fern' });
 }
 const kept = () => bodyOf('stallDay', SPRING_FAIR_ID);
 const heldOf = (lineId: string, size: string) =>
@@ -85,13 +85,13 @@ describe('the plan of the worked fair', () => {
 
   it('takes the advice of a row, which undo gives back', async () => {
     await fair();
-    await userEvent.click(screen.getByRole('button', { name: 'take 24 as advised for Fern shirt' }));
+    await userEvent.click(screen.getByRole('button', { name: 'take 24 as advised for Fern' }));
     expect(['S', 'M', 'L', 'XL', '2XL', '3XL'].map((size) => heldOf('fern', size))).toEqual([
       3, 6, 7, 5, 2, 1,
     ]);
     expect(heldOf('otter', 'S')).toBe(3);
-    expect(row('Fern shirt').getByText('as advised')).toBeVisible();
-    expect(document.activeElement).toHaveTextContent('Fern shirt, in all 24');
+    expect(row('Fern').getByText('as advised')).toBeVisible();
+    expect(document.activeElement).toHaveTextContent('Fern, in all 24');
     await undo();
     expect(heldOf('fern', 'L')).toBe(9);
   });
@@ -106,11 +106,11 @@ describe('the plan of the worked fair', () => {
 
   it('holds a typed number, and follows the advice where it is taken out', async () => {
     await fair();
-    const field = row('Otter shirt').getByRole('textbox', { name: 'L' });
+    const field = row('Otter').getByRole('textbox', { name: 'L' });
     fireEvent.change(field, { target: { value: '9' } });
     expect(heldOf('otter', 'L')).toBe(9);
     // 7 of Otter in L were held before.
-    expect(row('Otter shirt').getByText('26')).toBeVisible();
+    expect(row('Otter').getByText('26')).toBeVisible();
     fireEvent.change(field, { target: { value: '' } });
     fireEvent.blur(field);
     expect(heldOf('otter', 'L')).toBeUndefined();

@@ -88,7 +88,7 @@ describe('what is finished at home', () => {
   it('that by what was noted is less than nothing is told, and counts as nothing', () => {
     const { goods, troubles } = plannedFair(lying(-2));
     expect(goods.find(isFernL)?.atHome).toBe(0);
-    expect(troubles).toEqual([{ kind: 'stockBelowZero', goods: fernL, design: 'Fern shirt', pieces: -2 }]);
+    expect(troubles).toEqual([{ kind: 'stockBelowZero', goods: fernL, design: 'Fern', pieces: -2 }]);
   });
 });
 
@@ -248,7 +248,7 @@ describe('what stands in the way of a plan', () => {
       {
         kind: 'noPrice',
         goods: { jobId: 'fair-mugs', lineId: 'fern', size: '11 oz' },
-        design: 'Fern mug',
+        design: 'Fern',
       },
     ]);
   });
