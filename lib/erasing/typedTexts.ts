@@ -29,4 +29,10 @@ export const typedTexts: Readonly<Record<string, readonly string[]>> = {
   payout: ['reference'],
   expense: ['what', 'receipt.fileName'],
   inkPrints: ['name'],
+  stallDay: [
+    ...['name', 'place', 'organiser', 'attachments.fileName', 'costs.what', 'hours.what', 'weathers.name'],
+    ...['ranges.name', 'ranges.designs.name', 'prices.sets.name', 'takeAlong.what', 'note'],
+  ],
+  shop: ['contact', 'attachments.fileName', 'note'],
+  stallTap: ['tap.words'],
 };

@@ -25,8 +25,15 @@ describe('usersOf', () => {
     ['press', 'nowhere', 0],
   ])('finds the jobs that stand on the %s %s', (to, id, count) => {
     const found = usersOf(kinds, stored, { to, id });
-    expect(found).toHaveLength(count);
-    expect(found.every(({ kind }) => kind === 'job')).toBe(true);
+    expect(found.filter(({ kind }) => kind === 'job')).toHaveLength(count);
+    expect(found.filter(({ kind }) => kind !== 'job' && kind !== 'stallDay')).toEqual([]);
+  });
+
+  it('finds the stall day that is sold by a way of selling and made by a job', () => {
+    const fairs = (link: Pick<JobLink, 'to' | 'id'>) =>
+      usersOf(kinds, stored, link).filter(({ kind }) => kind === 'stallDay');
+    expect(fairs({ to: 'channel', id: 'stall' }).map(({ id }) => id)).toEqual(['spring-fair']);
+    expect(fairs({ to: 'channel', id: 'own-orders' })).toEqual([]);
   });
 
   it('finds the price list and the order that follow a job, by their names', () => {

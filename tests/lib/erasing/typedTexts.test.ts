@@ -28,6 +28,14 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   stockCount: ['item.size', 'item.lot', 'item.name', 'place.name'],
   orderEvent: ['step.proof.mediaType'],
   expense: ['receipt.mediaType'],
+  stallDay: [
+    ...['attachments.mediaType', 'ranges.sizes.shares.size', 'held.size', 'prices.own.size'],
+    ...['prices.sets.sizes', 'prices.lastHour.prices.size'],
+  ],
+  // What lies at a shop lies there under its name.
+  shop: ['name', 'attachments.mediaType'],
+  stallTap: ['currency', 'tap.goods.size', 'tap.back.size', 'tap.out.size'],
+  shopStatement: ['currency', 'rows.goods.size'],
 };
 
 const everyKind = Object.entries({ ...kinds, ...entryKinds });

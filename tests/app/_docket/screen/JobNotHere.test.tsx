@@ -23,10 +23,11 @@ const record: UnreadableRecord = {
 const workspaceWith = (unreadable: readonly UnreadableRecord[]) => ({ unreadable }) as unknown as Workspace;
 
 describe('JobNotHere', () => {
-  it('shows a record that cannot be read with its reason, and saves it as it was found', () => {
+  it('shows a record that cannot be read with its reason, and saves it as it was found', async () => {
     render(<JobNotHere jobId="torn-job" workspace={workspaceWith([record])} />);
     expect(screen.getByRole('heading', { level: 1, name: 'This job cannot be read' })).toBeVisible();
-    expect(screen.getByText(/^A job cannot be read\. It stays kept/)).toBeVisible();
+    // What is said of the record is fetched behind the page.
+    expect(await screen.findByText(/^A job cannot be read\. It stays kept/)).toBeVisible();
     fireEvent.click(screen.getByText('Save it as a file'));
     expect(saved).toHaveBeenCalledWith('pressminute-record-torn-job.json', record.raw);
   });
