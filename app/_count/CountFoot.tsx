@@ -5,6 +5,7 @@ import { payWords, shortAmount } from '@/app/_words/stall/count/countWords';
 import { tapWords } from '@/app/_words/stall/count/tapWords';
 import { stallPayWays } from '@/shared/schemas/stallEvents';
 import styles from './Foot.module.css';
+import { SetKeys } from './SetKeys';
 import type { ThumbSide } from './thumbSide';
 import type { Counting } from './useCount';
 
@@ -19,14 +20,17 @@ type CountFootProps = Readonly<{
 
 /** What the thumb reaches: how this customer pays, the way back, and the next customer. */
 export function CountFoot({ counting, side, onOpen }: CountFootProps) {
-  const { plan, ticket, count, locale, tap, undo } = counting;
-  const money = (minor: number) => shortAmount(minor, plan.currency, locale);
+  const { named, ticket, count, locale } = counting;
   const asked =
     count.goods.reduce((sum, one) => sum + one.asked, 0) +
     count.askedFor.reduce((sum, one) => sum + one.count, 0);
-  const [set] = ticket.sets;
   return (
     <div className={classes(styles.foot, side === 'left' && styles.mirrored)}>
+      {ticket.sets.length > 0 && (
+        <div className={styles.row}>
+          <SetKeys counting={counting} className={styles.key} smallClass={styles.small} />
+        </div>
+      )}
       <div className={styles.row}>
         <button type="button" className={classes(styles.key, styles.dashed)} onClick={() => onOpen('asked')}>
           Asked for, not here {asked > 0 && <span className={styles.small}>so far {asked}</span>}
@@ -35,59 +39,59 @@ export function CountFoot({ counting, side, onOpen }: CountFootProps) {
           More
         </button>
       </div>
-      <div className={styles.row}>
-        <fieldset className={styles.pays}>
-          <legend className="visuallyHidden">How it is paid</legend>
-          {stallPayWays.map((pay) => (
-            <button
-              key={pay}
-              type="button"
-              className={classes(styles.key, styles.pay)}
-              aria-pressed={ticket.pay === pay}
-              onClick={() => ticket.pay !== pay && tap({ what: 'pay', pay })}
-            >
-              {payWords[pay]}
-            </button>
-          ))}
-        </fieldset>
-        <button
-          type="button"
-          className={styles.key}
-          aria-disabled={ticket.last === null || undefined}
-          onClick={undo}
-        >
-          Undo
-          <span className={styles.small}>
-            {ticket.last === null ? 'nothing yet' : tapWords(ticket.last.body.tap, plan, locale)}
-          </span>
-        </button>
-      </div>
-      <div className={styles.row}>
-        {set !== undefined && (
-          <button
-            type="button"
-            className={styles.key}
-            onClick={() => tap({ what: 'set', setId: set.setId, minor: set.minor, pay: set.pay })}
-          >
-            {set.name}
-            <span className={styles.small}>{money(-set.minor)}</span>
-          </button>
-        )}
-        <button
-          type="button"
-          className={classes(styles.key, styles.next)}
-          aria-disabled={!ticket.isBegun || undefined}
-          onClick={() => ticket.isBegun && tap({ what: 'next' })}
-        >
-          Next customer
-          <span className={styles.small}>
-            {ticket.isBegun ? `${ticket.pieces} for ${money(ticket.minor)}` : 'nothing on the ticket'}
-          </span>
-        </button>
-      </div>
+      <CustomerKeys counting={counting} />
       <p className="visuallyHidden" aria-live="polite">
-        {ticket.last === null ? '' : tapWords(ticket.last.body.tap, plan, locale)}
+        {ticket.last === null ? '' : tapWords(ticket.last.body.tap, named, locale)}
       </p>
+    </div>
+  );
+}
+
+// Helpers
+
+/** One line under the thumb: how it is paid, the last tap back, and the next customer. */
+function CustomerKeys({ counting }: Readonly<{ counting: Counting }>) {
+  const { plan, named, ticket, locale, tap, undo } = counting;
+  return (
+    <div className={styles.row}>
+      <fieldset className={styles.pays}>
+        <legend className="visuallyHidden">How it is paid</legend>
+        {stallPayWays.map((pay) => (
+          <button
+            key={pay}
+            type="button"
+            className={classes(styles.key, styles.pay)}
+            aria-pressed={ticket.pay === pay}
+            onClick={() => ticket.pay !== pay && tap({ what: 'pay', pay })}
+          >
+            {payWords[pay]}
+          </button>
+        ))}
+      </fieldset>
+      <button
+        type="button"
+        className={classes(styles.key, styles.undo)}
+        aria-disabled={ticket.last === null || undefined}
+        onClick={undo}
+      >
+        Undo
+        <span className={classes(styles.small, styles.clipped)}>
+          {ticket.last === null ? 'nothing yet' : tapWords(ticket.last.body.tap, named, locale)}
+        </span>
+      </button>
+      <button
+        type="button"
+        className={classes(styles.key, styles.next)}
+        aria-disabled={!ticket.isBegun || undefined}
+        onClick={() => ticket.isBegun && tap({ what: 'next' })}
+      >
+        Next customer
+        <span className={styles.small}>
+          {ticket.isBegun
+            ? `${ticket.pieces} for ${shortAmount(ticket.minor, plan.currency, locale)}`
+            : 'nothing yet'}
+        </span>
+      </button>
     </div>
   );
 }

@@ -4,7 +4,6 @@ import { useCallback, useMemo, useState } from 'react';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
-import type { FixedPlan } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import styles from './Count.module.css';
 import { CountFoot, type CountPanel } from './CountFoot';
@@ -15,24 +14,24 @@ import { Sheet } from './Sheet';
 import { Tiles } from './Tiles';
 import { type ThumbSide, thumbSide } from './thumbSide';
 import { type TileGoods, tileRows } from './tileRows';
-import { useCount } from './useCount';
+import { type CountedPlans, useCount } from './useCount';
 import { useWakeLock } from './useWakeLock';
 import { useWall } from './useWall';
 
 type CountRoomProps = Readonly<{
   workspace: ReadyWorkspace;
-  fixed: FixedPlan;
+  plans: CountedPlans;
   isOfSeveral: boolean;
   locale: string;
 }>;
 
 /** The whole count: how far the day is, the goods, and what the thumb needs. */
-export function CountRoom({ workspace, fixed, isOfSeveral, locale }: CountRoomProps) {
-  const counting = useCount(workspace, fixed, locale);
-  const { plan, ticket, tap } = counting;
+export function CountRoom({ workspace, plans, isOfSeveral, locale }: CountRoomProps) {
+  const counting = useCount(workspace, plans, locale);
+  const { plan, beside, ticket, tap } = counting;
   const wall = useWall();
   const wake = useWakeLock();
-  const rows = useMemo(() => tileRows(plan, wall, locale), [plan, wall, locale]);
+  const rows = useMemo(() => tileRows(plan, beside, wall, locale), [plan, beside, wall, locale]);
   const [side, setSide] = useState<ThumbSide>(thumbSide.recall);
   const [panel, setPanel] = useState<CountPanel | null>(null);
   const [piece, setPiece] = useState<TileGoods | null>(null);
@@ -45,7 +44,8 @@ export function CountRoom({ workspace, fixed, isOfSeveral, locale }: CountRoomPr
   const onTap = useCallback(
     (tile: TileGoods, left: number) => {
       if (isChoosing) openPiece(tile);
-      else if (left > 0) tap({ what: 'sale', goods: keyOf(tile), minor: tile.minor, pay: ticket.pay });
+      else if (left > 0 || !tile.isPlanned)
+        tap({ what: 'sale', goods: keyOf(tile), minor: tile.minor, pay: ticket.pay });
       else tap({ what: 'asked', goods: keyOf(tile), words: '' });
     },
     [isChoosing, openPiece, tap, ticket.pay],

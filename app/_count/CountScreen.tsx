@@ -25,11 +25,12 @@ export function CountScreen({ stallDayId }: Readonly<{ stallDayId: string }>) {
 // Helpers
 
 function CountOfDay({ workspace, stallDayId }: Readonly<{ workspace: ReadyWorkspace; stallDayId: string }>) {
-  const { counts, isOfSeveral } = plansOf(workspace.papers.stallPlan, stallDayId);
+  const { counts, earlier, withdrawn, isOfSeveral } = plansOf(workspace.papers.stallPlan, stallDayId);
   const stallDay = workspace.stallDays[stallDayId];
   if (counts !== null) {
     const locale = usableLocale(workspace.workshop.locale);
-    return <CountRoom {...{ workspace, fixed: counts, isOfSeveral, locale }} />;
+    const plans = { counts, former: [...earlier, ...withdrawn] };
+    return <CountRoom {...{ workspace, plans, isOfSeveral, locale }} />;
   }
   if (stallDay === undefined) {
     return (

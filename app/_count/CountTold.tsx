@@ -1,11 +1,15 @@
 'use client';
 
+import type { ReactNode } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
+import { type Severity, SeverityShape } from '@/app/_controls/SeverityShape';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { formatterFor } from '@/app/_words/formatter';
 import {
+  clockBackWords,
   clockElsewhereWords,
   foreignWords,
   lastHourWords,
@@ -36,12 +40,26 @@ export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: C
   return (
     <div className={styles.told}>
       {problem !== null && <Advice severity="stop">{problem}</Advice>}
-      <ClockBehind clockBehind={workspace.clockBehind} />
-      {!sellingTime(plan, wall).isOfPlan && (
-        <Advice severity="caution">{clockElsewhereWords(formatter.day(wall.day), planDays)}</Advice>
+      {workspace.clockBehind !== null && (
+        <Short severity="caution" words={clockBackWords}>
+          <ClockBehind clockBehind={workspace.clockBehind} />
+        </Short>
       )}
-      {tapsBefore > 0 && <Advice severity="note">{laterPlanWords(tapsBefore)}</Advice>}
-      {isOfSeveral && <Advice severity="caution">{plansOfSeveralWords}</Advice>}
+      {!sellingTime(plan, wall).isOfPlan && (
+        <Short severity="caution" words={clockElsewhereWords.short}>
+          <p>{clockElsewhereWords.whole(formatter.day(wall.day), planDays)}</p>
+        </Short>
+      )}
+      {tapsBefore > 0 && (
+        <Short severity="note" words={laterPlanWords.short}>
+          <p>{laterPlanWords.whole(tapsBefore)}</p>
+        </Short>
+      )}
+      {isOfSeveral && (
+        <Short severity="caution" words={plansOfSeveralWords.short}>
+          <p>{plansOfSeveralWords.whole}</p>
+        </Short>
+      )}
       {count.foreign.length > 0 && (
         <Advice severity="caution">
           {foreignWords(
@@ -60,3 +78,21 @@ export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: C
     </div>
   );
 }
+
+// Helpers
+
+type ShortProps = Readonly<{ severity: Severity; words: string; children: ReactNode }>;
+
+/** What is told in one line, for the goods are what the screen is for; the rest unfolds. */
+const Short = ({ severity, words, children }: ShortProps) => (
+  <Fold
+    summary={
+      <span className={styles.short}>
+        <SeverityShape severity={severity} />
+        {words}
+      </span>
+    }
+  >
+    {children}
+  </Fold>
+);

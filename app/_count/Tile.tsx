@@ -2,7 +2,7 @@
 
 import { memo } from 'react';
 import { classes } from '@/app/_controls/classes';
-import { leftWords, tileSpoken } from '@/app/_words/stall/count/countWords';
+import { besideLeftWords, leftWords, tileSpoken } from '@/app/_words/stall/count/countWords';
 import styles from './Tiles.module.css';
 import type { TileGoods } from './tileRows';
 import { useLongPress } from './useLongPress';
@@ -23,17 +23,25 @@ export const Tile = memo(function Tile({ tile, left, asked, isLast, onTap, onMor
     () => onTap(tile, left),
     () => onMore(tile),
   );
-  const isGone = left <= 0;
+  const isGone = left <= 0 && tile.isPlanned;
   return (
     <button
       {...press}
       type="button"
       className={classes(styles.tile, isLast && styles.last, isGone && styles.gone)}
-      aria-label={tileSpoken(tile.name, { left, asked, price: tile.price })}
+      aria-label={
+        tile.isPlanned
+          ? tileSpoken(tile.name, { left, asked, price: tile.price })
+          : `${tile.name}, ${tile.price}, ${besideLeftWords(left)}`
+      }
     >
       <span className={classes(styles.label, tile.label.length > 4 && styles.long)}>{tile.label}</span>
       <span className={classes(styles.left, left === 1 && styles.few)}>
-        {left === 0 && asked > 0 ? `asked ${asked}` : leftWords(left)}
+        {tile.isPlanned
+          ? left === 0 && asked > 0
+            ? `asked ${asked}`
+            : leftWords(left)
+          : besideLeftWords(left)}
       </span>
     </button>
   );

@@ -1,4 +1,4 @@
-import { hasSizes, rowPriceWords, shortAmount } from '@/app/_words/stall/count/countWords';
+import { besideWords, hasSizes, rowPriceWords, shortAmount } from '@/app/_words/stall/count/countWords';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { priceNow } from '@/lib/stall/count/priceNow';
 import type { WallTime } from '@/lib/stall/count/sellingTime';
@@ -15,6 +15,8 @@ export interface TileGoods {
   /** Whole minor units, by the hour. */
   readonly minor: number;
   readonly price: string;
+  /** False where the plan that is counted by does not name it: how many are there is not known, so none is ever gone. */
+  readonly isPlanned: boolean;
 }
 
 /** Tiles that stand together: the sizes of a design, or the designs of goods without sizes. */
@@ -26,9 +28,21 @@ export interface TileRow {
   readonly tiles: readonly TileGoods[];
 }
 
-/** @returns the rows in the order of the plan: by range, then by design. */
-export function tileRows(plan: StallPlan, wall: WallTime, locale: string): readonly TileRow[] {
-  return plan.ranges.flatMap((range) => {
+/**
+ * @param beside goods that were tapped and that the plan does not name
+ * @returns the rows in the order of the plan: by range, then by design; last what is beside it
+ */
+export function tileRows(
+  plan: StallPlan,
+  beside: readonly PlannedGoods[],
+  wall: WallTime,
+  locale: string,
+): readonly TileRow[] {
+  const others = beside.map((goods) => {
+    const tile = tileOf(goods, hasSizes(plan.ranges, goods.rangeId));
+    return { ...tile, label: tile.name, isPlanned: false };
+  });
+  const planned = plan.ranges.flatMap((range) => {
     const goods = plan.goods.filter(({ rangeId }) => rangeId === range.id);
     const isSized = hasSizes(plan.ranges, range.id);
     const tiles = goods.map((one) => tileOf(one, isSized));
@@ -41,6 +55,9 @@ export function tileRows(plan: StallPlan, wall: WallTime, locale: string): reado
     }
     return [...designs].map(([id, own]) => rowOf(`${range.id}/${id}`, own[0]?.goods.design ?? '', own));
   });
+  return others.length === 0
+    ? planned
+    : [...planned, { id: 'beside', name: besideWords, prices: '', hasSizes: false, tiles: others }];
 
   function tileOf(goods: PlannedGoods, isSized: boolean): TileGoods {
     const minor = priceNow(plan, goods, wall);
@@ -51,6 +68,7 @@ export function tileRows(plan: StallPlan, wall: WallTime, locale: string): reado
       name: isSized ? `${goods.design} ${goods.size}` : goods.design,
       minor,
       price: shortAmount(minor, plan.currency, locale),
+      isPlanned: true,
     };
   }
 

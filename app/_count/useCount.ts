@@ -1,26 +1,37 @@
 'use client';
 
 import { useCallback, useMemo, useState } from 'react';
+import { wallAt } from '@/app/_clock/wallAt';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WAITING_DEVICE } from '@/app/_store/waitingDevice';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { tapWords } from '@/app/_words/stall/count/tapWords';
 import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import { besidePlan } from '@/lib/stall/count/besidePlan';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { type OpenTicket, openTicket } from '@/lib/stall/count/openTicket';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import type { Tap } from '@/shared/schemas/stallEvents';
-import { wallAt } from './useWall';
+import type { PlannedGoods } from '@/shared/schemas/stallPapers';
+
+/** Plans of a stall day: the one that is counted by, and those before it, the newest first. */
+export interface CountedPlans {
+  readonly counts: FixedPlan;
+  readonly former: readonly FixedPlan[];
+}
 
 /** What everything on the screen of the count works with. */
 export interface Counting {
   readonly workspace: ReadyWorkspace;
-  readonly planId: string;
   readonly plan: FixedPlan['body'];
   readonly locale: string;
   readonly count: DayCount;
   readonly ticket: OpenTicket;
+  /** Goods that were tapped by a former plan, which this one does not name, as the newest that names them does. */
+  readonly beside: readonly PlannedGoods[];
+  /** The plan with those beside it: what names goods in words. */
+  readonly named: FixedPlan['body'];
   /** Taps of the day that were counted by an earlier plan. */
   readonly tapsBefore: number;
   /** Why the last tap was not taken; null where it was. */
@@ -34,7 +45,7 @@ export interface Counting {
 /** The count of a stall day as this device sees it, and how one taps. */
 export function useCount(
   workspace: ReadyWorkspace,
-  { id: planId, body: plan }: FixedPlan,
+  { counts: { id: planId, body: plan }, former }: CountedPlans,
   locale: string,
 ): Counting {
   const device = workspace.device?.id ?? WAITING_DEVICE;
@@ -51,27 +62,40 @@ export function useCount(
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
     return outcome.state === 'shown';
   }, []);
+  const beside = useKept(besidePlan(plan, former, count.goods));
+  const named = useMemo(
+    () => (beside.length === 0 ? plan : { ...plan, goods: [...plan.goods, ...beside] }),
+    [plan, beside],
+  );
   const tap = useCallback(
     (one: Tap): boolean => {
       const { stallDayId, currency } = plan;
       const body = { stallDayId, planId, currency, tap: one };
-      return settle(note(tapWords(one, plan, locale), [{ kind: 'stallTap', body }]));
+      return settle(note(tapWords(one, named, locale), [{ kind: 'stallTap', body }]));
     },
-    [note, plan, planId, locale, settle],
+    [note, plan, named, planId, locale, settle],
   );
   const { last } = ticket;
   const undo = useCallback(() => {
     if (last === null) return;
     settle(
-      note(`Undo ${tapWords(last.body.tap, plan, locale)}`, [
+      note(`Undo ${tapWords(last.body.tap, named, locale)}`, [
         { kind: 'takeBack', body: { entryId: last.id } },
       ]),
     );
-  }, [note, plan, locale, last, settle]);
-  return { workspace, planId, plan, locale, count, ticket, tapsBefore, problem, tap, undo };
+  }, [note, named, locale, last, settle]);
+  return { workspace, plan, locale, count, beside, named, ticket, tapsBefore, problem, tap, undo };
 }
 
 // Helpers
+
+/** The same list while the same goods are on it: what is drawn by it is drawn anew only then. */
+function useKept(goods: readonly PlannedGoods[]): readonly PlannedGoods[] {
+  const [kept, setKept] = useState(goods);
+  const isSame = kept.length === goods.length && kept.every((one, at) => one === goods[at]);
+  if (!isSame) setKept(goods);
+  return isSame ? kept : goods;
+}
 
 /** What waits before this device counted anything is of this device like the rest. */
 function ownTaps(taps: readonly TappedEntry[], stallDayId: string, device: string): readonly TappedEntry[] {

@@ -1,17 +1,11 @@
 'use client';
 
 import { useSyncExternalStore } from 'react';
-import { dayOf } from '@/app/_clock/dayOf';
+import { wallAt } from '@/app/_clock/wallAt';
 import type { WallTime } from '@/lib/stall/count/sellingTime';
 
 /** How soon prices of the last hour show, ms. */
 const TURN_MS = 5_000;
-
-/** Reads a moment as the clock of this device shows it. */
-export function wallAt(at: number): WallTime {
-  const moment = new Date(at);
-  return { day: dayOf(moment), minute: moment.getHours() * 60 + moment.getMinutes() };
-}
 
 /** What the clock of the device shows; the same object through a minute. */
 export const useWall = (): WallTime => useSyncExternalStore(watch, now, () => never);

@@ -17,7 +17,9 @@ export function AskedPanel({ counting, rows }: AskedPanelProps) {
   const { count, tap } = counting;
   const [words, setWords] = useState('');
   const left = new Map(count.goods.map((one) => [goodsKey(one), one]));
-  const gone = rows.flatMap(({ tiles }) => tiles.filter(({ key }) => (left.get(key)?.left ?? 0) <= 0));
+  const gone = rows.flatMap(({ tiles }) =>
+    tiles.filter(({ key, isPlanned }) => isPlanned && (left.get(key)?.left ?? 0) <= 0),
+  );
   const ask = (said: string) => tap({ what: 'asked', goods: null, words: said });
   return (
     <>

@@ -7,6 +7,7 @@ import { Carry } from '@/app/_copies/Carry';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { formatterFor } from '@/app/_words/formatter';
 import { busiestWords, hourWords, wakeWords } from '@/app/_words/stall/count/moreWords';
+import { SetKeys } from '../SetKeys';
 import type { ThumbSide } from '../thumbSide';
 import type { Counting } from '../useCount';
 import type { WakeState } from '../useWakeLock';
@@ -32,6 +33,7 @@ export function MorePanel({ counting, side, wake, onSide, onChoose }: MorePanelP
   return (
     <>
       <div className={styles.keys}>
+        <SetKeys counting={counting} className={styles.choice} />
         <Button onPress={onChoose}>Other price, exchange, given, damaged…</Button>
         <Button onPress={() => tap({ what: 'visitors', count: BURST })}>
           Visitors +{BURST}

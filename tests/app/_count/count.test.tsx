@@ -133,6 +133,25 @@ describe('the sales count', () => {
     expect(screen.queryByRole('button', { name: /^Two shirts/ })).toBeNull();
   });
 
+  it('offers every set that fits, at the thumb and under More', async () => {
+    const [pair] = fairPlan.sets;
+    if (pair === undefined) throw new Error('the fair has no set');
+    const gift = { id: 'gift', name: 'Shirt and mug', pieces: 2, price: 4000, rangeIds: ['shirts', 'mugs'] };
+    await fixPlan({ sets: [pair, { ...gift, sizes: null }] });
+    await enterCount();
+    await click(tile(/^Fern S,/));
+    await click(tile(/^Otter M,/));
+    // Two of 28: 50 for the one, 40 for the other.
+    expect(key(/^Two shirts ?−6$/)).toBeVisible();
+    expect(key(/^Shirt and mug ?−16$/)).toBeVisible();
+    await click(key(/^More$/));
+    const sheet = within(await screen.findByRole('dialog', { name: 'More' }));
+    expect(sheet.getByRole('button', { name: /^Two shirts ?−6$/ })).toBeVisible();
+    await click(sheet.getByRole('button', { name: /^Shirt and mug ?−16$/ }));
+    expect(tapped().at(-1)).toEqual({ what: 'set', setId: 'gift', minor: 1600, pay: 'card' });
+    expect(key(/^Next customer ?2 for 40$/)).toBeInTheDocument();
+  });
+
   it('is there again after a reload, the way of paying and the open ticket as well', async () => {
     await fixPlan();
     await enterCount();
@@ -283,6 +302,42 @@ describe('what was asked for and not here', () => {
   });
 });
 
+describe('a sheet over the count', () => {
+  it('closes by a press beside it', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    fireEvent.click(await screen.findByRole('dialog', { name: 'More' }));
+    expect(screen.queryByRole('dialog')).toBeNull();
+  });
+});
+
+describe('goods that the newest plan names no longer', () => {
+  const isOtterL = ({ lineId, size }: (typeof fairPlan.goods)[number]) => lineId === 'otter' && size === 'L';
+
+  it('have a tile at the end once they were tapped, by name and price as before, and are sold on', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(tile(/^Otter L, 28/));
+    await fixPlan({ goods: fairPlan.goods.filter((one) => !isOtterL(one)) });
+    const rows = screen.getAllByRole('region').map((row) => row.getAttribute('aria-label'));
+    expect(rows).toEqual(['Fern', 'Lighthouse', 'Otter', 'Star Map', 'Mugs', 'Not in the plan']);
+    const beside = within(screen.getByRole('region', { name: 'Not in the plan' }));
+    await click(beside.getByRole('button', { name: 'Otter L, 28, 1 out so far' }));
+    expect(beside.getByRole('button', { name: 'Otter L, 28, 2 out so far' })).toBeVisible();
+    expect(tapped().map(({ what }) => what)).toEqual(['sale', 'sale']);
+    expect(key(/^Undo ?Otter L, 28$/)).toBeVisible();
+    expect(key(/^Next customer ?2 for 56$/)).toBeVisible();
+  });
+
+  it('have none while nobody tapped them', async () => {
+    await fixPlan();
+    await enterCount();
+    await fixPlan({ goods: fairPlan.goods.filter((one) => !isOtterL(one)) });
+    expect(screen.queryByRole('region', { name: 'Not in the plan' })).toBeNull();
+  });
+});
+
 describe('what is told', () => {
   it('a full disk at once: the taps stay on the screen, and are kept once there is room', async () => {
     await fixPlan();
@@ -303,6 +358,8 @@ describe('what is told', () => {
   it('a clock on a day that is none of the plan; the sale is kept', async () => {
     await fixPlan({ days: [{ day: addDays(TEST_DAY, 24), fromMinute: 600, toMinute: 1020, weight: 1 }] });
     await enterCount();
+    expect(screen.queryByText(/^The clock of this device says/)).toBeNull();
+    await click(screen.getByText('The clock says another day than the plan.'));
     expect(
       screen.getByText(/^The clock of this device says .* Sales are kept and counted all the same/),
     ).toBeVisible();
@@ -316,6 +373,7 @@ describe('what is told', () => {
     await click(tile(/^Fern S, 28/));
     await fixPlan({ goods: fairPlan.goods.map((one) => ({ ...one, price: 2500 })) });
     expect(tile(/^Fern S, 25, 3 left/)).toBeVisible();
+    await click(screen.getByText('A newer plan came.'));
     expect(
       screen.getByText(/^A newer plan came after you began.* One tap by the plan before still counts\.$/),
     ).toBeVisible();

@@ -48,6 +48,12 @@ export function rowPriceWords(
 export const leftWords = (left: number): string =>
   left < 0 ? `${-left} more than brought` : left === 0 ? 'none left' : `${left} left`;
 
+/** Over the goods that only a former plan names. */
+export const besideWords = 'Not in the plan';
+
+/** @returns how many went of goods that the plan does not name, unless more were put out than went */
+export const besideLeftWords = (left: number): string => (left > 0 ? leftWords(left) : `${-left} out so far`);
+
 /** @returns all that a tile says to who cannot see it */
 export function tileSpoken(
   name: string,
@@ -73,17 +79,29 @@ export const noPlanWords = {
 export const notKeptWords =
   'The last taps are on this screen only. Leave it open, and make room or save them as a file.';
 
-/** @returns what a clock on another day means */
-export const clockElsewhereWords = (clockDay: string, planDays: string): string =>
-  `The clock of this device says ${clockDay}, and the plan is for ${planDays}. Sales are kept and counted all the same, but at wrong hours: set the clock right.`;
+/** Before what a clock says that stands before what was noted. */
+export const clockBackWords = 'The clock was set back.';
 
-/** @returns that a plan came after counting had begun */
-export const laterPlanWords = (taps: number): string =>
-  `A newer plan came after you began: what is left and prices go by it now. ${taps === 1 ? 'One tap' : `${taps} taps`} by the plan before still count${taps === 1 ? 's' : ''}.`;
+/** What a clock on another day means: in one line, and whole. */
+export const clockElsewhereWords = {
+  short: 'The clock says another day than the plan.',
+  whole: (clockDay: string, planDays: string): string =>
+    `The clock of this device says ${clockDay}, and the plan is for ${planDays}. Sales are kept and counted all the same, but at wrong hours: set the clock right.`,
+} as const;
 
-/** @returns what two plans of two devices mean */
-export const plansOfSeveralWords =
-  'Two devices fixed a plan for this day. The count goes by the newest: take the other back in the plan, or both phones may sell by other prices.';
+/** A plan that came after counting had begun. */
+export const laterPlanWords = {
+  short: 'A newer plan came.',
+  whole: (taps: number): string =>
+    `A newer plan came after you began: what is left and prices go by it now. ${taps === 1 ? 'One tap' : `${taps} taps`} by the plan before still count${taps === 1 ? 's' : ''}.`,
+} as const;
+
+/** What two plans of two devices mean. */
+export const plansOfSeveralWords = {
+  short: 'Two plans are fixed for this day.',
+  whole:
+    'Two devices fixed a plan for this day. The count goes by the newest: take the other back in the plan, or both phones may sell by other prices.',
+} as const;
 
 export const foreignWords = (sums: readonly string[]): string =>
   `Not added to what was taken, for it is another currency: ${sums.join(', ')}.`;
