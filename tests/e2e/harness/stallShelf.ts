@@ -12,12 +12,21 @@ export const COUNT = `/stall/${fairPlan.stallDayId}/count`;
 
 /** Who fixed the plan. */
 const OTHER = 'otherdevice0';
-const PLAN_ID = `${OTHER}-1`;
+const planIdOf = (device: string) => `${device}-1`;
 const SIX = Date.parse(`${FIXED_DAY}T06:00:00Z`);
 
-/** Lays the plan of the fair on the device, past the app, which was here before. The page is at `QUIET`. */
-export async function layPlan(page: Page, plan: StallPlan = fairPlan): Promise<void> {
-  const counted = (count: number) => ({ id: `${OTHER}-${count}`, version: 1, device: OTHER, count, at: SIX });
+/**
+ * Lays the plan of the fair on the device, past the app, which was here before. The page is at `QUIET`.
+ *
+ * @param told who fixed it, and how long after six, ms
+ */
+export async function layPlan(
+  page: Page,
+  plan: StallPlan = fairPlan,
+  { device = OTHER, laterMs = 0 }: Readonly<{ device?: string; laterMs?: number }> = {},
+): Promise<void> {
+  const at = SIX + laterMs;
+  const counted = (count: number) => ({ id: `${device}-${count}`, version: 1, device, count, at });
   const body = { ...plan, number: { count: 1, letter: 'Z' } };
   const { stallDayId } = plan;
   await put(page, {
@@ -33,7 +42,7 @@ export async function layPlan(page: Page, plan: StallPlan = fairPlan): Promise<v
         body,
       },
     ],
-    entries: [{ ...counted(2), kind: 'issuing', body: { paperId: PLAN_ID } }],
+    entries: [{ ...counted(2), kind: 'issuing', body: { paperId: planIdOf(device) } }],
   });
 }
 
@@ -48,7 +57,7 @@ export const layTaps = (page: Page, taps: readonly Tap[]): Promise<void> =>
       device: OTHER,
       count: at + 10,
       at: SIX + at * 1000,
-      body: { stallDayId: fairPlan.stallDayId, planId: PLAN_ID, currency: fairPlan.currency, tap },
+      body: { stallDayId: fairPlan.stallDayId, planId: planIdOf(OTHER), currency: fairPlan.currency, tap },
     })),
   });
 
