@@ -30,14 +30,15 @@ const tile = (page: Page, name: string): Locator =>
 const keyOf = (page: Page, name: string | RegExp): Locator => page.getByRole('button', { name });
 
 /** From its next page on it is the day of the fair for this device. */
-const onTheDay = (page: Page): Promise<void> =>
-  page.addInitScript((aheadMs) => {
+async function onTheDay(page: Page): Promise<void> {
+  await page.addInitScript((aheadMs) => {
     globalThis.Date = new Proxy(Date, {
       construct: (date, given, as) =>
         Reflect.construct(date, given.length === 0 ? [date.now() + aheadMs] : given, as),
       get: (date, key) => (key === 'now' ? () => date.now() + aheadMs : Reflect.get(date, key)),
     });
   }, AHEAD_MS);
+}
 
 /** Takes the advice of 81 shirts and 28 mugs, fixes it, and makes the file for a phone. */
 async function loadTheCar(laptop: Page): Promise<FileToBringIn> {
