@@ -2,7 +2,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { amountWords } from '@/app/_words/amountWords';
 import type { PriceWriter } from '@/app/_words/stall/priceWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { sellingTerms } from '@/lib/stall/plan/sellingTerms';
+import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type PricesOfDay, pricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { formatNumber } from '@/shared/formatNumber';

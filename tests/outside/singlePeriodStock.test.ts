@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { demandOf } from '@/lib/stall/plan/demand';
-import { poissonChances } from '@/lib/stall/plan/poissonChances';
-import { stockFor } from '@/lib/stall/plan/stockFor';
+import { stockFor } from '@/lib/stall/plan/advice/stockFor';
+import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { poissonChances } from '@/lib/stall/plan/demand/poissonChances';
 
 /*
  * A published stock for a single period: price 7, cost 5, nothing left of what stays, demand normal with mean 50 and

@@ -7,7 +7,7 @@ import { dayAnswer } from '@/app/_words/stall/dayWords';
 import { stallDueWords } from '@/app/_words/stall/stallListWords';
 import { checkStallDay } from '@/lib/stall/check/checkStallDay';
 import { duesOf, type StallDue } from '@/lib/stall/days/duesOf';
-import { dayCosts } from '@/lib/stall/plan/dayCosts';
+import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import styles from './Day.module.css';
 
 type DaySectionProps = Readonly<{ on: StallOnScreen; numeral: number; onRemoved: (label: string) => void }>;

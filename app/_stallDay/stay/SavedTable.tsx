@@ -1,5 +1,5 @@
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { moneyOf } from '@/lib/stall/plan/dayCosts';
+import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import styles from './Stay.module.css';
 
 /** Each cost of the day: saved by staying, or paid either way. */

@@ -12,7 +12,7 @@ import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import type { Formatter } from '@/app/_words/formatter';
 import { chanceSumWords, learnedWords } from '@/app/_words/stall/chanceWords';
-import { learnedFactors } from '@/lib/stall/plan/learnedFactors';
+import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Weather.module.css';

@@ -4,7 +4,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { weatherAnswer } from '@/app/_words/stall/stallPlanWords';
-import { sayFewer } from '@/lib/stall/plan/sayFewer';
+import { sayFewer } from '@/lib/stall/plan/advice/sayFewer';
 import { OutcomeTable } from './OutcomeTable';
 import styles from './Weather.module.css';
 import { WeatherBands } from './WeatherBands';

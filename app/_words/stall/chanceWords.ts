@@ -1,5 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
-import type { learnedFactors } from '@/lib/stall/plan/learnedFactors';
+import type { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
 import type { StallWeather } from '@/shared/schemas/stallDay';
 
 /** Chances typed as percentages of two decimals add up to this much. */

@@ -1,7 +1,7 @@
 import { amountWords } from '@/app/_words/amountWords';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
+import type { fewerOfRange, sayFewer } from '@/lib/stall/plan/advice/sayFewer';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
-import type { fewerOfRange, sayFewer } from '@/lib/stall/plan/sayFewer';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import { formatNumber } from '@/shared/formatNumber';
 

@@ -3,7 +3,7 @@ import { amountWords } from '@/app/_words/amountWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
-import { dayCosts } from '@/lib/stall/plan/dayCosts';
+import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';

@@ -1,5 +1,5 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
-import { goodsKey } from '../count/goodsKey';
 import type { GoodsPlanned } from './stallPlanned';
 
 /** One field of the grid: how many of a size the maker brings, and what is advised. Pieces. */

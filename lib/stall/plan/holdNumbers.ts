@@ -1,5 +1,5 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
-import { goodsKey } from '../count/goodsKey';
 
 type Held = StallDay['held'];
 

@@ -1,11 +1,11 @@
+import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
+import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { dayCosts, moneyOf } from './dayCosts';
-import { type SellingTerms, sellingTerms } from './sellingTerms';
 import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
 
 /** What a plan is fixed from. */

@@ -1,4 +1,4 @@
-import { moneyOf } from './dayCosts';
+import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAsked } from './stallAsked';
 import type { StallTrouble } from './stallPlanned';
 

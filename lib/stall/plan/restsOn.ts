@@ -1,8 +1,8 @@
 import { resolveJob } from '@/lib/job/resolveJob';
+import { jobForStall } from '@/lib/stall/plan/costs/jobForStall';
+import type { GoodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
 import type { Rate } from '@/shared/schemas/rate';
 import type { Channel } from '@/shared/schemas/workshop';
-import type { GoodsAsked } from './goodsAsked';
-import { jobForStall } from './jobForStall';
 import type { StallAsked } from './stallAsked';
 
 /** @returns how many figures a plan rests on, each counted once, and how many of them nobody has told yet. */

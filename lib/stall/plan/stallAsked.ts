@@ -1,7 +1,7 @@
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { JobInput } from '@/shared/schemas/request';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';
-import type { PastDay } from '../evening/pastDay';
 
 /** Everything a stall day is planned from. Plain data, so that a worker can be asked. */
 export interface StallAsked {

@@ -1,5 +1,5 @@
-import { demandOf } from '@/lib/stall/plan/demand';
-import { scenariosOf } from '@/lib/stall/plan/scenarios';
+import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 

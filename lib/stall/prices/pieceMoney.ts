@@ -1,4 +1,4 @@
-import type { SellingTerms } from '@/lib/stall/plan/sellingTerms';
+import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
 
 /** What some price leaves of a piece. Currency units, unrounded. */

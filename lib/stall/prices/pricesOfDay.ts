@@ -1,4 +1,4 @@
-import type { SellingTerms } from '@/lib/stall/plan/sellingTerms';
+import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { fewerOfRange, sayFewer } from '@/lib/stall/plan/advice/sayFewer';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { holdNumbers } from '@/lib/stall/plan/holdNumbers';
-import { fewerOfRange, sayFewer } from '@/lib/stall/plan/sayFewer';
 import type { GoodsPlanned, StallOutcome } from '@/lib/stall/plan/stallPlanned';
 import type { StallRange } from '@/shared/schemas/stallDay';
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
-import { designShares } from '@/lib/stall/plan/designShares';
-import { learnedFactors } from '@/lib/stall/plan/learnedFactors';
-import { openHours } from '@/lib/stall/plan/openHours';
-import { rangePieces } from '@/lib/stall/plan/rangePieces';
-import { scenariosOf } from '@/lib/stall/plan/scenarios';
-import { sizeShares } from '@/lib/stall/plan/sizeShares';
+import { designShares } from '@/lib/stall/plan/demand/designShares';
+import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import { openHours } from '@/lib/stall/plan/demand/openHours';
+import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
+import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
+import { sizeShares } from '@/lib/stall/plan/demand/sizeShares';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';

@@ -1,7 +1,7 @@
 import { Decimal } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
-import { demandOf } from '@/lib/stall/plan/demand';
-import { poissonChances } from '@/lib/stall/plan/poissonChances';
+import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { poissonChances } from '@/lib/stall/plan/demand/poissonChances';
 
 /** By its definition, in sixty-digit decimals: λ^k e^−λ ÷ k!. */
 function byDefinition(mean: number, last: number): readonly Decimal[] {

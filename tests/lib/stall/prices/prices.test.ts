@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
-import { sellingTerms } from '@/lib/stall/plan/sellingTerms';
+import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { commonestPrice, judgeSet } from '@/lib/stall/prices/judgeSet';
 import { neighbours, pricesBeside } from '@/lib/stall/prices/neighbours';
 import { pieceMoney } from '@/lib/stall/prices/pieceMoney';

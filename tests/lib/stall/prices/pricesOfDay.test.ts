@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { springFair } from '@/lib/examples/springFair';
-import { sellingTerms } from '@/lib/stall/plan/sellingTerms';
+import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { expectedSold } from '@/lib/stall/prices/expectedSold';
 import { pricesOfDay } from '@/lib/stall/prices/pricesOfDay';

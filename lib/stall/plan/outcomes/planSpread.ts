@@ -1,6 +1,6 @@
+import type { StallSpread } from '@/lib/stall/plan/stallPlanned';
 import { outcomeOf, type PlanSeen } from './planOutcomes';
 import { drawsFrom, seedOf } from './seededDraws';
-import type { StallSpread } from './stallPlanned';
 
 const DAYS = 20_000;
 const FEWEST_DAYS = 2000;

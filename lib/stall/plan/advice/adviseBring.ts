@@ -1,5 +1,5 @@
+import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { GoodsReckoned } from './goodsReckoned';
-import type { GoodsPlanned } from './stallPlanned';
 import { stockFor } from './stockFor';
 import { type BringLimits, type Limited, withinLimits } from './withinLimits';
 

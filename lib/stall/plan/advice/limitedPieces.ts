@@ -1,5 +1,5 @@
+import { designKey } from '@/lib/stall/plan/demand/pastWanted';
 import type { GoodsReckoned } from './goodsReckoned';
-import { designKey } from './pastWanted';
 
 /** What pieces take of each limit, and what there is of it. */
 export interface Room {

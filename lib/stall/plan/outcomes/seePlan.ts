@@ -1,10 +1,10 @@
+import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { breakEvens } from './breakEvens';
 import { goOrStay } from './goOrStay';
-import type { GoodsReckoned } from './goodsReckoned';
 import { type PlanSeen, planOutcomes, weightedOutcome } from './planOutcomes';
 import { planSpread } from './planSpread';
-import type { StallPlanned } from './stallPlanned';
 
 /** One set of numbers, seen through from the table to the last hour's pay. */
 export function seePlan(seen: PlanSeen, limits: StallDay['limits']): StallPlanned {

@@ -1,13 +1,13 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { StallAsked } from '@/lib/stall/plan/stallAsked';
+import type { StallTrouble } from '@/lib/stall/plan/stallPlanned';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Line } from '@/shared/schemas/job';
 import type { RangeDesign, StallGoods, StallRange } from '@/shared/schemas/stallDay';
-import { goodsKey } from '../count/goodsKey';
 import { designShares } from './designShares';
 import { piecesBy, wantedOf } from './pastWanted';
 import { daysRestedOn, rangePieces } from './rangePieces';
 import { sizeShares } from './sizeShares';
-import type { StallAsked } from './stallAsked';
-import type { StallTrouble } from './stallPlanned';
 
 /** Goods that may come along, and how many are asked for. */
 export interface GoodsAsked extends StallGoods {

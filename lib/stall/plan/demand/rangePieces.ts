@@ -1,5 +1,5 @@
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
-import type { PastDay } from '../evening/pastDay';
 import { openHours } from './openHours';
 import { wantedOf } from './pastWanted';
 

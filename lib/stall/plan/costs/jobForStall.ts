@@ -1,7 +1,7 @@
+import type { GoodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
 import type { Job } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Channel, Workshop } from '@/shared/schemas/workshop';
-import type { GoodsAsked } from './goodsAsked';
 
 interface ForStall {
   readonly day: string;

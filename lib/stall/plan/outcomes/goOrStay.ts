@@ -1,6 +1,6 @@
-import { demandOf } from './demand';
+import { demandOf } from '@/lib/stall/plan/demand/demand';
+import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { PlanSeen } from './planOutcomes';
-import type { StallPlanned } from './stallPlanned';
 
 const HALVINGS = 60;
 

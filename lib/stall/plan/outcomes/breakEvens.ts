@@ -1,6 +1,6 @@
-import type { GoodsReckoned } from './goodsReckoned';
+import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { StallBreakEven } from '@/lib/stall/plan/stallPlanned';
 import { fixedOf, type PlanSeen } from './planOutcomes';
-import type { StallBreakEven } from './stallPlanned';
 
 /**
  * Pieces that must be sold until the day has earned its money, its pay, everything, and the loss of value of what stays;

@@ -1,8 +1,8 @@
-import type { DayCosts } from './dayCosts';
-import type { GoodsReckoned } from './goodsReckoned';
-import type { BatchCosts } from './makingCosts';
-import type { Scenario } from './scenarios';
-import type { StallOutcome } from './stallPlanned';
+import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { DayCosts } from '@/lib/stall/plan/costs/dayCosts';
+import type { BatchCosts } from '@/lib/stall/plan/costs/makingCosts';
+import type { Scenario } from '@/lib/stall/plan/demand/scenarios';
+import type { StallOutcome } from '@/lib/stall/plan/stallPlanned';
 
 /** What a plan is seen through with. */
 export interface PlanSeen {

@@ -1,5 +1,5 @@
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { RangeDesign, StallRange } from '@/shared/schemas/stallDay';
-import type { PastDay } from '../evening/pastDay';
 import { designKey, piecesBy, wantedOf } from './pastWanted';
 
 /**

@@ -1,9 +1,9 @@
+import type { PieceCosts } from '@/lib/stall/plan/costs/makingCosts';
+import { type Demand, demandOf } from '@/lib/stall/plan/demand/demand';
+import type { GoodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
+import type { Scenario } from '@/lib/stall/plan/demand/scenarios';
 import type { DayPrice } from '@/shared/schemas/stallDay';
 import type { Channel } from '@/shared/schemas/workshop';
-import { type Demand, demandOf } from './demand';
-import type { GoodsAsked } from './goodsAsked';
-import type { PieceCosts } from './makingCosts';
-import type { Scenario } from './scenarios';
 
 /** Goods with what a piece of them brings and costs, and how many are asked for. Currency units, unrounded. */
 export interface GoodsReckoned extends GoodsAsked, PieceCosts {

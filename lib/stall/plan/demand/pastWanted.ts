@@ -1,5 +1,5 @@
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallGoods, StallRange } from '@/shared/schemas/stallDay';
-import type { PastDay } from '../evening/pastDay';
 
 type Wanted = PastDay['wanted'][number];
 

@@ -1,4 +1,4 @@
-import type { StallAnswer, StallOutcome, StallPlanned } from './stallPlanned';
+import type { StallAnswer, StallOutcome, StallPlanned } from '@/lib/stall/plan/stallPlanned';
 
 /** What bringing fewer is said to do; every part of it is true of the plan. */
 interface Fewer {
