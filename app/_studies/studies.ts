@@ -7,6 +7,7 @@ import { makeQuote } from '@/lib/quotes/makeQuote';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import { rushCharge } from '@/lib/quotes/rushCharge';
 import { stillHolds } from '@/lib/quotes/stillHolds';
+import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
@@ -62,9 +63,12 @@ export type OrderStudyQuestion<Name extends OrderStudyName> =
 
 export type OrderStudyAnswer<Name extends OrderStudyName> = ReturnType<OrderStudies[Name]>;
 
+/** Of the thread in which studies are answered, as its grid is. */
+const making = new MakingKept();
+
 /** What is asked of a stall day, with everything it is planned from; it always has an answer. */
 export const stallStudies = {
-  plan: (asked: StallAsked, grid: Grid) => planStall(asked, grid),
+  plan: (asked: StallAsked, grid: Grid) => planStall(asked, grid, making),
 };
 
 export type StallStudyName = keyof typeof stallStudies;

@@ -11,7 +11,7 @@ import { benchStall } from './stall';
 
 /*
  * npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd, what orders
- * and their papers take, and a tap at a stall. Beside each stands its ratio to a yardstick measured in turn with it, since machines differ by a factor of two.
+ * and their papers take, and a tap and a plan at a stall. Beside each stands its ratio to a yardstick measured in turn with it, since machines differ by a factor of two.
  */
 
 const club = clubOrder('2026-11-25', '2026-12-11');

@@ -5,11 +5,13 @@ import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsRe
 import { type DayCosts, dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import { dayPrice } from '@/lib/stall/plan/costs/dayPrice';
 import { jobForStall } from '@/lib/stall/plan/costs/jobForStall';
-import { type BatchCosts, type MakingCosts, makingCosts } from '@/lib/stall/plan/costs/makingCosts';
+import type { BatchCosts, MakingCosts } from '@/lib/stall/plan/costs/makingCosts';
+import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
 import { type GoodsAsked, goodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
 import { type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
+import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { planTroubles } from './planTroubles';
@@ -30,9 +32,10 @@ interface Ground {
  * How many of each goods to bring to a stall day, and what comes of it: of the maker's own numbers and of the advice.
  *
  * @param grid the thread's formula grid
+ * @param kept what jobs cost, kept by the thread from question to question
  * @returns all that stands in the way at once, where anything does
  */
-export function planStall(asked: StallAsked, grid: Grid): StallAnswer {
+export function planStall(asked: StallAsked, grid: Grid, kept = new MakingKept()): StallAnswer {
   const troubles = planTroubles(asked);
   const ground = groundOf(asked);
   if (ground === null || troubles.length > 0) return { kind: 'refused', troubles };
@@ -41,7 +44,7 @@ export function planStall(asked: StallAsked, grid: Grid): StallAnswer {
     ground.channel.piecesPerTicket?.value ?? channelTypicals.stall.piecesPerTicket.typical ?? 1,
     ground.leftoverShare,
   );
-  const made = makingOf(ground, goods, grid);
+  const made = makingOf(ground, goods, (jobId, input) => kept.of(jobId, input, grid));
   const unpriced = goods.flatMap((one): readonly StallTrouble[] => {
     const { jobId, lineId, size, design, line } = one;
     return dayPrice(asked.stallDay, one, line) === null
@@ -69,14 +72,18 @@ function groundOf(asked: StallAsked): Ground | null {
 
 type Jobs = ReadonlyMap<string, MakingCosts>;
 
-function makingOf({ asked, channel }: Ground, goods: readonly GoodsAsked[], grid: Grid) {
+function makingOf(
+  { asked, channel }: Ground,
+  goods: readonly GoodsAsked[],
+  costsOf: (jobId: string, input: JobInput) => MakingCosts | null,
+) {
   const jobs = new Map<string, MakingCosts>();
   const troubles: StallTrouble[] = [];
   for (const { jobId, input } of asked.jobs) {
     const own = goods.filter((one) => one.jobId === jobId);
     if (own.length === 0) continue;
     const { day, workshop } = asked;
-    const costs = makingCosts(jobId, jobForStall(input, { day, workshop, channel, goods: own }), grid);
+    const costs = costsOf(jobId, jobForStall(input, { day, workshop, channel, goods: own }));
     if (costs === null) troubles.push({ kind: 'jobStopped', jobId, jobName: input.job.name });
     else jobs.set(jobId, costs);
   }

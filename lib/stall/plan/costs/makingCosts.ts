@@ -55,6 +55,9 @@ class UnsummedBatch extends RangeError {
 /** Own rows that one more piece does not raise. */
 const onceDrivers: readonly string[] = ['order', 'design', 'session'];
 
+/** Numbers of pieces whose sums a job keeps: a maker tries a few, and goes back. */
+const KEPT_PLANS = 100;
+
 const nothing: BatchCosts = { once: 0, benchHours: 0, benchPay: 0, cash: 0 };
 
 /**
@@ -102,7 +105,10 @@ function onceEach(
   return (pressed) => {
     const key = cases.map(({ lineId, size }) => pressed({ jobId, lineId, size })).join();
     const found = known.get(key) ?? batch(pressed);
+    known.delete(key);
     known.set(key, found);
+    const oldest = known.keys().next();
+    if (known.size > KEPT_PLANS && oldest.done !== true) known.delete(oldest.value);
     return found;
   };
 }

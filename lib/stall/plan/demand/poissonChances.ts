@@ -24,6 +24,8 @@ export function poissonChances(mean: number): readonly number[] {
   const nothing = Array.from({ length: likeliest - below.length }, () => 0);
   const relative = [...nothing, ...below.reverse(), 1, ...above];
   // The small ones first, so that none is lost beside a large one.
-  const total = [...relative].sort((a, b) => a - b).reduce((sum, chance) => sum + chance, 0);
+  const total = Float64Array.from(relative)
+    .sort()
+    .reduce((sum, chance) => sum + chance, 0);
   return relative.map((chance) => chance / total);
 }

@@ -2,7 +2,8 @@ import { demandOf } from '@/lib/stall/plan/demand/demand';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { PlanSeen } from './planOutcomes';
 
-const HALVINGS = 60;
+/** To a billionth of the best weather's factor, which nobody types so finely. */
+const HALVINGS = 30;
 
 /**
  * Whether to go, by what only staying at home saves: what is made is made, the stall is paid, and overhead is no money
@@ -34,7 +35,9 @@ export function goOrStay(seen: PlanSeen): StallPlanned['goOrStay'] {
 /** Mean earned over the leftover value in a weather of a factor. */
 const earns = ({ goods, bring }: PlanSeen, factor: number): number =>
   goods.reduce((sum, each, at) => {
-    const sold = demandOf([{ chance: 1, mean: each.expected * factor }]).sold(bring[at] ?? 0);
+    const brought = bring[at] ?? 0;
+    if (brought === 0) return sum;
+    const sold = demandOf([{ chance: 1, mean: each.expected * factor }]).sold(brought);
     return sum + sold * (each.contribution + (1 - each.leftoverShare) * each.cost);
   }, 0);
 
