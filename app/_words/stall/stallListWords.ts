@@ -1,5 +1,6 @@
 import { byDayWords, nearDayWords } from '@/app/_words/orders/nearDayWords';
-import { firstDayOf, lastDayOf, type ProofOf, type StallDue } from '@/lib/stall/days/duesOf';
+import type { ProofOf, StallDue } from '@/lib/stall/days/duesOf';
+import { firstDayOf, lastDayOf } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
 
 export const stageWords: Readonly<Record<StallDay['stage'], string>> = {

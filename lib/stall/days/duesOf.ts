@@ -1,3 +1,4 @@
+import { lastDayOf } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
 
 /** What is to be done or asked for a stall day before it comes. */
@@ -40,11 +41,3 @@ function proofDues(stallDay: StallDay, of: ProofOf): readonly StallDue[] {
   const ends = state === 'have' && until !== null && last !== null && until < last;
   return ends ? [{ kind: 'proofEnds', of, on: until }] : [];
 }
-
-/** @returns the last day of selling, YYYY-MM-DD; null where none is set */
-export const lastDayOf = ({ days }: Pick<StallDay, 'days'>): string | null =>
-  days.reduce<string | null>((last, { day }) => (last === null || day > last ? day : last), null);
-
-/** @returns the first day of selling, YYYY-MM-DD; null where none is set */
-export const firstDayOf = ({ days }: Pick<StallDay, 'days'>): string | null =>
-  days.reduce<string | null>((first, { day }) => (first === null || day < first ? day : first), null);

@@ -1,5 +1,5 @@
+import { firstDayOf, lastDayOf } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { firstDayOf, lastDayOf } from './duesOf';
 
 /** A stall day as the calendar lists it. */
 export interface StallDayRow {

@@ -1,14 +1,7 @@
 import { sellingTime, type WallClock } from '@/lib/stall/count/sellingTime';
+import { openHours, openMinutes } from '@/lib/stall/days/openHours';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { StockRow } from './stockRows';
-
-/** @returns minutes that a day is open; beyond midnight where it ends there. */
-const openMinutes = ({ fromMinute, toMinute }: StallPlan['days'][number]): number =>
-  toMinute > fromMinute ? toMinute - fromMinute : toMinute + 1440 - fromMinute;
-
-/** @returns minutes of selling of all days together. */
-export const sellingMinutes = ({ days }: Pick<StallPlan, 'days'>): number =>
-  days.reduce((sum, day) => sum + openMinutes(day), 0);
 
 /**
  * @returns minutes of selling until a moment, all days joined; null where the clock names no day of the plan
@@ -43,5 +36,5 @@ export function lostSales(
   if (left !== 0 || sold < 2 || lastSoldAt === null) return 0;
   const until = sellingMinutesUntil(plan, lastSoldAt, clock);
   if (until === null || until === 0) return 0;
-  return ((sold - 1) / until) * (sellingMinutes(plan) - until);
+  return ((sold - 1) / until) * (openHours(plan) * 60 - until);
 }

@@ -1,12 +1,12 @@
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
+import { openHours } from '@/lib/stall/days/openHours';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { type Bridge, bridgeOf } from './bridge';
 import { type DayMoney, dayMoney } from './dayMoney';
 import { type DayResult, dayResult } from './dayResult';
 import type { EveningAnswers } from './eveningAnswers';
-import { sellingMinutes } from './lostSales';
 import { type StockRow, soldFromOf, stockRows } from './stockRows';
 import { type Lesson, lessonsOf } from './teaches';
 
@@ -62,7 +62,7 @@ export function reconcile(
     pieces: rows.reduce((sum, { sold }) => sum + sold, 0),
     bridge: bridgeOf(plan, rows, money, result, weatherId),
     lessons: lessonsOf(plan, count, rows, clock),
-    sellingHours: sellingMinutes(plan) / 60,
+    sellingHours: openHours(plan),
     unsettled: [...openCash(money), ...openCard(count, answers), ...openStock(rows, count, answers)],
   };
 }

@@ -1,6 +1,6 @@
+import { openHours } from '@/lib/stall/days/openHours';
 import { stockFor } from '@/lib/stall/plan/advice/stockFor';
 import { demandOf } from '@/lib/stall/plan/demand/demand';
-import { openHours } from '@/lib/stall/plan/demand/openHours';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import { type Cash, cashOf } from '@/shared/tables/coins';

@@ -1,6 +1,6 @@
+import { openHours } from '@/lib/stall/days/openHours';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
-import { openHours } from './openHours';
 import { wantedOf } from './pastWanted';
 
 /** What a forecast rests on. */

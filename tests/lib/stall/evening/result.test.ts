@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lostSales, sellingMinutes, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
+import { openHours } from '@/lib/stall/days/openHours';
+import { lostSales, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import { addDays } from '@/shared/days';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -156,11 +157,20 @@ describe('sales lost after the last piece', () => {
       day: addDays(TEST_DAY, Math.floor(ms / 86_400_000)),
       minute: (ms / 60_000) % 1440,
     });
-    expect(sellingMinutes(two)).toBe(420 + 240);
+    expect(openHours(two)).toBe(7 + 4);
     // An hour into the second day: 420 + 60.
     expect(sellingMinutesUntil(two, at(1440 + 600), clock)).toBe(480);
     // The fifth of five then: 4 ÷ 480 × 180.
     expect(lostSales(two, { left: 0, sold: 5, lastSoldAt: at(1440 + 600) }, clock)).toBeCloseTo(1.5, 8);
+  });
+
+  it('are counted over the hours that a forecast counts: a day that ends as it begins has none', () => {
+    const days = [...plan.days, { day: addDays(TEST_DAY, 1), fromMinute: 540, toMinute: 540, weight: 1 }];
+    // As of the first day alone: the fifth of five after 3 of 7 hours is 4 ÷ 3 × 4.
+    expect(lostSales({ days }, { left: 0, sold: 5, lastSoldAt: at(600 + 180) }, fairClock)).toBeCloseTo(
+      16 / 3,
+      8,
+    );
   });
 
   it('are not reckoned where the clock stood on another day', () => {

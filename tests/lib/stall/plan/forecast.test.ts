@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { openHours } from '@/lib/stall/days/openHours';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { designShares } from '@/lib/stall/plan/demand/designShares';
 import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
-import { openHours } from '@/lib/stall/plan/demand/openHours';
 import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
 import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { sizeShares } from '@/lib/stall/plan/demand/sizeShares';
@@ -55,6 +55,28 @@ describe('pieces asked for', () => {
     expect(
       pieces({ forecast: { from: 'visitors', visitors: 1000, stopShare: null, buyShare: share(0.2) } }),
     ).toEqual({ shirts: null, mugs: null });
+  });
+
+  it('of visitors cannot be told where no range has a part of them', () => {
+    const ranges = stallDay.ranges.map((range) => ({ ...range, pieces: 0 }));
+    const forecast = {
+      from: 'visitors',
+      visitors: 1000,
+      stopShare: share(0.1),
+      buyShare: share(0.2),
+    } as const;
+    expect(pieces({ ranges, forecast })).toEqual({ shirts: null, mugs: null });
+  });
+
+  it('of visitors are all of the only range, whatever its proportion', () => {
+    const ranges = stallDay.ranges.slice(0, 1).map((range) => ({ ...range, pieces: null }));
+    const forecast = {
+      from: 'visitors',
+      visitors: 1000,
+      stopShare: share(0.1),
+      buyShare: share(0.2),
+    } as const;
+    expect(pieces({ ranges, forecast }).shirts).toBeCloseTo(30, 12);
   });
 
   it('of days before are their mean of an hour on a dry day, over the hours of this one', () => {
@@ -171,6 +193,10 @@ describe('open hours', () => {
   it('add up over days, and go on after midnight', () => {
     const night = { ...fairDay, fromMinute: 20 * 60, toMinute: 90 };
     expect(openHours({ days: [fairDay, night] })).toBe(7 + 5.5);
+  });
+
+  it('are none of a day that ends as it begins', () => {
+    expect(openHours({ days: [fairDay, { ...fairDay, toMinute: fairDay.fromMinute }] })).toBe(7);
   });
 });
 

@@ -165,6 +165,22 @@ describe('the prices of a stall', () => {
     ]);
   });
 
+  it('tell where sizes of one price have another between them', () => {
+    const gaps = (goods: readonly PricedGoods[]) =>
+      priceRows(fairPlan.ranges, goods).map(({ sizes, hasGap }) => [sizes?.join(' ') ?? 'all', hasGap]);
+    expect(gaps(priced)).toEqual([
+      ['S M L XL', false],
+      ['2XL 3XL', false],
+      ['all', false],
+    ]);
+    // M costs what 2XL costs: neither price holds from one size to the next any more.
+    expect(gaps(priced.map((one) => (one.size === 'M' ? { ...one, minor: 3100 } : one)))).toEqual([
+      ['S L XL', true],
+      ['M 2XL 3XL', true],
+      ['all', false],
+    ]);
+  });
+
   it('stand apart by design where one of them costs more', () => {
     const dear = priced.map((one) =>
       one.rangeId === 'shirts' && one.lineId === 'star-map' ? { ...one, minor: one.minor + 400 } : one,

@@ -1,0 +1,15 @@
+import type { StallDay } from '@/shared/schemas/stallDay';
+
+type OpenDay = Pick<StallDay['days'][number], 'fromMinute' | 'toMinute'>;
+
+const MINUTES_OF_A_DAY = 24 * 60;
+
+/** @returns minutes in which a stall is open on a day; one that ends after midnight counts to its end, 0 where it ends as it begins. */
+export function openMinutes({ fromMinute, toMinute }: OpenDay): number {
+  const minutes = toMinute - fromMinute;
+  return minutes < 0 ? minutes + MINUTES_OF_A_DAY : minutes;
+}
+
+/** @returns hours in which a stall is open over all its days. */
+export const openHours = ({ days }: { readonly days: readonly OpenDay[] }): number =>
+  days.reduce((sum, day) => sum + openMinutes(day), 0) / 60;
