@@ -167,6 +167,15 @@ describe('foldTaps counts money', () => {
     expect(fold(taps)).toMatchObject({ cardMinor: 2800, cashMinor: 5900, pay: 'cash' });
   });
 
+  it('stamps a ticket by the first that was sold on it', () => {
+    // Taps come a second apart: the first ticket begins with the first, the second with the fourth.
+    const taps = tapped(saleOf(fernL), saleOf(otterM), next, saleOf(fern2xl), saleOf(fernMug));
+    expect(fold(taps).tickets.map(({ at, pieces }) => [at, pieces])).toEqual([
+      [1000, 2],
+      [4000, 2],
+    ]);
+  });
+
   it('puts money of another currency apart, its pieces among the others', () => {
     const log = aTapLog();
     tapOn(log, saleOf(fernL));
