@@ -80,6 +80,21 @@ describe('the bridge from plan to day', () => {
     ).toEqual([true, true, true, true]);
   });
 
+  // Goods at their prices 1,735, taken 1,723, of it 1,311 by card on 39 tickets; a tenth goes to whoever runs the fair.
+  it.each([
+    // 0.75 × (2.6 % of 1,856.45 + 5.1852) + 185.645 planned; 2.6 % of 1,402.77 + 3.90 and 184.361 they were, rounded.
+    ['added', 'withTax', 1.0047],
+    // The commission on 1,735 and on 1,723.
+    ['added', 'withoutTax', 0.9197],
+    // 0.75 × (2.6 % of 1,735 + 5.1852) + a tenth of 1,621.495 planned; 37.99 and 161.03 they were.
+    ['inside', 'withoutTax', 0.8509],
+    // The commission on 1,735 and on 1,723 with what is inside.
+    ['inside', 'withTax', 0.9314],
+  ] as const)('takes fees of what is paid: tax %s, commission %s', (taxMode, commissionBase, fees) => {
+    const plan = { ...fairPlan, taxMode, commissionBase, commission: 0.1 };
+    expect(stepsOf(fairEvening(fairAnswers, plan)).fees).toBeCloseTo(fees, 4);
+  });
+
   it('starts from the mean of all weathers where nobody says which it was', () => {
     const taps = fairTaps.filter(({ body }) => body.tap.what !== 'weather');
     expect(fairEvening(fairAnswers, fairPlan, taps).bridge).toMatchObject({ weather: null, from: 337.25 });
