@@ -29,6 +29,7 @@ export function customersCalled(
 /**
  * Notes an enquiry as one step to undo: the customer where they are new, the order, and the entry that numbers it.
  *
+ * @param id of the order; whatever is made of one thing is one order on all devices where it is made of that thing's id
  * @returns the id of the order; null where the store took nothing
  */
 export function noteEnquiry(
@@ -36,11 +37,11 @@ export function noteEnquiry(
   draft: EnquiryDraft,
   askedPieces: number | null,
   today: string,
+  id: string = newId(),
 ): string | null {
   const [known] = customersCalled(draft.who, workspace);
   const who = draft.who.trim();
   const newCustomer = known === undefined && who !== '' ? newId() : null;
-  const id = newId();
   const name = freeName(
     enquiryName(draft),
     workspace.orders.map(({ order }) => order.name),
@@ -66,6 +67,16 @@ export function noteEnquiry(
     { do: 'add', kind: 'order', id, body: order },
   ]);
   return isTaken ? id : null;
+}
+
+/** Brings back an enquiry that was removed or undone, and numbers it where undoing took its number too. */
+export function bringBackEnquiry(workspace: ReadyWorkspace, id: string, label: string, today: string): void {
+  const isNumbered = workspace.entries.orderEvent.some(
+    ({ body }) => body.orderId === id && body.step.what === 'enquired',
+  );
+  const back = [{ do: 'restore', kind: 'order', id } as const];
+  if (isNumbered) workspace.edit(label, back);
+  else noteOrder(workspace, label, id, today, back);
 }
 
 /** Adds a repeated order with its jobs as one step to undo. */

@@ -8,7 +8,7 @@ import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { EditOutcome } from './documentsState';
 import type { StoreCore } from './storeCore';
-import { WAITING_DEVICE } from './waitingDevice';
+import { WAITING_DEVICE, WAITING_ID } from './waitingDevice';
 import { withRealIds } from './withGivenIds';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
@@ -60,7 +60,7 @@ export function takingEdits<Kinds extends Bodies, Papers extends Bodies, Entries
     waited += 1;
     return {
       ...entry,
-      id: `waiting-${waited}`,
+      id: `${WAITING_ID}${waited}`,
       device: tabState().device?.id ?? WAITING_DEVICE,
       count: BEYOND_ALL + waited,
       at,

@@ -1,14 +1,12 @@
 'use client';
 
-import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
-import { formMemory } from '@/app/_fields/formMemory';
 import { freshEnquiry } from '@/app/_orders/enquiryDraft';
-import { noteEnquiry } from '@/app/_orders/noteEnquiry';
+import { bringBackEnquiry, noteEnquiry } from '@/app/_orders/noteEnquiry';
+import { WAITING_ID } from '@/app/_store/waitingDevice';
 import { leadWords } from '@/app/_words/stall/evening/resultWords';
-import { z } from '@/shared/schemas/z';
 import styles from './Slips.module.css';
 
 /** Who wants something made, each an enquiry by one press. */
@@ -25,20 +23,19 @@ export function LeadRows({ on }: Readonly<{ on: EveningOnScreen }>) {
 
 // Helpers
 
+/** The same on every device that makes an enquiry of a lead, so that no two come of it. */
+const leadOrderId = (tapId: string): string => `lead-${tapId}`;
+
 function LeadRow({ on, id, words }: Readonly<{ on: EveningOnScreen; id: string; words: string }>) {
   const { workspace, evening, today } = on;
-  const form = { orderId: evening.plan.stallDayId, name: 'leads', isErased: false };
-  const [orderId, setOrderId] = useState(
-    () => z.string().safeParse(formMemory.recall(form, id)).data ?? null,
-  );
+  const orderId = leadOrderId(id);
   const what = leadWords(words);
-  const isThere = orderId !== null && workspace.kinds.order.bodies[orderId] !== undefined;
+  const isThere = workspace.kinds.order.bodies[orderId] !== undefined;
+  const wasThere = workspace.removed.some((document) => document.id === orderId);
   const make = () => {
+    if (wasThere) return bringBackEnquiry(workspace, orderId, `Enquiry: ${what}`, today);
     const asked = { ...freshEnquiry, what: words, heardFrom: evening.plan.title };
-    const made = noteEnquiry(workspace, words === '' ? { ...asked, what } : asked, null, today);
-    if (made === null) return;
-    formMemory.remember(form, id, made);
-    setOrderId(made);
+    noteEnquiry(workspace, words === '' ? { ...asked, what } : asked, null, today, orderId);
   };
   return (
     <li>
@@ -51,8 +48,12 @@ function LeadRow({ on, id, words }: Readonly<{ on: EveningOnScreen; id: string; 
           Open the enquiry
         </ButtonLink>
       ) : (
-        <Button spoken={`Make an enquiry: ${what}`} onPress={make}>
-          Make an enquiry
+        <Button
+          spoken={`${wasThere ? 'Bring the enquiry back' : 'Make an enquiry'}: ${what}`}
+          blockedBy={id.startsWith(WAITING_ID) ? 'It is not kept yet.' : undefined}
+          onPress={make}
+        >
+          {wasThere ? 'Bring it back' : 'Make an enquiry'}
         </Button>
       )}
     </li>

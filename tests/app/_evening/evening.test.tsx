@@ -219,6 +219,37 @@ describe('what the fair teaches', () => {
     expect(orders.filter(({ body }) => body.asked === 'Ten shirts for the choir')).toHaveLength(1);
     expect(screen.getByRole('link', { name: 'Open the enquiry: Ten shirts for the choir' })).toBeVisible();
   });
+
+  it('knows the enquiry in every tab and on every device, for its id is that of the tap', async () => {
+    await enterEvening([{ what: 'lead', words: 'Ten shirts for the choir' }]);
+    await press('Make an enquiry: Ten shirts for the choir');
+    const { entries, kinds } = screenStore().getState();
+    const lead = entries.stallTap.find(({ body }) => body.tap.what === 'lead');
+    expect(kinds.order.bodies[`lead-${lead?.id}`]?.asked).toBe('Ten shirts for the choir');
+    cleanup();
+    await act(() => screenStore().flush());
+    leaveScreens();
+    sessionStorage.clear();
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(
+      await screen.findByRole('link', { name: 'Open the enquiry: Ten shirts for the choir' }),
+    ).toHaveAttribute('href', `/orders/lead-${lead?.id}`);
+  });
+
+  it('brings an enquiry back that was undone, numbered once', async () => {
+    await enterEvening([{ what: 'lead', words: 'Ten shirts for the choir' }]);
+    await press('Make an enquiry: Ten shirts for the choir');
+    await act(() => screenStore().flush());
+    await undo();
+    await press('Bring the enquiry back: Ten shirts for the choir');
+    await act(() => screenStore().flush());
+    expect(screen.getByRole('link', { name: 'Open the enquiry: Ten shirts for the choir' })).toBeVisible();
+    const { entries, kinds } = screenStore().getState();
+    const [id] = Object.entries(kinds.order.bodies).find(([, { asked }]) => asked.includes('choir')) ?? [];
+    expect(
+      entries.orderEvent.filter(({ body }) => body.orderId === id).map(({ body }) => body.step.what),
+    ).toEqual(['enquired']);
+  });
 });
 
 describe('a day without taps', () => {
