@@ -1,7 +1,15 @@
+import { Advice } from '@/app/_controls/Advice';
 import { classes } from '@/app/_controls/classes';
 import { PageHead } from '@/app/_controls/PageHead';
 import { usePageName } from '@/app/_controls/usePageName';
-import { earnsWords, openWords, soldLine, takenWords } from '@/app/_words/stall/evening/eveningWords';
+import {
+  earlierPlanWords,
+  earnsWords,
+  eveningOfSeveralWords,
+  openWords,
+  soldLine,
+  takenWords,
+} from '@/app/_words/stall/evening/eveningWords';
 import { slipNames, slipOrder } from '@/app/_words/stall/evening/slipNames';
 import styles from './Evening.module.css';
 import type { EveningOnScreen } from './eveningOnScreen';
@@ -30,6 +38,8 @@ export function EveningHead({ on }: Readonly<{ on: EveningOnScreen }>) {
           <p className={styles.quiet}>Reckoned from goods and prices: tin or reader are not known.</p>
         )}
       </div>
+      {on.isOfSeveral && <Advice severity="caution">{eveningOfSeveralWords}</Advice>}
+      {on.tapsBefore > 0 && <Advice severity="note">{earlierPlanWords(on.tapsBefore)}</Advice>}
       <nav aria-label="Slips">
         <ul className={styles.strip}>
           {slipOrder.map((slip) => (

@@ -28,6 +28,7 @@ import { TaxSlip } from './slips/TaxSlip';
 type EveningRoomProps = Readonly<{
   workspace: ReadyWorkspace;
   fixed: FixedPlan;
+  isOfSeveral: boolean;
   close: DayPaper<'dayClose', DayClose> | null;
 }>;
 
@@ -52,7 +53,7 @@ export function EveningRoom(props: EveningRoomProps) {
 
 // Helpers
 
-function useEvening({ workspace, fixed, close }: EveningRoomProps): EveningOnScreen {
+function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps): EveningOnScreen {
   const today = useToday();
   const plan = fixed.body;
   const { stallTap } = workspace.entries;
@@ -63,6 +64,11 @@ function useEvening({ workspace, fixed, close }: EveningRoomProps): EveningOnScr
   const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
   const count = useMemo(() => foldTaps(plan, stallTap, wallAt), [plan, stallTap]);
   const evening = useMemo(() => reconcile(plan, count, answers, wallAt), [plan, count, answers]);
+  const tapsBefore = useMemo(
+    () =>
+      stallTap.filter(({ body }) => body.stallDayId === plan.stallDayId && body.planId !== fixed.id).length,
+    [stallTap, plan, fixed],
+  );
   const past = useMemo(
     () =>
       pastDaysOf(stallPlan, dayClose).filter(
@@ -71,7 +77,7 @@ function useEvening({ workspace, fixed, close }: EveningRoomProps): EveningOnScr
     [stallPlan, dayClose, plan],
   );
   return {
-    ...{ workspace, fixed, close, evening, answers, form, past, today },
+    ...{ workspace, fixed, isOfSeveral, tapsBefore, close, evening, answers, form, past, today },
     say: (more) => setAnswers({ ...answers, ...more }),
     locale: usableLocale(workspace.workshop.locale),
     formatter: formatterFor({ ...workspace.workshop, currency: plan.currency }),

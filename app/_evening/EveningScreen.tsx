@@ -28,11 +28,11 @@ function EveningOfDay({
   workspace,
   stallDayId,
 }: Readonly<{ workspace: ReadyWorkspace; stallDayId: string }>) {
-  const { counts } = plansOf(workspace.papers.stallPlan, stallDayId);
+  const { counts, isOfSeveral } = plansOf(workspace.papers.stallPlan, stallDayId);
   const close = closeInForce(workspace.papers.dayClose, stallDayId);
   if (counts !== null) {
     // A close is where the next correction begins.
-    return <EveningRoom key={close?.id ?? 'open'} {...{ workspace, fixed: counts, close }} />;
+    return <EveningRoom key={close?.id ?? 'open'} {...{ workspace, fixed: counts, isOfSeveral, close }} />;
   }
   const stallDay = workspace.stallDays[stallDayId];
   if (stallDay === undefined) {

@@ -12,6 +12,10 @@ import type { DayClose } from '@/shared/schemas/stallPapers';
 export interface EveningOnScreen {
   readonly workspace: ReadyWorkspace;
   readonly fixed: FixedPlan;
+  /** Plans of several devices are in force. */
+  readonly isOfSeveral: boolean;
+  /** Taps of the day that were counted by an earlier plan. */
+  readonly tapsBefore: number;
   /** The close that is in force; null while the day is open. */
   readonly close: DayPaper<'dayClose', DayClose> | null;
   readonly evening: Evening;

@@ -187,7 +187,7 @@ export const dayCloseSchema = z.strictObject({
     reason: z.enum(cashReasons).nullable(),
     coins: coinsSchema.nullable(),
   }),
-  /** What the day was like, for its weather; null where nobody said. */
+  /** What the day was like, for its weather; null where nobody said, and where several days had different ones. */
   weatherId: idSchema.nullable(),
   result: z.strictObject({
     /** Currency units, unrounded. */

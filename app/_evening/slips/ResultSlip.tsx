@@ -8,18 +8,19 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { differentWeathersWords, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
-import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
+import { DIFFERENT_WEATHERS, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { BridgeRows } from './BridgeRows';
+import styles from './Slips.module.css';
 import { Sums } from './Sums';
 
 /** What the day leaves, and how it came to be otherwise than planned. */
 export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, formatter, locale } = on;
-  const { bridge, plan, result, count, weatherId } = evening;
+  const { bridge, plan, result, count, weatherId, hasDifferentWeathers } = evening;
   return (
     <CardSection
       numeral={5}
@@ -28,13 +29,17 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       answer={<Answer words={resultAnswer(evening, formatter)} />}
     >
       {bridge !== null && <BridgeRows {...{ bridge, locale }} currency={plan.currency} />}
+      {hasDifferentWeathers && <p className={styles.quiet}>{differentWeathersWords}</p>}
       <FieldGroup>
         {plan.weathers.length > 1 && (
           <ChoiceField
             label="The weather was"
             width="narrow"
-            value={weatherId}
-            choices={plan.weathers.map(({ id, name }) => ({ value: id, label: name }))}
+            value={hasDifferentWeathers ? DIFFERENT_WEATHERS : weatherId}
+            choices={[
+              ...plan.weathers.map(({ id, name }) => ({ value: id, label: name })),
+              ...(plan.days.length > 1 ? [{ value: DIFFERENT_WEATHERS, label: 'different by day' }] : []),
+            ]}
             onCommit={(id) => say({ weatherId: id })}
           />
         )}

@@ -65,7 +65,10 @@ export interface DayCount {
   readonly askedFor: readonly { readonly words: string; readonly count: number }[];
   readonly putBack: number;
   readonly visitors: number;
+  /** As told last. */
   readonly weatherId: string | null;
+  /** As told last on each day of selling, in the order in which days were first told of. */
+  readonly weatherOfDays: readonly { readonly day: string; readonly weatherId: string }[];
   readonly notes: readonly { readonly id: string; readonly at: number; readonly words: string }[];
   readonly leads: readonly { readonly id: string; readonly at: number; readonly words: string }[];
   /** The way of paying that was told last on any device; card where none was. */

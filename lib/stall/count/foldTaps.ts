@@ -25,6 +25,7 @@ export function foldTaps(plan: StallPlan, taps: readonly TappedEntry[], wallAt: 
     ...countsBeside(all, plan),
     foreign: foreignOf(tickets, plan.currency),
     hours: hoursOf(all, plan, wallAt),
+    weatherOfDays: weatherOfDays(all, plan, wallAt),
     askedFor: askedFor(all),
   };
 }
@@ -91,6 +92,18 @@ function hoursOf(taps: readonly TappedEntry[], plan: StallPlan, wallAt: WallCloc
     hours.set(key, { day, hour, pieces: (hours.get(key)?.pieces ?? 0) + 1 });
   }
   return [...hours].toSorted(([one], [other]) => (one < other ? -1 : 1)).map(([, hour]) => hour);
+}
+
+function weatherOfDays(
+  taps: readonly TappedEntry[],
+  plan: StallPlan,
+  wallAt: WallClock,
+): DayCount['weatherOfDays'] {
+  const days = new Map<string, string>();
+  for (const { at, body } of taps) {
+    if (body.tap.what === 'weather') days.set(sellingTime(plan, wallAt(at)).day, body.tap.weatherId);
+  }
+  return [...days].map(([day, weatherId]) => ({ day, weatherId }));
 }
 
 /** The same words in other letters are the same thing. */

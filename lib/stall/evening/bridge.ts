@@ -60,7 +60,8 @@ export function bridgeOf(
 
 function startOf(plan: StallPlan, weatherId: string | null) {
   const outcome = outcomeOf(plan, weatherId);
-  if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
+  const name = plan.weathers.find(({ id }) => id === weatherId)?.name;
+  if (outcome !== null) return { weather: name ?? outcome.weather, profit: outcome.profit };
   return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
 }
 

@@ -2,7 +2,7 @@ import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { type EveningAnswers, noAnswers } from './eveningAnswers';
+import { DIFFERENT_WEATHERS, type EveningAnswers, noAnswers } from './eveningAnswers';
 import { lostSales } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
@@ -69,7 +69,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
       isRestUnknown: goods.some(({ counted }) => counted === null),
     },
     hours: result.hours,
-    weatherId: close.weatherId,
+    weatherId: close.weatherId ?? (close.days.length > 1 ? DIFFERENT_WEATHERS : null),
     decision: close.decision,
     note: close.note,
   };

@@ -37,7 +37,7 @@ export const eveningAnswersSchema = z.strictObject({
   }),
   /** Of the day; null as planned. */
   hours: z.number().min(0).max(1000).nullable(),
-  /** Null as tapped. */
+  /** Null as tapped; `DIFFERENT_WEATHERS` where days of one fair had different ones. */
   weatherId: z.string().nullable(),
   decision: z.enum(['again', 'notAgain', 'later']).nullable(),
   note: z.string().max(2000),
@@ -46,6 +46,9 @@ export const eveningAnswersSchema = z.strictObject({
 export type EveningAnswers = Readonly<z.infer<typeof eveningAnswersSchema>>;
 export type CashReason = (typeof cashReasons)[number];
 export type StockReason = (typeof stockReasons)[number];
+
+/** Stands for the weather of several days that had different ones; no id is written so. */
+export const DIFFERENT_WEATHERS = '*';
 
 export const noAnswers: EveningAnswers = {
   cash: { counted: null, coins: null, reason: null },

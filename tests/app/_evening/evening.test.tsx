@@ -5,11 +5,23 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { EveningScreen } from '@/app/_evening/EveningScreen';
 import { springFairTap, springFairTaps } from '@/lib/examples/springFairCount';
+import { planSeries } from '@/lib/stall/car/plansOf';
 import { foldStock } from '@/lib/stock/foldStock';
+import { sha256OfValue } from '@/lib/stored/sha256';
+import { addDays } from '@/shared/days';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
-import { clearScreens, disk, enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
+import {
+  clearScreens,
+  damage,
+  disk,
+  enter,
+  leaveScreens,
+  screenStore,
+  undo,
+} from '@/tests/app/_screens/screens';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
 vi.mock('next/navigation', () => ({
@@ -40,6 +52,22 @@ async function fixPlan(plan: StallPlan = fairPlan): Promise<string> {
   );
   if (outcome.state !== 'issued') throw new Error(`the plan was not issued: ${outcome.state}`);
   return outcome.paper.id;
+}
+
+/** A plan that another device fixed, past the app: it came with a copy. */
+async function layPlanOf(device: string): Promise<void> {
+  await act(() => screenStore().flush());
+  leaveScreens();
+  const counted = (count: number) => ({ id: `${device}-${count}`, version: 1, device, count, at: 1000 });
+  const body = { ...fairPlan, number: { count: 1, letter: 'Z' } };
+  await damage(
+    {
+      ...{ ...counted(1), kind: 'stallPlan', series: planSeries(DAY), number: body.number, body, file: null },
+      ...{ about: { kind: 'stallDay', id: DAY }, sha256: sha256OfValue(body) },
+    },
+    'papers',
+  );
+  await damage({ ...counted(2), kind: 'issuing', body: { paperId: `${device}-1` } }, 'entries');
 }
 
 const tap = (planId: string, taps: readonly Tap[]) =>
@@ -249,6 +277,45 @@ describe('what the fair teaches', () => {
     expect(
       entries.orderEvent.filter(({ body }) => body.orderId === id).map(({ body }) => body.step.what),
     ).toEqual(['enquired']);
+  });
+});
+
+describe('two plans of one fair', () => {
+  it('are told where some taps were counted by the earlier one', async () => {
+    const first = await fixPlan();
+    await tap(first, [{ what: 'visitors', count: 10 }]);
+    await tap(await fixPlan(), [{ what: 'visitors', count: 10 }]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(screen.getByText(/^One tap was counted by an earlier plan/)).toBeVisible();
+    expect(screen.queryByText(/^Two devices fixed a plan/)).toBeNull();
+  });
+
+  it('are told where two devices fixed them', async () => {
+    await fixPlan();
+    await layPlanOf('otherdevice0');
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(
+      screen.getByText(/^Two devices fixed a plan for this day\. The evening goes by the newest/),
+    ).toBeVisible();
+  });
+});
+
+describe('two days of one fair', () => {
+  const twoDays = {
+    ...fairPlan,
+    days: [...fairPlan.days, { day: addDays(TEST_DAY, 1), fromMinute: 600, toMinute: 960, weight: 1 }],
+  };
+  const startOf = () => slip('Result against plan').getByRole('row', { name: /^the plan/ }).textContent;
+
+  it('that had different weathers are held against the mean of the plan, which is said', async () => {
+    const planId = await fixPlan(twoDays);
+    await tap(planId, [...springFairTaps().map((one) => one.tap)]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    await press('All is as it should be');
+    expect(startOf()).toContain('the plan, dry');
+    await userEvent.selectOptions(screen.getByLabelText('The weather was'), 'different by day');
+    expect(startOf()).toContain('the plan, all weathers337.25');
+    expect(screen.getByText(/^The days had different weathers/)).toBeVisible();
   });
 });
 

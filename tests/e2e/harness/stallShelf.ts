@@ -10,6 +10,8 @@ import { FIXED_DAY } from '@/tests/tools/clock/testDay';
 
 export const COUNT = `/stall/${fairPlan.stallDayId}/count`;
 
+export const EVENING = `/stall/${fairPlan.stallDayId}/evening`;
+
 /** Who fixed the plan. */
 const OTHER = 'otherdevice0';
 const planIdOf = (device: string) => `${device}-1`;

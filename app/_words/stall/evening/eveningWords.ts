@@ -12,6 +12,14 @@ export const noPlanWords = {
   link: 'To the plan of the day',
 } as const;
 
+/** Two devices fixed a plan for one fair. */
+export const eveningOfSeveralWords =
+  'Two devices fixed a plan for this day. The evening goes by the newest: if the other one went along, what was brought and what it cost are wrong here. Take the wrong one back in the plan.';
+
+/** Taps of an earlier plan count at the price they were tapped at. */
+export const earlierPlanWords = (taps: number): string =>
+  `${taps === 1 ? 'One tap was' : `${taps} taps were`} counted by an earlier plan: ${taps === 1 ? 'its' : 'their'} money counts as tapped, what was brought and what it cost is by the newest. If that one was not in the car, take it back in the plan.`;
+
 /** Under the name of the fair: its day, and how many were sold. */
 export function soldLine(
   { plan, rows, pieces }: Evening,

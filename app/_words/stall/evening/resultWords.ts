@@ -24,7 +24,10 @@ export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 
 export const startWords = (weather: string | null): string =>
   weather === null ? 'the plan, all weathers' : `the plan, ${weather}`;
 
-export function resultAnswer({ result, bridge, rows }: Evening, { number }: Formatter): AnswerWords {
+export const differentWeathersWords =
+  'The days had different weathers: the result is held against the mean of the plan, and no weather is learned from them.';
+
+export function resultAnswer({ result, bridge, rows, plan }: Evening, { number }: Formatter): AnswerWords {
   if (result.profit === null) {
     return rows.some(({ left }) => left === null)
       ? { key: 'Not known yet', after: ': count the goods' }
@@ -35,7 +38,10 @@ export function resultAnswer({ result, bridge, rows }: Evening, { number }: Form
   const planned = number(bridge.from, 0);
   return bridge.weather === null
     ? { key: profit, after: ` where the plan had ${planned}` }
-    : { key: profit, after: ` for the ${planned} of a day that is ${bridge.weather}` };
+    : {
+        key: profit,
+        after: ` for the ${planned} of ${plan.days.length > 1 ? 'days that are' : 'a day that is'} ${bridge.weather}`,
+      };
 }
 
 export function decideAnswer(
