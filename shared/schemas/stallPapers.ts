@@ -151,6 +151,8 @@ export const dayCloseSchema = z.strictObject({
         /** Wanted after the last was gone: as told, and what more as reckoned from how fast they went. */
         asked: piecesSchema,
         lost: z.number().min(0).max(1e6),
+        /** The maker left out what was reckoned, as more than he believes; `lost` is 0 then. */
+        isLostLeftOut: z.literal(true).exactOptional(),
         revenue: minorSchema,
         /** Currency units; null where the cost is not known. */
         cost: amountSchema.nullable(),

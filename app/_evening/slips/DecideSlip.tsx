@@ -8,7 +8,12 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { TextField } from '@/app/_fields/TextField';
-import { decideAnswer, decisionWords, lessonWords } from '@/app/_words/stall/evening/resultWords';
+import {
+  decideAnswer,
+  decisionWords,
+  leaveOutWords,
+  lessonWords,
+} from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { textLimits } from '@/shared/limits';
@@ -24,7 +29,7 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, past, formatter } = on;
   const [left, setLeft] = useState<readonly string[]>([]);
   const lessons = evening.lessons
-    .map((lesson) => lessonWords(lesson, evening, formatter))
+    .map((lesson) => ({ lesson, ...lessonWords(lesson, evening, formatter) }))
     .filter(({ key, what }) => !left.includes(key) && !answers.note.includes(what));
   const limits = textLimits(eveningAnswersSchema, ['note']);
   const noted = (what: string) =>
@@ -39,7 +44,7 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       <FairsCompared on={on} />
       {lessons.length > 0 && (
         <ul className={styles.lessons}>
-          {lessons.map(({ key, what, why }) => (
+          {lessons.map(({ lesson, key, what, why }) => (
             <li key={key}>
               <p>
                 {what}
@@ -52,13 +57,23 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
               >
                 Note it
               </Button>
-              <Button
-                kind="quiet"
-                spoken={`Leave it: ${what}`}
-                onPress={() => setLeft((now) => [...now, key])}
-              >
-                Leave it
-              </Button>
+              {lesson.kind === 'more' && lesson.atPace > 0 ? (
+                <Button
+                  kind="quiet"
+                  spoken={`${leaveOutWords(lesson.isLeftOut)}: ${what}`}
+                  onPress={() => say({ notLost: toggled(answers.notLost, key) })}
+                >
+                  {leaveOutWords(lesson.isLeftOut)}
+                </Button>
+              ) : (
+                <Button
+                  kind="quiet"
+                  spoken={`Leave it: ${what}`}
+                  onPress={() => setLeft((now) => [...now, key])}
+                >
+                  Leave it
+                </Button>
+              )}
             </li>
           ))}
         </ul>
@@ -88,3 +103,8 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
     </CardSection>
   );
 }
+
+// Helpers
+
+const toggled = (keys: readonly string[], key: string): string[] =>
+  keys.includes(key) ? keys.filter((one) => one !== key) : [...keys, key];

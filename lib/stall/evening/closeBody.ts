@@ -12,7 +12,7 @@ interface CloseMade {
   /** YYYY-MM-DD. */
   readonly issuedOn: string;
   readonly planId: string;
-  readonly answers: Pick<EveningAnswers, 'decision' | 'note'>;
+  readonly answers: Pick<EveningAnswers, 'decision' | 'note' | 'notLost'>;
   readonly clock: WallClock;
 }
 
@@ -27,7 +27,7 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
     ...{ number: made.number, issuedOn: made.issuedOn, planId: made.planId, soldFrom: evening.soldFrom },
     ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
     days: plan.days.map(({ day }) => day),
-    goods: evening.rows.map((row) => goodsClosed(evening, row, made.clock)),
+    goods: evening.rows.map((row) => goodsClosed(evening, row, made)),
     reductions,
     money: kept,
     weatherId: evening.weatherId,
@@ -70,6 +70,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
     },
     hours: result.hours,
     weatherId: close.weatherId ?? (close.days.length > 1 ? DIFFERENT_WEATHERS : null),
+    notLost: goods.flatMap((one) => (one.isLostLeftOut === true ? [goodsKey(one)] : [])),
     decision: close.decision,
     note: close.note,
   };
@@ -77,13 +78,19 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
 
 // Helpers
 
-function goodsClosed({ plan }: Evening, row: StockRow, clock: WallClock): DayClose['goods'][number] {
+function goodsClosed(
+  { plan }: Evening,
+  row: StockRow,
+  { answers, clock }: Pick<CloseMade, 'answers' | 'clock'>,
+): DayClose['goods'][number] {
   const { jobId, lineId, size, design, cost } = row.goods;
   return {
     ...{ jobId, lineId, size, design, cost },
     ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
     ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
-    lost: lostSales(plan, row, clock),
+    ...(answers.notLost.includes(row.key)
+      ? { lost: 0, isLostLeftOut: true }
+      : { lost: lostSales(plan, row, clock) }),
     revenue: row.revenueMinor,
   };
 }

@@ -39,6 +39,8 @@ export const eveningAnswersSchema = z.strictObject({
   hours: z.number().min(0).max(1000).nullable(),
   /** Null as tapped; `DIFFERENT_WEATHERS` where days of one fair had different ones. */
   weatherId: z.string().nullable(),
+  /** Goods, by `goodsKey`, whose reckoned lost sales the next plans are not to learn from. */
+  notLost: z.array(z.string()).max(1500),
   decision: z.enum(['again', 'notAgain', 'later']).nullable(),
   note: z.string().max(2000),
 });
@@ -56,6 +58,7 @@ export const noAnswers: EveningAnswers = {
   stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: false },
   hours: null,
   weatherId: null,
+  notLost: [],
   decision: null,
   note: '',
 };

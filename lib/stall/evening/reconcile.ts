@@ -63,7 +63,7 @@ export function reconcile(
     overdrawn: rows.filter(({ reckoned }) => reckoned !== null && reckoned < 0),
     pieces: rows.reduce((sum, { sold }) => sum + sold, 0),
     bridge: bridgeOf(plan, rows, money, result, weather.weatherId),
-    lessons: lessonsOf(plan, count, rows, clock),
+    lessons: lessonsOf(plan, count, rows, answers, clock),
     sellingHours: openHours(plan),
     unsettled: [...openCash(money), ...openCard(count, answers), ...openStock(rows, count, answers)],
   };

@@ -87,6 +87,25 @@ async function enterEvening(more: readonly Tap[] = []): Promise<void> {
   await enter(<EveningScreen stallDayId={DAY} />);
 }
 
+/** The same, tapped on another phone at the hours of the fair. */
+async function enterEveningByHours(): Promise<void> {
+  const planId = await fixPlan();
+  await act(() => screenStore().flush());
+  leaveScreens();
+  for (const [at, { minute, tap: one }] of springFairTaps().entries()) {
+    const device = 'otherdevice0';
+    await damage(
+      {
+        ...{ id: `${device}-${at + 1}`, kind: 'stallTap', version: 1, device, count: at + 1 },
+        at: new Date(`${TEST_DAY}T00:00`).setMinutes(minute),
+        body: springFairTap(planId, { minute, tap: one }),
+      },
+      'entries',
+    );
+  }
+  await enter(<EveningScreen stallDayId={DAY} />);
+}
+
 const slip = (heading: string) => within(screen.getByRole('region', { name: heading }));
 const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
 const pick = (name: string) => userEvent.click(screen.getByRole('radio', { name }));
@@ -238,6 +257,24 @@ describe('what the fair teaches', () => {
     expect(screen.getByLabelText('Note for next time')).toHaveValue('youth sizes, asked for 6 times.');
     await press('Leave it: black shirt, asked for 4 times');
     expect(screen.queryByText(/black shirt/)).toBeNull();
+  });
+
+  it('says how lost sales are reckoned, and closes without those that the maker leaves out', async () => {
+    await enterEveningByHours();
+    // Opened at 10:00; the last of seven went at 14:10, and 6 ÷ 250 a minute go on for 170.
+    expect(
+      screen.getByText(
+        'Gone at 14:10: 6 before the last took 250 min, at that pace about 4 more by the end. Asked for then: 3 times.',
+      ),
+    ).toBeVisible();
+    await press('Do not learn from it: Otter L, 9 next time for 7');
+    expect(screen.getByText(/That is left out of what the next plans learn\.$/)).toBeVisible();
+    await typeCash('532');
+    await press('All is as it should be');
+    await closeOnce(1);
+    const otterL = closes()[0]?.body.goods.find(({ lineId, size }) => lineId === 'otter' && size === 'L');
+    expect(otterL).toMatchObject({ lost: 0, isLostLeftOut: true, asked: 3 });
+    expect(await screen.findByRole('button', { name: /^Learn from it after all: Otter L/ })).toBeVisible();
   });
 
   it('makes an enquiry of somebody who wants something made, once', async () => {

@@ -62,7 +62,7 @@ export function decideAnswer(
 export function lessonWords(
   lesson: Lesson,
   { plan }: Evening,
-  { number, count }: Formatter,
+  { count }: Formatter,
 ): { readonly key: string; readonly what: string; readonly why: string } {
   if (lesson.kind === 'asked') {
     const what = lesson.words === '' ? 'Something else' : lesson.words;
@@ -72,13 +72,26 @@ export function lessonWords(
       why: 'none along',
     };
   }
-  const { row, next, lost, goneAtMinute } = lesson;
-  const gone = goneAtMinute === null ? 'all gone' : `gone at ${timeWords(goneAtMinute)}`;
+  const { row, next, goneAtMinute, isLeftOut } = lesson;
+  const gone = goneAtMinute === null ? 'All gone' : `Gone at ${timeWords(goneAtMinute)}`;
+  const asked = row.asked === 0 ? '' : ` Asked for then: ${count(row.asked, 'time')}.`;
+  const left = isLeftOut ? ' That is left out of what the next plans learn.' : '';
   return {
     key: row.key,
     what: `${goodsName(plan, row.goods)}, ${next} next time for ${row.brought}`,
-    why: `${gone}, about ${number(lost, 0)} more would have sold`,
+    why: `${gone}${paceWords(lesson)}.${asked}${left}`,
   };
+}
+
+/** What is reckoned counts as wanted in the forecasts that rest on this day, unless the maker leaves it out. */
+export const leaveOutWords = (isLeftOut: boolean): string =>
+  isLeftOut ? 'Learn from it after all' : 'Do not learn from it';
+
+/** How the lost sales of goods that sold out are reckoned, for a first rush makes them large. */
+function paceWords({ row, atPace, withinMinutes }: Extract<Lesson, { kind: 'more' }>): string {
+  if (withinMinutes === null || atPace < 0.5) return '';
+  const before = row.sold - 1;
+  return `: ${before} before the last took ${Math.round(withinMinutes)} min, at that pace about ${Math.round(atPace)} more by the end`;
 }
 
 /** @returns minutes since midnight as a clock shows them, “14:10”. */

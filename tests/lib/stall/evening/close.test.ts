@@ -65,6 +65,15 @@ describe('the close of a day', () => {
     expect(again).toEqual(close);
   });
 
+  it('keeps lost sales that were left out as left out, so that nothing learns from them', () => {
+    const close = closeOf({ ...fairAnswers, notLost: ['fair-shirts/otter/L'] });
+    expect(dayCloseSchema.parse(close)).toEqual(close);
+    expect(answersOfClose(close).notLost).toEqual(['fair-shirts/otter/L']);
+    const [day] = pastDaysOf(plans, [paper('close-1', close)]);
+    // Seven sold and three asked for.
+    expect(day?.wanted.find(({ lineId, size }) => lineId === 'otter' && size === 'L')?.pieces).toBe(10);
+  });
+
   it('leaves the card total to the taps where nobody typed one, so that a phone that comes later counts', () => {
     expect(answersOfClose(closeOf()).card.total).toBeNull();
   });

@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
+import { openHours } from '@/lib/stall/days/openHours';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { DIFFERENT_WEATHERS } from '@/lib/stall/evening/eveningAnswers';
 import { lostSales, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
 import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
-import { openHours } from '@/lib/stall/days/openHours';
 import { addDays } from '@/shared/days';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { cases } from '@/tests/tools/cases';
@@ -243,15 +243,22 @@ describe('sales lost after the last piece', () => {
 });
 
 describe('what the fair teaches', () => {
+  it('leaves out lost sales that the maker does not believe, from the next number too', () => {
+    const [lesson] = fairEvening({ ...fairAnswers, notLost: ['fair-shirts/otter/L'] }).lessons;
+    // Expected 4.05; wanted 7 + 3 asked for; halfway lies 7.03, and one more than was brought is 8.
+    expect(lesson).toMatchObject({ next: 8, lost: 3, isLeftOut: true });
+    expect(lesson?.kind === 'more' ? lesson.atPace : 0).toBeCloseTo(4.08, 8);
+  });
+
   it('is nine Otter L for seven, and what was asked for in words', () => {
     const { lessons } = fairEvening();
     // Expected 54 × 0.25 × 0.30 = 4.05; wanted 7 + 4.08 + 3 asked for; halfway lies 9.07.
     expect(lessons[0]).toMatchObject({
       kind: 'more',
       row: { key: 'fair-shirts/otter/L' },
-      next: 9,
-      goneAtMinute: 850,
+      ...{ next: 9, goneAtMinute: 850, withinMinutes: 250, isLeftOut: false },
     });
+    expect(lessons[0]?.kind === 'more' ? lessons[0].atPace : 0).toBeCloseTo(4.08, 8);
     expect(lessons.filter(({ kind }) => kind === 'asked')).toEqual([
       { kind: 'asked', words: 'youth sizes', count: 6 },
       { kind: 'asked', words: 'black shirt', count: 4 },
