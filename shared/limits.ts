@@ -3,6 +3,7 @@ import {
   type output,
   ZodArray,
   ZodDefault,
+  ZodExactOptional,
   ZodNullable,
   ZodNumber,
   ZodObject,
@@ -134,7 +135,10 @@ function schemaAt(schema: core.$ZodType, path: Path): core.$ZodType {
 }
 
 const unwrapped = (schema: core.$ZodType): core.$ZodType =>
-  schema instanceof ZodNullable || schema instanceof ZodOptional || schema instanceof ZodDefault
+  schema instanceof ZodNullable ||
+  schema instanceof ZodOptional ||
+  schema instanceof ZodExactOptional ||
+  schema instanceof ZodDefault
     ? unwrapped(schema.unwrap())
     : schema;
 

@@ -51,6 +51,11 @@ export function PricesPart({ numeral, ...props }: Part & Readonly<{ numeral: num
             body: () => <LaterPart part={laterParts.late} what="The last hour" props={both} />,
           },
           {
+            id: 'prices-seconds',
+            name: 'Seconds',
+            body: () => <LaterPart part={laterParts.seconds} what="The price of seconds" props={both} />,
+          },
+          {
             id: 'prices-papers',
             name: 'List and cards',
             body: () => <LaterPart part={laterParts.papers} what="The papers" props={both} />,

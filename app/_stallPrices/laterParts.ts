@@ -5,5 +5,6 @@ export const laterParts = {
   rows: lazy(() => import('./PriceTable').then(({ PriceTable }) => PriceTable)),
   sets: lazy(() => import('./SetFields').then(({ SetFields }) => SetFields)),
   late: lazy(() => import('./LateFields').then(({ LateFields }) => LateFields)),
+  seconds: lazy(() => import('./SecondsField').then(({ SecondsField }) => SecondsField)),
   papers: lazy(() => import('./PricePapers').then(({ PricePapers }) => PricePapers)),
 } as const;

@@ -146,6 +146,8 @@ const dayPriceSchema = z.strictObject({
 const pricesSchema = z.strictObject({
   own: z.array(dayPriceSchema).max(500).default([]),
   sets: z.array(setOfferSchema).max(10).default([]),
+  /** What seconds cost, share of the price of the hour; null or left out where nobody said. */
+  secondsShare: z.number().min(0).max(1).nullable().exactOptional(),
   /** Lower prices from a time of the last day on. */
   lastHour: z
     .strictObject({ fromMinute: minuteSchema, prices: z.array(dayPriceSchema).max(500) })

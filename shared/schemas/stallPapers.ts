@@ -90,6 +90,8 @@ export const stallPlanSchema = z.strictObject({
     )
     .max(10),
   lastHourFrom: minuteSchema.nullable(),
+  /** What seconds cost, share of the price of the hour; left out where they have no price of their own. */
+  secondsShare: shareSchema.exactOptional(),
   float: coinsSchema,
   weathers: z
     .array(z.strictObject({ id: idSchema, name: nameSchema, chance: shareSchema, factor: z.number() }))

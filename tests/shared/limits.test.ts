@@ -3,6 +3,7 @@ import { mostEntries, numberLimits, textLimits, UnreadLimit } from '@/shared/lim
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
 import { jobSchema, placementSchema, recipeSchema } from '@/shared/schemas/job';
+import { stallDaySchema } from '@/shared/schemas/stallDay';
 import { sheetSchema, workshopSchema } from '@/shared/schemas/workshop';
 import { z } from '@/shared/schemas/z';
 
@@ -27,6 +28,7 @@ describe('numberLimits reads', () => {
       numberLimits(blankSchema, ['sizes', 0, 'wrap', 'taperDegrees']),
       { min: 0, max: 45 },
     ],
+    ['what may be left out', numberLimits(stallDaySchema, ['prices', 'secondsShare']), { min: 0, max: 1 }],
   ])('%s', (_, found, expected) => expect(found).toEqual(expected));
 
   it('nothing that a field cannot tell: an open upper end or a step is a fault of ours', () => {

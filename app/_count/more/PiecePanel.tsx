@@ -9,6 +9,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { secondPrice } from '@/lib/stall/count/secondPrice';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
@@ -31,6 +32,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const { pay } = ticket;
   const [own, setOwn] = useState<number | null>(null);
   const [more, setMore] = useState<number | null>(null);
+  const second = secondPrice(plan, tile.minor);
   const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
   const done = (one: Tap) => {
     if (tap(one)) onDone();
@@ -60,6 +62,11 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           Sell at it
         </Button>
       </div>
+      {second !== null && (
+        <Button onPress={() => done({ what: 'sale', goods, minor: second, isSecond: true, pay })}>
+          Sell a second, {shortAmount(second, plan.currency, locale)}
+        </Button>
+      )}
       <div className={styles.keys}>
         <Button onPress={() => done({ what: 'putBack', goods })}>Put back, the price</Button>
         <Button onPress={() => done({ what: 'asked', goods, words: '' })}>Asked for</Button>

@@ -12,6 +12,7 @@ import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import {
   overdrawnWords,
   rowDiffers,
+  secondsHome,
   stockAnswer,
   stockReasonWords,
   straysWords,
@@ -27,6 +28,7 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, formatter, locale } = on;
   const { rows, overdrawn, strays, soldFrom, count } = evening;
   const { stock } = answers;
+  const seconds = secondsHome(evening, formatter);
   const setStock = (more: Partial<EveningAnswers['stock']>) => say({ stock: { ...stock, ...more } });
   const open = rows.filter(({ counted }) => counted === null).length;
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
@@ -40,6 +42,7 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       answer={<Answer words={stockAnswer(evening, formatter)} />}
     >
       <SellThrough evening={evening} formatter={formatter} />
+      {seconds !== null && <p className={styles.quiet}>{seconds}</p>}
       {overdrawn
         .filter(({ counted }) => counted === null)
         .map((row) => (

@@ -15,6 +15,22 @@ export interface PriceWriter {
 
 type Row = Pick<PriceRow, 'rangeId' | 'range' | 'sizes' | 'isFrom'> & { readonly price: number };
 
+export const secondsWords = {
+  label: 'A second costs, of the price',
+  whenEmpty: 'Empty: a second is sold at a price typed then.',
+  /** “28 is 14, 16 is 8. On the count, hold a tile.” */
+  hint: (
+    prices: readonly { readonly first: number; readonly second: number }[],
+    { price }: PriceWriter,
+  ): string =>
+    [
+      ...(prices.length === 0
+        ? []
+        : [`${prices.map(({ first, second }) => `${price(first)} is ${price(second)}`).join(', ')}.`]),
+      'On the count, hold a tile.',
+    ].join(' '),
+} as const;
+
 /** All prices in one line: “Shirts 28, 31 from 2XL; Mugs 16”. */
 export function pricesAnswer(rows: readonly Row[], { price }: PriceWriter): string {
   const ranges = [...new Set(rows.map(({ rangeId }) => rangeId))];

@@ -5,11 +5,14 @@ import type { StallPay } from '@/shared/schemas/stallEvents';
 export interface GoodsCount extends StallGoods {
   /** As planned, and what was put out later. */
   readonly brought: number;
+  /** Seconds among them. */
   readonly sold: number;
   readonly given: number;
   /** Spoiled on the day; `seconds` of them are kept at their own grade. */
   readonly damaged: number;
   readonly seconds: number;
+  /** Of the sold, spoiled ones that went for less; they are not among the damaged any more. */
+  readonly secondsSold: number;
   /** Below 0 where more was tapped than was brought. */
   readonly left: number;
   /** Asked for when none was left. */

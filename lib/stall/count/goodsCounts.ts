@@ -26,10 +26,7 @@ export function goodsCounts(plan: StallPlan, taps: readonly TappedEntry[]): read
       if (!isForeign) of(goods).revenueMinor += minor;
     });
   }
-  return [...counts.values()].map((count) => ({
-    ...count,
-    left: count.brought - count.sold - count.given - count.damaged,
-  }));
+  return [...counts.values()].map(counted);
 
   /** @param earn adds to the revenue of some goods */
   function countTap(
@@ -40,6 +37,7 @@ export function goodsCounts(plan: StallPlan, taps: readonly TappedEntry[]): read
     switch (tap.what) {
       case 'sale':
         sell(count(tap.goods), at);
+        if (tap.isSecond === true) count(tap.goods).secondsSold += 1;
         earn(tap.goods, tap.minor);
         return;
       case 'refund':
@@ -91,11 +89,19 @@ const begun = ({ jobId, lineId, size }: StallGoods, brought: number): Counting =
   given: 0,
   damaged: 0,
   seconds: 0,
+  secondsSold: 0,
   asked: 0,
   putBack: 0,
   revenueMinor: 0,
   lastSoldAt: null,
 });
+
+/** Whichever was tapped first, spoiled or sold: each piece is counted once. */
+function counted(count: Counting): GoodsCount {
+  const kept = Math.min(count.seconds, count.secondsSold);
+  const [damaged, seconds] = [count.damaged - kept, count.seconds - kept];
+  return { ...count, damaged, seconds, left: count.brought - count.sold - count.given - damaged };
+}
 
 /** The latest by the clock, for two devices may come together in any order. */
 function sell(count: Counting, at: number): void {

@@ -120,5 +120,15 @@ function explained(difference: number, reason: StockReason | null, sold: number)
 
 const untouched = ({ jobId, lineId, size, bring }: PlannedGoods): GoodsCount => ({
   ...{ jobId, lineId, size, brought: bring, left: bring },
-  ...{ sold: 0, given: 0, damaged: 0, seconds: 0, asked: 0, putBack: 0, revenueMinor: 0, lastSoldAt: null },
+  ...{
+    sold: 0,
+    given: 0,
+    damaged: 0,
+    seconds: 0,
+    secondsSold: 0,
+    asked: 0,
+    putBack: 0,
+    revenueMinor: 0,
+    lastSoldAt: null,
+  },
 });

@@ -87,6 +87,7 @@ function bodyOf(
       price === null ? [] : [{ ...set, price: minor(price) }],
     ),
     lastHourFrom: prices.lastHour?.fromMinute ?? null,
+    ...(prices.secondsShare == null ? {} : { secondsShare: prices.secondsShare }),
     float,
     weathers: weathers.map((weather) => ({
       id: weather.id,

@@ -211,6 +211,17 @@ describe('under a long press', () => {
     expect(tile(/^Fern L, 28, 7 left/)).toBeVisible();
   });
 
+  it('sells a second for its share of the price, where the plan has one', async () => {
+    await fixPlan({ secondsShare: 0.5 });
+    await enterCount();
+    const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'L' };
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    await click(await screen.findByRole('button', { name: 'Sell a second, 14' }));
+    expect(tapped()).toEqual([{ what: 'sale', goods, minor: 1400, isSecond: true, pay: 'card' }]);
+    expect(tile(/^Fern L, 28, 8 left/)).toBeVisible();
+    expect(key(/^Undo/)).toHaveTextContent('Fern L, a second, 14');
+  });
+
   it('exchanges a piece for another with what it costs more', async () => {
     await fixPlan();
     await enterCount();

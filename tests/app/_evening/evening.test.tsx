@@ -317,6 +317,39 @@ describe('what the fair teaches', () => {
   });
 });
 
+describe('seconds', () => {
+  const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'M' };
+
+  it('that were kept come home in their own grade, and one that was sold does not', async () => {
+    const planId = await fixPlan({ ...fairPlan, secondsShare: 0.5 });
+    await tap(planId, [
+      { what: 'damaged', goods, isSecond: true },
+      { what: 'damaged', goods, isSecond: true },
+      { what: 'sale', goods, minor: 1400, isSecond: true, pay: 'cash' },
+    ]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(
+      screen.getByText(
+        '1 second goes home in the grade of seconds; the price of the day was 50 % of a first.',
+      ),
+    ).toBeVisible();
+    // 120 of float and 14.
+    await typeCash('134');
+    await press('All is as it should be');
+    await closeOnce(1);
+    const fernM = closes()[0]?.body.goods.find(({ lineId, size }) => lineId === 'fern' && size === 'M');
+    expect(fernM).toMatchObject({ brought: 8, sold: 1, damaged: 1, seconds: 1, counted: 6, revenue: 1400 });
+    const piles = foldStock(screenStore().getState().entries.stockMove).filter(
+      ({ item, place }) =>
+        item.kind === 'finished' && item.lineId === 'fern' && item.size === 'M' && place.kind === 'home',
+    );
+    expect(Object.fromEntries(piles.map(({ grade, quantity }) => [grade, quantity]))).toEqual({
+      first: 6,
+      second: 1,
+    });
+  });
+});
+
 describe('two plans of one fair', () => {
   it('are told where some taps were counted by the earlier one', async () => {
     const first = await fixPlan();

@@ -139,6 +139,22 @@ describe('the last hour', () => {
   });
 });
 
+describe('seconds', () => {
+  it('cost a share of the price, which is told in money, and nothing where nobody says', async () => {
+    await enter(<Room />);
+    await press('Seconds');
+    const share = await screen.findByRole('textbox', { name: /^A second costs, of the price/ });
+    await type(share, '50');
+    expect(prices().secondsShare).toBe(0.5);
+    expect(
+      await screen.findByText('28 is 14, 31 is 15.50, 16 is 8. On the count, hold a tile.'),
+    ).toBeVisible();
+    await userEvent.clear(share);
+    await userEvent.tab();
+    expect(prices().secondsShare).toBeNull();
+  });
+});
+
 describe('the papers of the prices', () => {
   it('show the list, and the cards one a design', async () => {
     await enter(<Room />);

@@ -8,7 +8,7 @@ export function tapWords(tap: Tap, plan: StallPlan, locale: string): string {
   const name = (goods: Parameters<typeof pieceName>[1]) => pieceName(plan, goods);
   switch (tap.what) {
     case 'sale':
-      return `${name(tap.goods)}, ${money(tap.minor)}`;
+      return `${name(tap.goods)}${tap.isSecond === true ? ', a second' : ''}, ${money(tap.minor)}`;
     case 'set':
       return `${plan.sets.find(({ id }) => id === tap.setId)?.name ?? 'Set'}, ${money(-tap.minor)}`;
     case 'pay':

@@ -47,6 +47,17 @@ export const rowDiffers = ({ plan }: Evening, row: StockRow): string =>
 export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>
   `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} were brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;
 
+/** Spoiled and kept: they come home in their own grade, where no plan takes them for first. Null where there are none. */
+export function secondsHome({ rows, plan }: Evening, { count, number }: Formatter): string | null {
+  const seconds = rows.reduce((sum, row) => sum + row.seconds, 0);
+  if (seconds === 0) return null;
+  const price =
+    plan.secondsShare === undefined
+      ? 'no price was set for them'
+      : `the price of the day was ${number(plan.secondsShare * 100, 0)} % of a first`;
+  return `${count(seconds, 'second')} ${seconds === 1 ? 'goes' : 'go'} home in the grade of seconds; ${price}.`;
+}
+
 /** Sold, but in no row of the plan that counts. */
 export function straysWords({ strays }: Evening, { count }: Formatter): string {
   const sold = strays.reduce((sum, goods) => sum + goods.sold, 0);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { openTicket } from '@/lib/stall/count/openTicket';
+import { secondPrice } from '@/lib/stall/count/secondPrice';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
@@ -29,6 +30,38 @@ function tapped(...taps: readonly Tap[]): readonly TappedEntry[] {
   return log.taps;
 }
 const next: Tap = { what: 'next' };
+
+describe('seconds', () => {
+  const second: Tap = { ...saleOf(fernL), minor: 1400, isSecond: true };
+  const spoiled: Tap = { what: 'damaged', goods: goodsOf(fernL), isSecond: true };
+
+  it.each([
+    ['spoiled and sold', [spoiled, second]],
+    ['sold on one phone before the other tells that it was spoiled', [second, spoiled]],
+    ['found spoiled as it is sold', [second]],
+  ] as const)('one piece is counted once: %s', (_, taps) => {
+    // 9 of Fern L were brought.
+    expect(countOf(tapped(...taps), fernL)).toMatchObject({
+      ...{ sold: 1, secondsSold: 1, damaged: 0, seconds: 0, left: 8, revenueMinor: 1400 },
+    });
+  });
+
+  it('that stay unsold are kept, and waste is none of them', () => {
+    const waste: Tap = { what: 'damaged', goods: goodsOf(fernL), isSecond: false };
+    expect(countOf(tapped(spoiled, waste, spoiled, second), fernL)).toMatchObject({
+      // Three spoiled, one of them sold: one second and one that is waste lie there, 9 − 3 are first.
+      ...{ sold: 1, damaged: 2, seconds: 1, left: 6 },
+    });
+  });
+
+  it('cost their share of the price, to the coin of the currency', () => {
+    expect(secondPrice({ ...fairPlan, secondsShare: 0.5 }, 2800)).toBe(1400);
+    // 0.35 × 15.50 = 5.425: half a cent goes up.
+    expect(secondPrice({ ...fairPlan, secondsShare: 0.35 }, 1550)).toBe(543);
+    expect(secondPrice({ currency: 'JPY', secondsShare: 0.5 }, 2801)).toBe(1401);
+    expect(secondPrice(fairPlan, 2800)).toBeNull();
+  });
+});
 
 describe('foldTaps of the worked day', () => {
   const count = fold(fairDayTaps().taps);

@@ -55,6 +55,13 @@ describe('a plan that is fixed', () => {
     expect(costs).toMatchObject({ stallFee: 85, hours: 11.5, wage: 18, batch: 98.17, benchHours: 12.67 });
   });
 
+  it('takes the price of seconds along, and none where nobody said', () => {
+    const prices = { ...stallDay.prices, secondsShare: 0.5 };
+    expect(bodyOf({ stallDay: { ...stallDay, prices } }).secondsShare).toBe(0.5);
+    const unsaid = { ...stallDay.prices, secondsShare: null };
+    expect(bodyOf({ stallDay: { ...stallDay, prices: unsaid } })).not.toHaveProperty('secondsShare');
+  });
+
   it('tells of the pieces that lie at home no more than are brought', () => {
     const [first, second, ...others] = fairAnswer.goods;
     if (first === undefined || second === undefined) throw new Error('no goods');

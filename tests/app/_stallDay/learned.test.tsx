@@ -1,0 +1,105 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { planSeries } from '@/lib/stall/car/plansOf';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
+import { closeMoves } from '@/lib/stall/evening/closeMoves';
+import { toPress } from '@/lib/stall/making/toPress';
+import { finishedAtHome } from '@/lib/stock/finishedAtHome';
+import { foldStock } from '@/lib/stock/foldStock';
+import { addDays } from '@/shared/days';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+
+vi.mock('next/navigation', () => ({
+  useRouter: () => ({ push: () => undefined }),
+  usePathname: () => '/stall',
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
+
+beforeEach(() => vi.stubGlobal('Worker', class {}));
+afterEach(() => {
+  cleanup();
+  clearScreens();
+  vi.unstubAllGlobals();
+});
+
+const NEXT = 'autumn-fair';
+
+/** The worked fair is over and closed, in the weather that is told; the next one is planned from days before. */
+async function nextFair(weatherId: string, to: (next: StallDay) => StallDay = (next) => next): Promise<void> {
+  await act(() => screenStore().open());
+  const { actions } = screenStore();
+  const fixed = await act(() =>
+    actions.issue('Load the car', {
+      kind: 'stallPlan',
+      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
+      series: planSeries(SPRING_FAIR_ID),
+      body: (number) => ({ ...fairPlan, number }),
+    }),
+  );
+  if (fixed.state !== 'issued') throw new Error('no plan');
+  const answers = { ...fairAnswers, weatherId };
+  const evening = fairEvening(answers);
+  await act(() =>
+    actions.issue('Close', {
+      kind: 'dayClose',
+      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
+      series: closeSeries(SPRING_FAIR_ID),
+      body: (number) =>
+        closeBody(evening, { number, issuedOn: TEST_DAY, planId: fixed.paper.id, answers, clock: fairClock }),
+      notes: (paperId) =>
+        closeMoves(evening.rows, [], paperId).map((body) => ({ kind: 'stockMove' as const, body })),
+    }),
+  );
+  const day = bodyOf('stallDay', SPRING_FAIR_ID);
+  const next: StallDay = {
+    ...day,
+    ...{ name: 'Exampleton Autumn Fair', held: [], made: [] },
+    days: day.days.map((one) => ({ ...one, day: addDays(TEST_DAY, 60) })),
+    forecast: { from: 'pastDays', stallDayIds: [SPRING_FAIR_ID], footfallRatio: 1 },
+  };
+  await act(async () => {
+    actions.edit('Next fair', [{ do: 'add', kind: 'stallDay', id: NEXT, body: to(next) }]);
+    await screenStore().flush();
+  });
+  await enter(<StallDayScreen stallDayId={NEXT} />);
+  await screen.findByRole('group', { name: 'Fern' });
+}
+
+describe('a fair planned from the one that was closed', () => {
+  it('rests on that fair, and offers what its weather left', async () => {
+    await nextFair('showers');
+    expect(screen.queryByText(/there is no forecast/i)).toBeNull();
+    await userEvent.click(screen.getByRole('button', { name: 'Goods and forecast' }));
+    expect(await screen.findByRole('checkbox', { name: /^Exampleton Spring Fair/ })).toBeChecked();
+    await userEvent.click(screen.getByRole('button', { name: 'Chances of the weather' }));
+    // 70 sold, 4.08 lost and 3 asked for of the 54 + 22 of a dry day are 101.4 %; (2 × 65 + 101.4) ÷ 3.
+    expect(
+      await screen.findByRole('button', { name: /^Take 77\.1 ?% for showers, learned on 1 day$/ }),
+    ).toBeVisible();
+  });
+
+  it('counts first what came home, so that only what is short of it is pressed', async () => {
+    await nextFair('dry');
+    const { stockMove } = screenStore().getState().entries;
+    const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'M' };
+    const home = finishedAtHome(foldStock(stockMove));
+    expect(home.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(62);
+    const atHome = home.find((one) => goodsKey(one) === goodsKey(goods))?.pieces ?? 0;
+    // 8 were brought and 5 sold: of 8 for the next fair 5 are short.
+    expect(toPress([{ ...goods, mine: 8, atHome }])).toEqual([{ ...goods, press: 5 }]);
+  });
+});
