@@ -5,16 +5,16 @@ import type { StudyRequest } from '@/app/_studies/studies';
 export async function studiesHere() {
   const { stallStudies, studies } = await import('@/app/_studies/studies');
   const { grid } = await import('@/tests/fixtures/costed');
+  const answerOf = (request: StudyRequest): unknown => {
+    if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
+    if (request.of === 'job' && request.name === 'bench') return studies.bench(request.input, grid);
+    throw new Error('only a stall day and its bench are asked for here');
+  };
   return {
     shareStudyWorker: () => ({
       worker: {
         ask: (_key: string, request: StudyRequest, listener: (answered: unknown) => void) => {
-          const isBench = request.of === 'job' && request.name === 'bench';
-          if (request.of !== 'stall' && !isBench)
-            throw new Error('only a stall day and its bench are asked for');
-          const answer = isBench
-            ? studies.bench(request.input, grid)
-            : stallStudies[request.name](request.asked, grid);
+          const answer = answerOf(request);
           queueMicrotask(() => act(() => listener({ kind: 'answered', isLast: true, answer })));
         },
         leave: () => undefined,

@@ -32,7 +32,7 @@ function tapped(...taps: readonly Tap[]): readonly TappedEntry[] {
 const next: Tap = { what: 'next' };
 
 describe('seconds', () => {
-  const second: Tap = { ...saleOf(fernL), minor: 1400, isSecond: true };
+  const second: Tap = { what: 'sale', goods: goodsOf(fernL), minor: 1400, isSecond: true, pay: 'card' };
   const spoiled: Tap = { what: 'damaged', goods: goodsOf(fernL), isSecond: true };
 
   it.each([
