@@ -4,6 +4,7 @@ import { payWords } from '@/app/_words/stall/stallHeadWords';
 import { breakEvenNames, verdictWords } from '@/app/_words/stall/stallPlanWords';
 import { PiecesRuler } from './PiecesRuler';
 import styles from './StallPlate.module.css';
+import { ToTypical } from './ToTypical';
 
 /** As many weathers as have room above the bar. */
 const MOST_WEATHERS = 4;
@@ -75,7 +76,6 @@ function Pieces({ plan: { mine }, on }: PartProps) {
 }
 
 function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
-  const { typical, figures } = restsOn;
   return (
     <div className={styles.verdict}>
       <p className={styles.go}>{verdictWords(mine.goOrStay)}</p>
@@ -83,7 +83,7 @@ function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
         <strong>{on.amount(mine.cashBefore)}</strong> laid out before the first sale
       </p>
       <p className={styles.quiet}>
-        {typical === 0 ? 'All figures are yours' : `${typical} of ${figures} are typical`}
+        <ToTypical {...restsOn} show={on.show} />
       </p>
     </div>
   );

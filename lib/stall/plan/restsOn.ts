@@ -1,17 +1,18 @@
 import { resolveJob } from '@/lib/job/resolveJob';
 import { jobForStall } from '@/lib/stall/plan/costs/jobForStall';
 import type { GoodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
+import type { Where } from '@/shared/finding';
 import type { Rate } from '@/shared/schemas/rate';
 import type { Channel } from '@/shared/schemas/workshop';
 import type { StallAsked } from './stallAsked';
 
-/** @returns how many figures a plan rests on, each counted once, and how many of them nobody has told yet. */
+/** @returns how many figures a plan rests on, each counted once, how many of them nobody has told yet, and the first such. */
 export function restsOn(
   asked: StallAsked,
   channel: Channel,
   goods: readonly GoodsAsked[],
-): { readonly figures: number; readonly typical: number } {
-  const isTypical = new Map<string, boolean>();
+): { readonly figures: number; readonly typical: number; readonly first: Where | null } {
+  const found = new Map<string, FigureAt>();
   for (const { jobId, input } of asked.jobs) {
     const own = goods.filter((one) => one.jobId === jobId);
     if (own.length === 0) continue;
@@ -21,22 +22,47 @@ export function restsOn(
       const { document, id, path } = where;
       const owner = document === 'job' ? jobId : id;
       if (needed)
-        isTypical.set(JSON.stringify([document, owner, path]), rate === null || rate.origin === 'typical');
+        found.set(JSON.stringify([document, owner, path]), {
+          where: owner === undefined ? where : { ...where, id: owner },
+          isTypical: rate === null || rate.origin === 'typical',
+        });
     }
   }
-  const all = [...isTypical.values(), ...ofTheDay(asked).map((rate) => rate.origin === 'typical')];
-  return { figures: all.length, typical: all.filter(Boolean).length };
+  // Those of the day first: they are said on its own screen.
+  const all = [...ofTheDay(asked), ...found.values()];
+  const typical = all.filter(({ isTypical }) => isTypical);
+  return { figures: all.length, typical: typical.length, first: typical[0]?.where ?? null };
 }
 
 // Helpers
 
-function ofTheDay({ stallDay, workshop }: StallAsked): readonly Rate[] {
+interface FigureAt {
+  readonly where: Where;
+  readonly isTypical: boolean;
+}
+
+function ofTheDay({ stallDay, workshop }: StallAsked): readonly FigureAt[] {
   const { weathers, leftoverShare, forecast, costs } = stallDay;
   const drives = costs.some(({ amount }) => amount.of === 'drive' && amount.km !== 0);
-  return [
-    ...weathers.flatMap(({ chance, factor }) => [chance, factor]),
-    leftoverShare,
-    ...(forecast.from === 'visitors' ? [forecast.stopShare, forecast.buyShare] : []),
-    drives ? workshop.rates.travelRate : null,
-  ].filter((rate) => rate !== null);
+  const ofDay = (rate: Rate | null, ...path: Where['path']) => ({
+    rate,
+    where: { document: 'stallDay', path },
+  });
+  const rates = [
+    ...weathers.flatMap(({ chance, factor }, at) => [
+      ofDay(chance, 'weathers', at, 'chance'),
+      ofDay(factor, 'weathers', at, 'factor'),
+    ]),
+    ofDay(leftoverShare, 'leftoverShare'),
+    ...(forecast.from === 'visitors'
+      ? [ofDay(forecast.stopShare, 'forecast', 'stopShare'), ofDay(forecast.buyShare, 'forecast', 'buyShare')]
+      : []),
+    {
+      rate: drives ? workshop.rates.travelRate : null,
+      where: { document: 'workshop', path: ['rates', 'travelRate'] },
+    },
+  ];
+  return rates.flatMap(({ rate, where }) =>
+    rate === null ? [] : [{ where, isTypical: rate.origin === 'typical' }],
+  );
 }

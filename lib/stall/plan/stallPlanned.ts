@@ -1,3 +1,4 @@
+import type { Where } from '@/shared/finding';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 
 /** What is planned of some goods, and what a piece of them brings and costs. Currency units, unrounded. */
@@ -165,6 +166,6 @@ export type StallAnswer =
       readonly limitGap: number;
       /** Said beside the plan; none of it stops it. */
       readonly troubles: readonly StallTrouble[];
-      /** Figures it rests on and how many of them are typical. */
-      readonly restsOn: { readonly figures: number; readonly typical: number };
+      /** Figures it rests on, how many of them are typical, and the first of these. */
+      readonly restsOn: { readonly figures: number; readonly typical: number; readonly first: Where | null };
     };
