@@ -1,6 +1,7 @@
 import { recordReason } from '@/app/_words/store/recordWords';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
+import { finishedFor } from '@/lib/stall/car/finishedFor';
 import { plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
@@ -8,7 +9,6 @@ import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
 import { type DayFigures, dayFigures } from '@/lib/stall/evening/dayFigures';
 import { closeInForce, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
-import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { foldStock } from '@/lib/stock/foldStock';
 import type { Paper } from '@/shared/schemas/happened';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
@@ -71,7 +71,9 @@ export async function stallOfCopy(bytes: Uint8Array, { file, dayId, day }: OfFil
       stallDay,
       workshop: workshopSchema.parse(workshop.body),
       jobs,
-      atHome: finishedAtHome(piles).filter(({ jobId }) => named.has(jobId)),
+      atHome: finishedFor(draft.id, piles, { stallPlan: plans, dayClose: closes }).filter(({ jobId }) =>
+        named.has(jobId),
+      ),
       past: pastDaysOf(plans, closes).filter(({ stallDayId }) => stallDayId !== draft.id),
     },
     figures: figuresOf(draft.id, plans, closes, read),

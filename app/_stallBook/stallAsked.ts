@@ -1,7 +1,7 @@
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { finishedFor } from '@/lib/stall/car/finishedFor';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
-import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { pastDaysBeside } from './pastDaysBeside';
 
@@ -16,7 +16,7 @@ export function stallAsked(
   stallDay: StallDay,
   today: string,
 ): StallAsked {
-  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles } = workspace;
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles, papers } = workspace;
   const named = new Set(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId)));
   return {
     day: today,
@@ -28,7 +28,7 @@ export function stallAsked(
         jobId,
         input: namedInput({ asOf: today, workshop, blanks, artworks, job, onHand, approvedVersions }),
       })),
-    atHome: finishedAtHome(piles).filter(({ jobId }) => named.has(jobId)),
+    atHome: finishedFor(id, piles, papers).filter(({ jobId }) => named.has(jobId)),
     past: pastDaysBeside(workspace, id),
   };
 }

@@ -25,8 +25,9 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     case 'jobStopped':
     case 'otherCurrency':
       return { href: `/jobs/${trouble.jobId}` };
-    case 'noPrice':
     case 'stockBelowZero':
+      return field('atHome');
+    case 'noPrice':
       return { href: `/jobs/${trouble.goods.jobId}` };
     case 'noForecast':
       return trouble.rangeId === null ? field('forecast') : rangeField(trouble.rangeId, 'pieces');

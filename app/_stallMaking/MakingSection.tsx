@@ -7,12 +7,15 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { homeWords } from '@/app/_words/stall/homeWords';
 import { keptWords, makingAnswer, makingLines } from '@/app/_words/stall/makingWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
 import type { StallDay } from '@/shared/schemas/stallDay';
+import { HomeCount } from './HomeCount';
 import styles from './Making.module.css';
+import { PressedActs } from './PressedActs';
 import { PressRows } from './PressRows';
 import { putIntoJobs } from './putIntoJobs';
 import { seenMaking } from './seenMaking';
@@ -54,41 +57,55 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
         })}
       </ul>
       {making.jobs.length > 0 && (
-        <>
-          <div className={styles.acts}>
-            {isOpen ? (
-              <Button onPress={() => putIntoJobs(workspace, id, stallDay, making.jobs)}>
-                Put them into the jobs
-              </Button>
-            ) : (
-              <p className={styles.quiet}>
-                The jobs have these numbers:{' '}
-                {making.jobs.map(({ jobId, job }, at) => (
-                  <span key={jobId}>
-                    {at > 0 && ', '}
-                    <Link href={`/jobs/${jobId}`}>{job.name}</Link>
-                  </span>
-                ))}
-              </p>
-            )}
-          </div>
-          <FoldRow
-            place={id}
-            folds={[
-              {
-                id: 'stall-making-pieces',
-                name: `${formatter.count(seen.pieces, 'piece')} by size`,
-                body: () => <PressRows {...{ workspace, making, formatter }} />,
-              },
-              {
-                id: 'stall-making-get',
-                name: 'Paper, ink and blanks',
-                body: () => <ToGet {...{ workspace, making, formatter, locale }} />,
-              },
-            ]}
-          />
-        </>
+        <div className={styles.acts}>
+          {isOpen ? (
+            <Button onPress={() => putIntoJobs(workspace, id, stallDay, making.jobs)}>
+              Put them into the jobs
+            </Button>
+          ) : (
+            <p className={styles.quiet}>
+              The jobs have these numbers:{' '}
+              {making.jobs.map(({ jobId, job }, at) => (
+                <span key={jobId}>
+                  {at > 0 && ', '}
+                  <Link href={`/jobs/${jobId}`}>{job.name}</Link>
+                </span>
+              ))}
+            </p>
+          )}
+        </div>
       )}
+      <PressedActs {...{ workspace, making, formatter }} />
+      <FoldRow
+        place={id}
+        folds={[
+          ...(making.jobs.length === 0
+            ? []
+            : [
+                {
+                  id: 'stall-making-pieces',
+                  name: `${formatter.count(seen.pieces, 'piece')} by size`,
+                  body: () => <PressRows {...{ workspace, making, formatter }} />,
+                },
+                {
+                  id: 'stall-making-get',
+                  name: 'Paper, ink and blanks',
+                  body: () => <ToGet {...{ workspace, making, formatter, locale }} />,
+                },
+              ]),
+          ...(answer.kind === 'planned'
+            ? [
+                {
+                  id: 'stall-making-home',
+                  fieldId: 'stall-atHome',
+                  holds: ['stall-atHome'],
+                  name: homeWords.label,
+                  body: () => <HomeCount {...{ workspace, formatter }} goods={answer.goods} />,
+                },
+              ]
+            : []),
+        ]}
+      />
     </CardSection>
   );
 }

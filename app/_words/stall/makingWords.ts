@@ -136,6 +136,10 @@ export function keptWords({ designName, why, jobId, job }: MakingJob): string | 
     : `“${designName}” ${whyWords[why]} and stays as it is: “${job.name}” takes the numbers.`;
 }
 
+/** @example 'Spring Fair shirts pressed: put 96 finished pieces home' */
+export const pressedWords = (name: string, pieces: number, formatter: Formatter): string =>
+  `${name} pressed: put ${formatter.count(pieces, 'finished piece')} home`;
+
 /** @returns how many goods nobody ever counted at home; null where all were. */
 export const uncountedWords = (uncounted: number, formatter: Formatter): string | null =>
   uncounted === 0

@@ -42,7 +42,7 @@ export function stallTroubleWords(
     case 'travelRateUnknown':
       return 'What driving costs is not told, so the drive cannot be reckoned. Say it in the workshop.';
     case 'stockBelowZero':
-      return `By what was noted ${formatter.number(trouble.pieces)} × ${trouble.design} in ${trouble.goods.size} lie at home, fewer than none, so as many are made as if nothing were there. Count them.`;
+      return `By what was noted ${formatter.number(trouble.pieces)} × ${trouble.design}${trouble.goods.size === '' ? '' : ` in ${trouble.goods.size}`} lie at home, fewer than none, so as many are made as if nothing were there. Count them.`;
     case 'otherCurrency':
       return `${trouble.jobName} is in another currency, so its costs cannot be added up. Take it out, or change its currency.`;
     default:

@@ -10,7 +10,7 @@ interface Brought extends StallGoods {
 /** What making asks of the answer to a stall day's plan. */
 export type BroughtAnswer =
   | { readonly kind: 'refused' }
-  | { readonly kind: 'planned'; readonly goods: readonly Brought[] };
+  | { readonly kind: 'planned'; readonly goods: readonly (Brought & { readonly design: string })[] };
 
 /** Pieces of some goods that are still to be pressed. */
 export interface ToPress extends StallGoods {

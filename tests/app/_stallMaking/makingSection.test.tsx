@@ -49,7 +49,10 @@ const planned = (less = 0, atHome = 0): BroughtAnswer => ({
   kind: 'planned',
   goods: fair().held.map(({ bring, ...goods }) => {
     const isFernM = goods.jobId === 'fair-shirts' && goods.lineId === 'fern' && goods.size === 'M';
-    return { ...goods, mine: bring - (isFernM ? less : 0), atHome: isFernM ? atHome : 0 };
+    return {
+      ...{ ...goods, design: goods.lineId, mine: bring - (isFernM ? less : 0) },
+      atHome: isFernM ? atHome : 0,
+    };
   }),
 });
 
@@ -143,7 +146,9 @@ describe('what is pressed for a stall day', () => {
   it('is nothing where all of it lies at home', async () => {
     await show(() => ({
       kind: 'planned',
-      goods: fair().held.map(({ bring, ...goods }) => ({ ...goods, mine: bring, atHome: bring })),
+      goods: fair().held.map(({ bring, ...goods }) => ({
+        ...{ ...goods, design: goods.lineId, mine: bring, atHome: bring },
+      })),
     }));
     expect(section()).toHaveTextContent('Nothing to press: all of it lies finished at home');
     expect(put()).toBeNull();

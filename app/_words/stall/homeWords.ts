@@ -1,0 +1,16 @@
+import type { Formatter } from '@/app/_words/formatter';
+
+export const homeWords = {
+  label: 'Finished at home',
+  pieces: 'Pieces',
+  missing: 'Type what you counted first; an empty field notes nothing.',
+  note: 'Note what was counted',
+} as const;
+
+/** What is noted of some goods at home; null is not 0. */
+export function knownWords(pieces: number | null, { number }: Pick<Formatter, 'number'>): string {
+  if (pieces === null) return 'Not counted yet.';
+  return pieces < 0
+    ? `${number(-pieces, 0)} more went out than came in: count them.`
+    : `${number(pieces, 0)} noted.`;
+}
