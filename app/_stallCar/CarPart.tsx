@@ -61,6 +61,8 @@ export function CarPart({ numeral, ...props }: StallPart & Readonly<{ numeral: n
           },
           {
             id: 'car-paper',
+            fieldId: 'stall-car-paper',
+            holds: ['stall-car-paper'],
             name: 'List to load by',
             body: () => <LaterPart part={laterParts.paper} what="The list to load by" props={both} />,
           },

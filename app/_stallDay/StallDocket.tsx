@@ -17,8 +17,6 @@ import { SectionIndex } from '@/app/_sections/SectionIndex';
 import { useCurrentSection } from '@/app/_sections/useCurrentSection';
 import { useReveal } from '@/app/_sections/useReveal';
 import { stallAsked } from '@/app/_stallBook/stallAsked';
-import { CarPart } from '@/app/_stallCar/CarPart';
-import { PricesPart } from '@/app/_stallPrices/PricesPart';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
@@ -27,12 +25,15 @@ import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { plansOf } from '@/lib/stall/car/plansOf';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { textLimits } from '@/shared/limits';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
 import { BringSection } from './bring/BringSection';
 import { DayWays } from './DayWays';
 import { DaySection } from './day/DaySection';
+import { PlanActs } from './head/PlanActs';
+import { PlanBar } from './head/PlanBar';
 import { StallPlate } from './head/StallPlate';
 import { laterParts } from './laterParts';
 import styles from './StallDocket.module.css';
@@ -99,6 +100,7 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
           states={states}
           current={current}
           onOpenSheet={openSheet}
+          foot={plan !== null && <PlanActs isFixed={counts !== null} show={show} />}
         />
         <div className={styles.content} ref={content}>
           <Card>
@@ -106,7 +108,11 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
             <BringSection on={on} numeral={2} />
             <WeatherSection on={on} numeral={3} />
             <StaySection on={on} numeral={4} />
-            <PricesPart {...{ workspace, id, stallDay }} answer={plan} numeral={5} />
+            <LaterPart
+              part={laterParts.prices}
+              what="The prices"
+              props={{ workspace, id, stallDay, answer: plan, numeral: 5 }}
+            />
             {plan !== null && (
               <LaterPart
                 part={laterParts.making}
@@ -114,16 +120,19 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
                 props={{ workspace, id, stallDay, answer: plan, numeral: 6 }}
               />
             )}
-            <CarPart
-              {...{ workspace, id, stallDay }}
-              answer={plan}
-              isOld={on.isOld}
-              today={on.today}
-              numeral={7}
+            <LaterPart
+              part={laterParts.car}
+              what="Car and tin"
+              props={{ workspace, id, stallDay, answer: plan, isOld: on.isOld, today: on.today, numeral: 7 }}
             />
           </Card>
         </div>
       </div>
+      <PlanBar
+        on={on}
+        isFixed={counts !== null}
+        isClosed={closeInForce(workspace.papers.dayClose, id) !== null}
+      />
       <IndexSheet
         label={LABEL}
         sections={stallSections}

@@ -16,5 +16,7 @@ export const laterParts = {
   spread: lazy(() => import('./weather/SpreadTold').then(({ SpreadTold }) => SpreadTold)),
   sold: lazy(() => import('./weather/SoldTable').then(({ SoldTable }) => SoldTable)),
   making: lazy(() => import('@/app/_stallMaking/MakingSection').then(({ MakingSection }) => MakingSection)),
+  prices: lazy(() => import('@/app/_stallPrices/PricesPart').then(({ PricesPart }) => PricesPart)),
+  car: lazy(() => import('@/app/_stallCar/CarPart').then(({ CarPart }) => CarPart)),
   saved: lazy(() => import('./stay/SavedTable').then(({ SavedTable }) => SavedTable)),
 } as const;

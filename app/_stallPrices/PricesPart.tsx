@@ -57,6 +57,8 @@ export function PricesPart({ numeral, ...props }: Part & Readonly<{ numeral: num
           },
           {
             id: 'prices-papers',
+            fieldId: 'stall-prices-papers',
+            holds: ['stall-prices-papers'],
             name: 'List and cards',
             body: () => <LaterPart part={laterParts.papers} what="The papers" props={both} />,
           },

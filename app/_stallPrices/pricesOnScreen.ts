@@ -1,5 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { amountWords } from '@/app/_words/amountWords';
+import { priceFigure } from '@/app/_words/stall/priceFigure';
 import type { PriceWriter } from '@/app/_words/stall/priceWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
@@ -48,6 +49,6 @@ export function priceWriter({ workshop }: Pick<ReadyWorkspace, 'workshop'>): Pri
   return {
     amount,
     number,
-    price: (price) => (Number.isInteger(price) ? number(price, 0) : amount(price)),
+    price: (price) => priceFigure(price, workshop.currency, locale),
   };
 }

@@ -17,6 +17,7 @@ import { holdNumbers } from '@/lib/stall/plan/holdNumbers';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import styles from './Bring.module.css';
 import { BringRangePart } from './BringRangePart';
+import { holdCells, isOtherThanAdvised } from './holdCells';
 import { OverLimits } from './OverLimits';
 
 /** How many to bring: the maker's numbers, the advice beside them, what taking it would do. */
@@ -30,7 +31,7 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
   const fewer = plan === null ? null : fewerOfRange(plan);
   const line = bringAnswer(grid, fewer);
   const cells = grid.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-  const differs = cells.some(({ held, advised }) => held !== null && held !== advised);
+  const differs = cells.some(isOtherThanAdvised);
   const follows = cells.some(({ held }) => held === null);
   const total = (of: 'mine' | 'advised') => grid.reduce((sum, range) => sum + range[of], 0);
   return (
@@ -120,12 +121,6 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
 // Helpers
 
 function actionsOf(now: () => StallOnScreen) {
-  const goodsOf = ({ jobId, lineId, size }: StallGoods): StallGoods => ({ jobId, lineId, size });
-  const holdAll = (label: string, cells: readonly BringCell[], of: (cell: BringCell) => number) => {
-    typing.ends();
-    const numbers = cells.map((cell) => ({ ...goodsOf(cell), bring: of(cell) }));
-    now().change(label, (stallDay) => ({ ...stallDay, held: holdNumbers(stallDay.held, numbers) }));
-  };
   return {
     hold: (goods: StallGoods, name: string, to: number | null) =>
       now().change(
@@ -136,8 +131,9 @@ function actionsOf(now: () => StallOnScreen) {
         }),
         `bring ${goodsKey(goods)} ${typing.act()}`,
       ),
-    take: (label: string, cells: readonly BringCell[]) => holdAll(label, cells, ({ advised }) => advised),
+    take: (label: string, cells: readonly BringCell[]) =>
+      holdCells(now(), label, cells, ({ advised }) => advised),
     /** What follows the advice so far is held as it stands. */
-    keep: (cells: readonly BringCell[]) => holdAll('Keep these numbers', cells, broughtOf),
+    keep: (cells: readonly BringCell[]) => holdCells(now(), 'Keep these numbers', cells, broughtOf),
   };
 }

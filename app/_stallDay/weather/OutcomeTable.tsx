@@ -1,5 +1,6 @@
 import { classes } from '@/app/_controls/classes';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import { lossShareWords } from '@/app/_words/stall/stallPlanWords';
 import styles from './Weather.module.css';
 
 /** Profit after own pay in every weather, with the maker's numbers and with the advice. */
@@ -32,8 +33,8 @@ export function OutcomeTable({ plan, on }: Readonly<{ plan: StallPlan; on: Stall
         ))}
         <tr>
           <th scope="row">ends in a loss</th>
-          <td>{on.formatter.share(mine.spread.lossChance)}</td>
-          <td>{on.formatter.share(advice.spread.lossChance)}</td>
+          <td>{lossShareWords(mine.spread.lossChance, on.locale)}</td>
+          <td>{lossShareWords(advice.spread.lossChance, on.locale)}</td>
         </tr>
       </tbody>
     </table>

@@ -35,6 +35,15 @@ export const dayWays = {
   closed: 'Closed: see the evening',
 } as const;
 
+export const planActs = {
+  fix: 'Fix the plan',
+  fixed: 'The fixed plan',
+  table: 'Table list',
+  load: 'List to load by',
+  take: 'Take the advice',
+  takeAll: (pieces: number): string => `Take the advice, ${pieces} in all`,
+} as const;
+
 export const powerWords = {
   pressThere: (press: string): string => `${press} is used there`,
   hint: 'What it gives all day, from its own papers or the organiser. A licensed electrician says what may be plugged in.',

@@ -49,6 +49,10 @@ export function bringAnswer(ranges: readonly BringRange[], fewer: RangeFewer): S
   };
 }
 
+/** @returns how many days end in a loss, to a tenth of a hundredth, so that two plans can be told apart: “16.0 %” */
+export const lossShareWords = (lossChance: number, locale: string): string =>
+  `${formatNumber(lossChance * 100, locale, { minDecimals: 1, maxDecimals: 1 })} %`;
+
 /** @returns what the weather does to the plan, in one line */
 export function weatherAnswer(
   mine: StallPlanned,

@@ -1,12 +1,15 @@
 import type { SectionState } from '@/app/_sections/sections';
 import { amountWords } from '@/app/_words/amountWords';
 import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
+import { minutesWords } from '@/app/_words/minutesWords';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { priceFigure } from './priceFigure';
 import type { StallSectionId } from './stallSections';
 
 interface StateOfDay {
@@ -22,7 +25,7 @@ interface StateOfDay {
 
 /** What the index says of each section of a stall day. */
 export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, SectionState>> {
-  const { plan, grid, fixedOn, formatter } = state;
+  const { plan, grid, fixedOn, locale, formatter } = state;
   const differ = grid.reduce((sum, { mine, advised }) => sum + advised - mine, 0);
   const changed = grid.some(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
@@ -45,8 +48,9 @@ export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, 
         ? plain('')
         : plain(`a loss on ${formatter.number(plan.mine.spread.lossChance * 100, 0)} of 100`),
     'go-or-stay': plan === null ? plain('') : plain(plan.mine.goOrStay.verdict === 'stay' ? 'stay' : 'go'),
-    prices: plain(''),
-    making: plan === null ? plain('') : plain(`${formatter.hours(plan.mine.benchHours)} at the bench`),
+    prices: plan === null ? plain('') : plain(listed(pricesIn(plan.goods, state))),
+    making:
+      plan === null ? plain('') : plain(`${minutesWords(plan.mine.benchHours * 60, locale)} at the bench`),
     car: plain(fixedOn === null ? 'not fixed yet' : `fixed on ${formatter.day(fixedOn)}`),
   };
 }
@@ -59,6 +63,13 @@ function fewerWords(differ: number, formatter: Formatter): string {
   if (differ === 0) return 'others advised';
   return `${formatter.number(Math.abs(differ), 0)} ${differ < 0 ? 'fewer' : 'more'} advised`;
 }
+
+/** Each price once, in the order of the goods, without decimals that say nothing. */
+const pricesIn = (
+  goods: readonly { readonly price: number }[],
+  { workshop, locale }: Pick<StateOfDay, 'workshop' | 'locale'>,
+): readonly string[] =>
+  [...new Set(goods.map(({ price }) => price))].map((price) => priceFigure(price, workshop.currency, locale));
 
 function dayState({ stallDay, workshop, locale, formatter }: StateOfDay): SectionState {
   const dues = duesOf(stallDay).length;
