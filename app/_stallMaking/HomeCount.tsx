@@ -11,7 +11,7 @@ import { homeWords, knownWords } from '@/app/_words/stall/homeWords';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { numberLimits } from '@/shared/limits';
-import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
 import styles from './Making.module.css';
 
@@ -20,11 +20,12 @@ type Counted = StallGoods & { readonly design: string };
 type HomeCountProps = Readonly<{
   workspace: Pick<ReadyWorkspace, 'piles' | 'note'>;
   goods: readonly Counted[];
+  ranges: StallDay['ranges'];
   formatter: Formatter;
 }>;
 
 /** Finished pieces at home, by design and size: what is known, and what was counted now. Empty fields note nothing. */
-export function HomeCount({ workspace, goods, formatter }: HomeCountProps) {
+export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProps) {
   const [typed, setTyped] = useState<ReadonlyMap<string, number>>(new Map());
   const known = new Map(finishedAtHome(workspace.piles).map((one) => [goodsKey(one), one.pieces]));
   const designs = new Map<string, Counted[]>();
@@ -55,7 +56,7 @@ export function HomeCount({ workspace, goods, formatter }: HomeCountProps) {
       {[...designs].map(([key, sizes]) => (
         <fieldset key={key} className={styles.design}>
           <legend>
-            <bdi>{sizes[0]?.design}</bdi>
+            <bdi>{calledIn(ranges, sizes[0])}</bdi>
           </legend>
           <FieldGroup pairs>
             {sizes.map((one) => (
@@ -84,4 +85,14 @@ export function HomeCount({ workspace, goods, formatter }: HomeCountProps) {
       </Button>
     </EntryForm>
   );
+}
+
+// Helpers
+
+/** A shirt and a mug may bear the same design. */
+function calledIn(ranges: StallDay['ranges'], goods: Counted | undefined): string {
+  const range = ranges.find(({ designs }) =>
+    designs.some(({ jobId, lineId }) => jobId === goods?.jobId && lineId === goods.lineId),
+  );
+  return [...(range === undefined ? [] : [range.name]), goods?.design ?? ''].join(', ');
 }

@@ -75,7 +75,7 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
           )}
         </div>
       )}
-      <PressedActs {...{ workspace, making, formatter }} />
+      <PressedActs {...{ workspace, id, making, formatter }} />
       <FoldRow
         place={id}
         folds={[
@@ -100,7 +100,9 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
                   fieldId: 'stall-atHome',
                   holds: ['stall-atHome'],
                   name: homeWords.label,
-                  body: () => <HomeCount {...{ workspace, formatter }} goods={answer.goods} />,
+                  body: () => (
+                    <HomeCount {...{ workspace, formatter }} goods={answer.goods} ranges={stallDay.ranges} />
+                  ),
                 },
               ]
             : []),

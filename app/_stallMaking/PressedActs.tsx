@@ -2,41 +2,39 @@ import { Button } from '@/app/_controls/Button';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { pressedWords } from '@/app/_words/stall/makingWords';
-import { pressedMoves } from '@/lib/stall/making/pressedMoves';
+import { plansOf } from '@/lib/stall/car/plansOf';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { pressedEntries } from '@/lib/stall/making/pressedEntries';
 import styles from './Making.module.css';
 import type { Making } from './useMaking';
 
 type PressedActsProps = Readonly<{
-  workspace: Pick<ReadyWorkspace, 'note'>;
+  workspace: ReadyWorkspace;
+  /** Of the stall day. */
+  id: string;
   making: Making;
   formatter: Formatter;
 }>;
 
-/** Of each job that has its numbers: that it was pressed, which brings its pieces home. */
-export function PressedActs({ workspace, making: { jobs, press }, formatter }: PressedActsProps) {
+/** Of each job that has its numbers: that it was pressed, which brings its pieces home, or into a car that is loaded. */
+export function PressedActs({ workspace, id, making: { jobs, press }, formatter }: PressedActsProps) {
+  const { papers, piles, note } = workspace;
+  const isClosed = closeInForce(papers.dayClose, id) !== null;
+  const loaded = isClosed ? null : (plansOf(papers.stallPlan, id).counts?.body.goods ?? null);
   const ready = jobs.flatMap(({ jobId, isSet, designId, job }) => {
-    if (jobId === null || !isSet) return [];
-    const moves = pressedMoves(
-      jobId,
-      press.filter((one) => one.jobId === designId),
-    );
-    const pieces = moves.reduce((sum, { quantity }) => sum + quantity, 0);
-    return pieces === 0 ? [] : [{ jobId, name: job.name, moves, pieces }];
+    const own = press.filter((one) => one.jobId === designId);
+    const pieces = own.reduce((sum, one) => sum + one.press, 0);
+    return jobId === null || !isSet || pieces === 0 ? [] : [{ jobId, name: job.name, own, pieces }];
   });
   if (ready.length === 0) return null;
   return (
     <div className={styles.acts}>
-      {ready.map(({ jobId, name, moves, pieces }) => (
+      {ready.map(({ jobId, name, own, pieces }) => (
         <Button
           key={jobId}
-          onPress={() =>
-            workspace.note(
-              `${name} pressed`,
-              moves.map((body) => ({ kind: 'stockMove', body })),
-            )
-          }
+          onPress={() => note(`${name} pressed`, pressedEntries(jobId, own, { piles, loaded }))}
         >
-          {pressedWords(name, pieces, formatter)}
+          {pressedWords(name, pieces, loaded !== null, formatter)}
         </Button>
       ))}
     </div>

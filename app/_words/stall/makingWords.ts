@@ -137,8 +137,8 @@ export function keptWords({ designName, why, jobId, job }: MakingJob): string | 
 }
 
 /** @example 'Spring Fair shirts pressed: put 96 finished pieces home' */
-export const pressedWords = (name: string, pieces: number, formatter: Formatter): string =>
-  `${name} pressed: put ${formatter.count(pieces, 'finished piece')} home`;
+export const pressedWords = (name: string, pieces: number, isLoaded: boolean, formatter: Formatter): string =>
+  `${name} pressed: put ${formatter.count(pieces, 'finished piece')} ${isLoaded ? 'into the car' : 'home'}`;
 
 /** @returns how many goods nobody ever counted at home; null where all were. */
 export const uncountedWords = (uncounted: number, formatter: Formatter): string | null =>

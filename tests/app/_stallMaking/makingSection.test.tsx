@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen } from '@testing-library/react';
+import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { useMemo } from 'react';
 import { afterEach, describe, expect, it, vi } from 'vitest';
@@ -10,8 +10,10 @@ import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
+import { finishedAtHome } from '@/lib/stock/finishedAtHome';
+import { foldStock } from '@/lib/stock/foldStock';
 import type { Job } from '@/shared/schemas/job';
-import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { grid } from '@/tests/fixtures/costed';
 
 vi.mock('next/navigation', () => ({
@@ -86,6 +88,12 @@ function shown(answer: () => BroughtAnswer): BroughtAnswer {
   return made;
 }
 
+const piles = () => {
+  const { stockMove, stockTransfer, stockCount } = screenStore().getState().entries;
+  return foldStock([...stockMove, ...stockTransfer, ...stockCount]);
+};
+const atHome = (lineId: string, size: string) =>
+  finishedAtHome(piles()).find((one) => one.lineId === lineId && one.size === size)?.pieces;
 const section = () => screen.getByRole('region', { name: 'Making' });
 const put = () => screen.queryByRole('button', { name: 'Put them into the jobs' });
 const fernM = (of: Job) =>
@@ -152,6 +160,38 @@ describe('what is pressed for a stall day', () => {
     }));
     expect(section()).toHaveTextContent('Nothing to press: all of it lies finished at home');
     expect(put()).toBeNull();
+  });
+
+  it('puts what a job has pressed home by one press, which undo takes back', async () => {
+    await show(() => planned());
+    // 4 + 8 + 9 + 6 + 2 + 1, 3 + 7 + 8 + 5 + 2 + 1, 3 + 6 + 7 + 5 + 2 + 1 and 2 + 4 + 5 + 3 + 1 + 1 are 96.
+    await userEvent.click(
+      screen.getByRole('button', { name: 'Spring Fair shirts pressed: put 96 finished pieces home' }),
+    );
+    expect(atHome('otter', 'L')).toBe(7);
+    expect(piles().reduce((sum, { quantity }) => sum + quantity, 0)).toBe(96);
+    await undo();
+    expect(piles()).toEqual([]);
+  });
+
+  it('notes what was counted of finished pieces at home, none of what was not typed, and undo takes it back', async () => {
+    await show(() => planned());
+    await userEvent.click(screen.getByRole('button', { name: 'Finished at home' }));
+    const note = screen.getByRole('button', { name: 'Note what was counted' });
+    await userEvent.click(note);
+    expect(piles()).toEqual([]);
+    const otter = within(
+      screen.getByText('Shirts, otter', { selector: 'bdi' }).closest('fieldset') ?? section(),
+    );
+    expect(otter.getAllByText('Not counted yet.')).toHaveLength(6);
+    await userEvent.type(otter.getByLabelText('L'), '5');
+    await userEvent.type(otter.getByLabelText('M'), '0');
+    await userEvent.click(note);
+    expect([piles().length, atHome('otter', 'L'), atHome('otter', 'M')]).toEqual([2, 5, 0]);
+    expect(otter.getByText('5 noted.')).toBeVisible();
+    expect(otter.getByLabelText('L')).toHaveValue('');
+    await undo();
+    expect(piles()).toEqual([]);
   });
 
   it('names paper, ink and blanks to buy', async () => {
