@@ -8,7 +8,7 @@ export async function studiesHere() {
   const answerOf = (request: StudyRequest): unknown => {
     if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
     if (request.of === 'job' && request.name === 'bench') return studies.bench(request.input, grid);
-    throw new Error('only a stall day and its bench are asked for here');
+    throw new Error('only stall days and what their jobs take are asked for here');
   };
   return {
     shareStudyWorker: () => ({
