@@ -84,7 +84,7 @@ function Grid({ grid: { heads, last, rows } }: Readonly<{ grid: TickGrid }>) {
         <thead>
           <tr>
             <td />
-            {[...heads, last].map((head) => (
+            {[...heads, ...(last === '' ? [] : [last])].map((head) => (
               <th key={head} scope="col">
                 {head}
               </th>
@@ -109,7 +109,7 @@ function Grid({ grid: { heads, last, rows } }: Readonly<{ grid: TickGrid }>) {
                   )}
                 </td>
               ))}
-              <td>{row.last}</td>
+              {last !== '' && <td>{row.last}</td>}
             </tr>
           ))}
         </tbody>
