@@ -193,6 +193,31 @@ describe('a plan that cannot be made', () => {
     expect(await screen.findByLabelText('How likely wet is')).toBeVisible();
   });
 
+  it('that has fewer than none at home says so and leads to where they are counted', async () => {
+    await fair();
+    act(() => {
+      screenStore().actions.note('Sold', [
+        {
+          kind: 'stockMove',
+          body: {
+            item: { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'L' },
+            ...{ place: { kind: 'home' }, grade: 'first', quantity: -2, cause: 'sold' },
+            ...{ reference: null, unitCost: null },
+          },
+        },
+      ]);
+    });
+    await eventually(() =>
+      expect(screen.getByText(/-2 × Fern in L lie at home|−2 × Fern in L lie at home/)).toBeVisible(),
+    );
+    await userEvent.click(screen.getByLabelText(/^Say it: By what was noted/));
+    const fold = await screen.findByText('Finished at home', { selector: 'button' });
+    expect(fold).toHaveAttribute('aria-expanded', 'true');
+    await eventually(() =>
+      expect(screen.getByText('2 more went out than came in: count them.')).toBeVisible(),
+    );
+  });
+
   it('of a day of which nothing is known asks for what it takes', async () => {
     await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
     await change({ ranges: [], held: [], channelId: null });
