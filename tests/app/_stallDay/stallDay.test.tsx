@@ -111,7 +111,7 @@ describe('the plan of the worked fair', () => {
     await fair();
     const [first, ...others] = kept().weathers;
     if (first === undefined) throw new Error('no weather');
-    const guessed = { value: 0.65, unit: 'share', date: null, origin: 'typical' } as const;
+    const guessed = first.chance && ({ ...first.chance, origin: 'typical' } as const);
     await change({ weathers: [{ ...first, chance: guessed }, ...others] });
     const way = await screen.findByText(/^\d+ of \d+ are typical$/, { selector: 'button' });
     await userEvent.click(way);
