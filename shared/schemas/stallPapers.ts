@@ -8,6 +8,8 @@ import { z } from './z';
 
 /** Money of a paper: whole minor units, which nothing rounds again. */
 const minorSchema = z.int().min(-1e12).max(1e12);
+/** Money that lies somewhere, which is never less than none. */
+const heldSchema = z.int().min(0).max(1e12);
 /** Currency units, unrounded. */
 const amountSchema = z.number().min(-1e9).max(1e9);
 const piecesSchema = z.int().min(0).max(100_000);
@@ -177,7 +179,7 @@ export const dayCloseSchema = z.strictObject({
     fees: minorSchema,
     payoutDue: minorSchema,
     /** What reached the bank, once it did. */
-    payout: z.strictObject({ minor: minorSchema, day: daySchema }).nullable(),
+    payout: z.strictObject({ minor: heldSchema, day: daySchema }).nullable(),
     /** What the place keeps of the takings. */
     commission: minorSchema,
     /** What paying in coins added to the takings; below 0 it took. */
@@ -186,7 +188,7 @@ export const dayCloseSchema = z.strictObject({
     /** Into the tin and out of it beside sales. */
     tinMoves: minorSchema,
     expectedCash: minorSchema,
-    countedCash: minorSchema.nullable(),
+    countedCash: heldSchema.nullable(),
     difference: minorSchema.nullable(),
     reason: z.enum(cashReasons).nullable(),
     coins: coinsSchema.nullable(),

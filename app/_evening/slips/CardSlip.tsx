@@ -16,6 +16,7 @@ import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import styles from './Slips.module.css';
 import { Sums } from './Sums';
 
@@ -35,7 +36,7 @@ export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       label="The reader’s total"
       currency={currency}
       value={units(card.total)}
-      minorLimits={{ min: 0 }}
+      minorLimits={numberLimits(dayCloseSchema, ['money', 'payout', 'minor'])}
       hint={isAsked ? '0 where no card was taken.' : 'Empty: as tapped.'}
       half={halfTyped(on.form, 'card')}
       onCommit={(value) => setCard({ total: value === null ? null : toMinor(value, currency) })}
@@ -85,7 +86,7 @@ export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             label="What came"
             currency={currency}
             value={units(money.payout.minor)}
-            minorLimits={{ min: 0 }}
+            minorLimits={numberLimits(dayCloseSchema, ['money', 'payout', 'minor'])}
             onCommit={(value) =>
               setCard({ payout: { minor: toMinor(value ?? 0, currency), day: money.payout?.day ?? today } })
             }

@@ -13,7 +13,9 @@ import { cashAnswer, cashReasonWords } from '@/app/_words/stall/evening/moneyWor
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { coinsMinor } from '@/lib/stall/evening/dayMoney';
 import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { CoinFields } from './CoinFields';
 import styles from './Slips.module.css';
 import { Sums } from './Sums';
@@ -62,7 +64,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             label="All that is in the tin"
             currency={currency}
             value={cash.counted === null ? null : fromMinor(cash.counted as MinorUnits, currency)}
-            minorLimits={{ min: 0 }}
+            minorLimits={numberLimits(dayCloseSchema, ['money', 'countedCash'])}
             half={halfTyped(on.form, 'cash')}
             onCommit={(value) =>
               setCash({ counted: value === null ? null : toMinor(value, currency), reason: null })

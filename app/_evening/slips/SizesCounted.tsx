@@ -4,8 +4,12 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { QuantityField } from '@/app/_fields/QuantityField';
 import { QuantityRow } from '@/app/_fields/QuantityRow';
 import type { StockRow } from '@/lib/stall/evening/stockRows';
+import { numberLimits } from '@/shared/limits';
+import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { designRows } from './designRows';
 import styles from './Slips.module.css';
+
+const { max: most } = numberLimits(dayCloseSchema, ['goods', 0, 'counted']);
 
 type SizesCountedProps = Readonly<{
   on: EveningOnScreen;
@@ -34,7 +38,7 @@ export function SizesCounted({ on, onCount }: SizesCountedProps) {
                 value={
                   answers.stock.counted[row.key]?.pieces ?? (isTapped ? Math.max(0, row.reckoned ?? 0) : null)
                 }
-                max={100_000}
+                max={most}
                 onCommit={(pieces) => onCount(row, pieces)}
               />
             ))}
