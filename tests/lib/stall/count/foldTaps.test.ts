@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { openTicket } from '@/lib/stall/count/openTicket';
+import { openTicket, type OpenTicket } from '@/lib/stall/count/openTicket';
 import { secondPrice } from '@/lib/stall/count/secondPrice';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
@@ -30,6 +30,7 @@ function tapped(...taps: readonly Tap[]): readonly TappedEntry[] {
   return log.taps;
 }
 const next: Tap = { what: 'next' };
+const picked = ({ setId, minor, pay }: OpenTicket['sets'][number]) => ({ setId, minor, pay });
 
 describe('seconds', () => {
   const second: Tap = { what: 'sale', goods: goodsOf(fernL), minor: 1400, isSecond: true, pay: 'card' };
@@ -325,6 +326,37 @@ describe('openTicket', () => {
     );
     expect(paired).toMatchObject({ pieces: 5, minor: 14_000, sets: [] });
     expect(ticketOf(saleOf(fernL), saleOf(otterM), pair, saleOf(fernL), saleOf(otterM)).sets).toHaveLength(1);
+  });
+
+  it.each<[string, readonly string[]]>([
+    ['pairs of small and of large', ['L', 'M', 'set', '2XL', '3XL', 'set']],
+    ['pairs of large and of small', ['2XL', '3XL', 'set', 'L', 'M', 'set']],
+    ['mixed pairs', ['L', '2XL', 'set', 'M', '3XL', 'set']],
+    ['all pieces first', ['L', '2XL', 'M', '3XL', 'set', 'set']],
+  ])('asks 100 for two pairs in whatever order they are tapped: %s', (_, order) => {
+    // Any two for 50, so four are 100, whatever they cost apart.
+    const sets = fairPlan.sets.map((set) => ({ ...set, sizes: null }));
+    const plan = { ...fairPlan, sets };
+    const log = aTapLog();
+    for (const what of order) {
+      const [offer] = openTicket(plan, log.taps, 'phone000').sets;
+      if (what !== 'set') tapOn(log, saleOf(fairGoods('fern', what)));
+      else if (offer !== undefined) tapOn(log, { what: 'set', ...picked(offer) });
+    }
+    expect(openTicket(plan, log.taps, 'phone000')).toMatchObject({ pieces: 4, minor: 10_000, sets: [] });
+  });
+
+  it('leaves the large shirts to the set that takes no others', () => {
+    const [pair] = fairPlan.sets;
+    if (pair === undefined) throw new Error('the fair has no pair');
+    const any = { ...pair, id: 'any', price: 5200, sizes: null };
+    const large = { ...pair, id: 'large', price: 5500, sizes: ['2XL', '3XL'] };
+    const log = aTapLog();
+    for (const size of ['2XL', '3XL', 'L', 'M']) tapOn(log, saleOf(fairGoods('fern', size)));
+    tapOn(log, { what: 'set', setId: 'large', minor: 700, pay: 'card' });
+    // 62 + 56 less 7 so far; any two: the small ones, 56 less 52.
+    const ticket = openTicket({ ...fairPlan, sets: [any, large] }, log.taps, 'phone000');
+    expect(ticket.sets).toMatchObject([{ setId: 'any', minor: 400 }]);
   });
 
   it('is empty after the customer went, keeps the way of paying, and names the last tap', () => {
