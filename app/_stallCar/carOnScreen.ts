@@ -51,6 +51,8 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
     stallDay,
     goods: answer === null ? [] : answer.goods.filter(({ mine }) => mine > 0),
     sets: stallDay.prices.sets.flatMap(({ price }) => price ?? []),
+    taxMode: terms?.taxMode ?? 'none',
+    tax: terms?.tax ?? 0,
     cardShare: terms?.cardShare ?? 0,
     piecesPerTicket: terms?.piecesPerTicket ?? 1,
   });

@@ -18,7 +18,7 @@ const tapSchema = z.discriminatedUnion('what', [
   z.strictObject({
     what: z.literal('sale'),
     goods: stallGoodsSchema,
-    /** As paid, tax inside where the way of selling writes it so. */
+    /** As prices write it: with tax where that is inside, without it where it is added to the ticket. */
     minor: minorSchema,
     /** Where it is not the price of the hour. */
     isOwnPrice: z.literal(true).exactOptional(),

@@ -8,6 +8,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
+import { asPaid } from '@/lib/stall/count/asPaid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { secondPrice } from '@/lib/stall/count/secondPrice';
 import { numberLimits } from '@/shared/limits';
@@ -138,7 +139,7 @@ function Exchange({ counting, rows, tile, onTap }: ExchangeProps) {
         <div className={styles.keys}>
           {difference !== 0 && (
             <Button kind="strong" onPress={() => exchange(difference)}>
-              {exchangeWords(difference, plan.currency, locale)}
+              {exchangeWords(asPaid(plan, difference), plan.currency, locale)}
             </Button>
           )}
           <Button

@@ -1,5 +1,6 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
@@ -11,7 +12,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import { minorWords } from '@/app/_words/orders/minorWords';
-import { cardAnswer, feesWords, ticketsWords } from '@/app/_words/stall/evening/moneyWords';
+import { beyondWords, cardAnswer, feesWords, ticketsWords } from '@/app/_words/stall/evening/moneyWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
@@ -39,7 +40,9 @@ export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       minorLimits={numberLimits(dayCloseSchema, ['money', 'payout', 'minor'])}
       hint={isAsked ? '0 where no card was taken.' : 'Empty: as tapped.'}
       half={halfTyped(on.form, 'card')}
-      onCommit={(value) => setCard({ total: value === null ? null : toMinor(value, currency) })}
+      onCommit={(value) =>
+        setCard({ total: value === null ? null : toMinor(value, currency), isRight: false })
+      }
     />
   );
   const tickets = (
@@ -70,6 +73,14 @@ export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             : [{ name: 'the place keeps, of all takings', figure: minor(-money.commission) }]),
         ]}
       />
+      {money.beyond > 0 && (
+        <div className={styles.ask}>
+          <Advice severity="caution">{beyondWords(evening, locale)}</Advice>
+          <Button kind="quiet" onPress={() => setCard({ isRight: !card.isRight })}>
+            {card.isRight ? 'It is right: take back' : 'It is right'}
+          </Button>
+        </div>
+      )}
       {(isAsked || isEstimated) && (
         <FieldGroup>
           {isAsked && total}

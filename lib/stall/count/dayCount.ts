@@ -30,12 +30,14 @@ export interface TicketCount {
   /** The first ticket of a device is 1. */
   readonly number: number;
   readonly pieces: number;
-  /** By way of paying, whole minor units; of cash as it is paid in coins. */
+  /** By way of paying, whole minor units; with tax; of cash as it is paid in coins. */
   readonly cashMinor: number;
   readonly cardMinor: number;
   readonly at: number;
   /** Nobody tapped *next customer* since. */
   readonly isOpen: boolean;
+  /** Nobody ever tapped it on this device, so that all its customers are on this one. */
+  readonly isUnclosed: boolean;
 }
 
 /** What was tapped in a currency that is not the plan's: its pieces are counted, its money is added to nothing. */
@@ -49,9 +51,11 @@ export interface DayCount {
   readonly goods: readonly GoodsCount[];
   readonly pieces: number;
   readonly tickets: readonly TicketCount[];
-  /** False where nobody tapped *next customer*, so that tickets are to be asked or estimated. */
+  /** False where on some device nobody tapped *next customer*, so that its tickets are to be asked or estimated. */
   readonly hasTickets: boolean;
-  /** All whole minor units. Takings before cash is rounded: what prices and sets come to, less refunds. */
+  /** All whole minor units. What prices and sets come to as they are written, less refunds. */
+  readonly writtenMinor: number;
+  /** Takings before cash is rounded: as written, and tax added ticket by ticket where prices are without it. */
   readonly grossMinor: number;
   /** Cash as it came in coins, rounded ticket by ticket, and what the rounding added or took. */
   readonly cashMinor: number;

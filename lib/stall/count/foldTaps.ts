@@ -16,12 +16,13 @@ import { ticketMoney } from './ticketMoney';
 export function foldTaps(plan: StallPlan, taps: readonly TappedEntry[], wallAt: WallClock): DayCount {
   const all = tapsOfDay(taps, plan.stallDayId);
   const tickets = ticketsOf(all);
+  const money = ticketMoney(tickets, plan);
   const goods = goodsCounts(plan, all);
   return {
     goods,
     pieces: goods.reduce((sum, { sold }) => sum + sold, 0),
-    ...ticketMoney(tickets, plan.currency),
-    hasTickets: all.some(({ body }) => body.tap.what === 'next'),
+    ...money,
+    hasTickets: money.tickets.length > 0 && money.tickets.every(({ isUnclosed }) => !isUnclosed),
     ...countsBeside(all, plan),
     foreign: foreignOf(tickets, plan.currency),
     hours: hoursOf(all, plan, wallAt),

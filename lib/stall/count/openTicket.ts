@@ -1,17 +1,15 @@
-import type { MinorUnits } from '@/shared/money';
-import { roundCash } from '@/shared/roundCash';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { type SetOnTicket, setOffers } from './setOffers';
 import { type TappedEntry, tapsOfDay } from './tappedEntry';
 import { ticketsOf } from './ticketLines';
-import { paidBy } from './ticketMoney';
+import { payingOf } from './ticketMoney';
 
 /** What a device is selling now. */
 export interface OpenTicket {
   /** Pieces that go, less those that came back. */
   readonly pieces: number;
-  /** What the customer pays: by card as written, in cash as it is paid in coins; whole minor units. */
+  /** What the customer pays, with tax where it is added: by card as it is due, in cash in coins; whole minor units. */
   readonly minor: number;
   /** False while nothing is on it. */
   readonly isBegun: boolean;
@@ -25,10 +23,10 @@ export interface OpenTicket {
 export function openTicket(plan: StallPlan, taps: readonly TappedEntry[], device: string): OpenTicket {
   const own = tapsOfDay(taps, plan.stallDayId).filter((tap) => tap.device === device);
   const lines = ticketsOf(sinceLastCustomer(own))[0]?.lines ?? [];
-  const cash = roundCash(paidBy(lines, plan.currency, 'cash') as MinorUnits, plan.currency);
+  const paid = payingOf(plan);
   return {
     pieces: lines.reduce((sum, line) => sum + line.pieces, 0),
-    minor: cash + paidBy(lines, plan.currency, 'card'),
+    minor: paid(lines, 'cash').paid + paid(lines, 'card').paid,
     isBegun: lines.length > 0,
     pay: payOf(own),
     sets: setOffers(plan, lines),

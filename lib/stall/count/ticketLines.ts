@@ -21,10 +21,12 @@ export interface Ticket {
   readonly device: string;
   readonly lines: readonly TicketLine[];
   readonly isOpen: boolean;
+  /** Nobody ever tapped *next customer* on this device. */
+  readonly isUnclosed: boolean;
 }
 
 /**
- * Tickets as the devices closed them. Where nobody tapped *next customer* all is one ticket of the device.
+ * Tickets as the devices closed them. Where nobody tapped *next customer* on a device all of it is one ticket.
  *
  * @param taps in order
  * @returns those on which something is, each device's in order
@@ -32,6 +34,7 @@ export interface Ticket {
 export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
   const tickets: Ticket[] = [];
   const open = new Map<string, TicketLine[]>();
+  const closing = new Set<string>();
   for (const tapped of taps) {
     const { device } = tapped;
     const { tap } = tapped.body;
@@ -41,7 +44,8 @@ export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
       open.set(device, lines);
     }
     if (tap.what === 'next') {
-      tickets.push({ device, lines, isOpen: false });
+      closing.add(device);
+      tickets.push({ device, lines, isOpen: false, isUnclosed: false });
       open.delete(device);
     } else if (tap.what === 'pay') {
       for (const [at, line] of lines.entries()) lines[at] = { ...line, pay: tap.pay };
@@ -50,7 +54,8 @@ export function ticketsOf(taps: readonly TappedEntry[]): readonly Ticket[] {
       if (line !== null) lines.push(line);
     }
   }
-  for (const [device, lines] of open) tickets.push({ device, lines, isOpen: true });
+  for (const [device, lines] of open)
+    tickets.push({ device, lines, isOpen: true, isUnclosed: !closing.has(device) });
   return tickets.filter(({ lines }) => lines.length > 0);
 }
 

@@ -22,7 +22,7 @@ export const closeSeries = (stallDayId: string): string => `dayClose ${stallDayI
 /** @returns the paper that closes a day. */
 export function closeBody(evening: Evening, made: CloseMade): DayClose {
   const { plan, count, money, result } = evening;
-  const { written: _w, isReckoned: _r, reductions, ...kept } = money;
+  const { written: _w, isReckoned: _r, beyond: _b, reductions, ...kept } = money;
   return {
     ...{ number: made.number, issuedOn: made.issuedOn, planId: made.planId, soldFrom: evening.soldFrom },
     ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
@@ -58,6 +58,8 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
       total: money.cardIs === 'typed' ? money.card : null,
       tickets: money.ticketsAre === 'typed' ? money.cardTickets : null,
       payout: money.payout,
+      // A total beyond all goods was said to be right before the day was closed.
+      isRight: money.cardIs === 'typed',
     },
     stock: {
       counted: Object.fromEntries(

@@ -1,4 +1,5 @@
 import { documentTax } from '@/lib/price/tax/documentTax';
+import { asPaid } from '@/lib/stall/count/asPaid';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { Coins } from '@/shared/schemas/stallDay';
@@ -19,6 +20,8 @@ export interface DayMoney {
   readonly cash: number;
   readonly cashRounding: number;
   readonly card: number;
+  /** What the reader says beyond all that goods come to, which is asked about; the takings are then what it says. */
+  readonly beyond: number;
   readonly cardIs: 'tapped' | 'typed';
   readonly cardTickets: number;
   readonly ticketsAre: 'counted' | 'typed' | 'estimated';
@@ -52,14 +55,14 @@ export function dayMoney(
     soldFromOf(count) === 'taps'
       ? tappedTakings(plan, count, rows, answers)
       : countedTakings(plan, rows, answers, counted === null ? null : counted - float - count.tinMinor);
-  const taxed = taxOf(plan, count, takings.written);
+  const taxed = taxOf(plan, count, takings);
   const cards = cardTickets(plan, count, rows, answers, takings);
   const units = fromMinor(takings.card as MinorUnits, currency);
   const fees = toMinor(units * plan.cardFee + cards.cardTickets * plan.cardFixedFee, currency);
   const base = plan.commissionBase === 'withTax' ? taxed.gross : taxed.net;
   const expectedCash = float + takings.cash + count.tinMinor;
   const difference = counted === null || takings.isFromTin ? null : counted - expectedCash;
-  const { isFromTin: _, ...came } = takings;
+  const { isFromTin: _, paid: _paid, ...came } = takings;
   return {
     ...came,
     ...taxed,
@@ -81,7 +84,12 @@ export const coinsMinor = (coins: Coins, currency: string): number =>
 
 // Helpers
 
-type Takings = Pick<DayMoney, 'written' | 'reductions' | 'cash' | 'cashRounding' | 'card' | 'isReckoned'> & {
+type Takings = Pick<
+  DayMoney,
+  'written' | 'reductions' | 'cash' | 'cashRounding' | 'card' | 'beyond' | 'isReckoned'
+> & {
+  /** What customers owed for goods, with tax. */
+  readonly paid: number;
   /** Cash is what was found in the tin, so nothing can differ from it. */
   readonly isFromTin: boolean;
 };
@@ -93,15 +101,14 @@ function tappedTakings(
   { card }: Pick<EveningAnswers, 'card'>,
 ): Takings {
   const untapped = rows.reduce((sum, row) => sum + row.untapped * row.goods.price, 0);
-  const tappedCard = asPaid(plan, count.cardMinor);
-  const total = card.total ?? tappedCard;
+  const untappedPaid = asPaid(plan, untapped);
+  const came = asReaderSays(count.cashMinor + untappedPaid, count.cardMinor, card.total);
   return {
-    written: count.grossMinor + untapped,
+    ...came,
+    written: count.writtenMinor + untapped + beforeTax(plan, came.beyond),
+    paid: count.grossMinor + untappedPaid + came.beyond,
     reductions: count.reductionsMinor,
-    // What the reader took otherwise than was tapped went into the tin or came out of it.
-    cash: asPaid(plan, count.cashMinor + untapped) + tappedCard - total,
     cashRounding: count.cashRoundingMinor,
-    card: total,
     ...{ isReckoned: false, isFromTin: false },
   };
 }
@@ -114,33 +121,51 @@ function countedTakings(
   inTin: number | null,
 ): Takings {
   const asked = rows.reduce((sum, row) => sum + row.revenueMinor, 0);
-  const total = card.total ?? 0;
+  const came = asReaderSays(asPaid(plan, asked), 0, card.total);
   const isReckoned = inTin === null || card.total === null;
-  const cash = isReckoned ? asPaid(plan, asked) - total : inTin;
-  const written = isReckoned ? asked : beforeTax(plan, cash + total);
+  const cash = isReckoned ? came.cash : inTin;
+  const paid = cash + came.card;
+  const written = isReckoned ? asked + beforeTax(plan, came.beyond) : beforeTax(plan, paid);
   return {
-    ...{ written, cash, isReckoned },
+    ...came,
+    ...{ written, paid, cash, isReckoned },
     reductions: asked - written,
     cashRounding: 0,
-    card: total,
     isFromTin: !isReckoned,
   };
 }
 
-/** Where tax is added to prices, customers pay it beside what was tapped. */
-const asPaid = ({ taxMode, tax, currency }: StallPlan, minor: number): number =>
-  taxMode === 'added' ? toMinor(fromMinor(minor as MinorUnits, currency) * (1 + tax), currency) : minor;
+/**
+ * What the reader took otherwise than was thought went into the tin or came out of it, but no sale takes money out of
+ * it: what the reader says beyond that came in besides.
+ *
+ * @param cash thought to be paid in cash; below 0 more was given back than taken
+ * @param total what the reader says; null as thought
+ */
+function asReaderSays(
+  cash: number,
+  card: number,
+  total: number | null,
+): Pick<DayMoney, 'cash' | 'card' | 'beyond'> {
+  if (total === null) return { cash, card, beyond: 0 };
+  const moved = cash + card - total;
+  const left = Math.max(moved, Math.min(cash, 0));
+  return { cash: left, card: total, beyond: left - moved };
+}
 
 const beforeTax = ({ taxMode, tax, currency }: StallPlan, minor: number): number =>
   taxMode === 'added' ? toMinor(fromMinor(minor as MinorUnits, currency) / (1 + tax), currency) : minor;
 
-/** Once on the day’s total, or on each ticket as the workshop’s rule says. */
+/**
+ * Inside prices once on the day’s total, or on each ticket as the workshop’s rule says. Where it is added each ticket was
+ * taxed as it was paid, and that is what was collected.
+ */
 function taxOf(
   { taxMode, tax, taxRounding, currency }: StallPlan,
   { tickets }: DayCount,
-  written: number,
+  { written, paid }: Pick<Takings, 'written' | 'paid'>,
 ): Pick<DayMoney, 'gross' | 'net' | 'tax'> {
-  if (taxMode === 'none') return { gross: written, net: written, tax: 0 };
+  if (taxMode !== 'inside') return { gross: paid, net: written, tax: paid - written };
   const each = taxRounding === 'line' ? tickets.map((one) => one.cashMinor + one.cardMinor) : [];
   // What no ticket bears: rounded coins, and what was found sold in the evening.
   const rest = written - each.reduce((sum, minor) => sum + minor, 0);
@@ -160,12 +185,21 @@ function cardTickets(
   takings: Takings,
 ): Pick<DayMoney, 'cardTickets' | 'ticketsAre'> {
   if (card.tickets !== null) return { cardTickets: card.tickets, ticketsAre: 'typed' };
-  const tapped = count.tickets.filter(({ cardMinor }) => cardMinor > 0).length;
-  if (count.hasTickets) return { cardTickets: tapped, ticketsAre: 'counted' };
+  const closed = count.tickets.filter(({ isUnclosed, cardMinor }) => !isUnclosed && cardMinor > 0).length;
+  if (count.hasTickets) return { cardTickets: closed, ticketsAre: 'counted' };
+  const unclosed = count.tickets.filter(({ isUnclosed }) => isUnclosed);
   const pieces = rows.reduce((sum, { sold }) => sum + sold, 0);
-  const all = takings.card + takings.cash;
-  const byCard = all > 0 ? takings.card / all : 0;
-  return { cardTickets: Math.round((pieces * byCard) / piecesPerTicket), ticketsAre: 'estimated' };
+  const all = unclosed.length > 0 ? unclosed : [{ pieces, cashMinor: takings.cash, cardMinor: takings.card }];
+  const guessed = all.reduce((sum, one) => sum + piecesByCard(one) / piecesPerTicket, 0);
+  return { cardTickets: closed + Math.round(guessed), ticketsAre: 'estimated' };
+}
+
+type Sold = Pick<DayCount['tickets'][number], 'pieces' | 'cashMinor' | 'cardMinor'>;
+
+/** By its part of the money, for a piece bears no word on how it was paid. */
+function piecesByCard({ pieces, cashMinor, cardMinor }: Sold): number {
+  const all = cashMinor + cardMinor;
+  return all > 0 ? Math.max(0, pieces * (cardMinor / all)) : 0;
 }
 
 const countedCash = ({ counted, coins }: EveningAnswers['cash'], currency: string): number | null =>

@@ -20,6 +20,8 @@ export const eveningAnswersSchema = z.strictObject({
     /** Where nobody tapped *next customer*. */
     tickets: z.int().min(0).max(100_000).nullable(),
     payout: z.strictObject({ minor: minorSchema, day: daySchema }).nullable(),
+    /** The total stands although it is more than all goods come to. */
+    isRight: z.boolean().default(false),
   }),
   stock: z.strictObject({
     /** By `goodsKey`. */
@@ -54,7 +56,7 @@ export const DIFFERENT_WEATHERS = '*';
 
 export const noAnswers: EveningAnswers = {
   cash: { counted: null, coins: null, reason: null },
-  card: { total: null, tickets: null, payout: null },
+  card: { total: null, tickets: null, payout: null, isRight: false },
   stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: false },
   hours: null,
   weatherId: null,

@@ -15,6 +15,7 @@ export type Unsettled =
   | { readonly slip: 'cash'; readonly why: 'notCounted' }
   | { readonly slip: 'cash'; readonly why: 'differs'; readonly minor: number }
   | { readonly slip: 'card'; readonly why: 'noTotal' }
+  | { readonly slip: 'card'; readonly why: 'beyond'; readonly minor: number }
   | { readonly slip: 'stock'; readonly why: 'notCounted'; readonly sizes: number }
   | { readonly slip: 'stock'; readonly why: 'differs'; readonly row: StockRow };
 
@@ -65,7 +66,11 @@ export function reconcile(
     bridge: bridgeOf(plan, rows, money, result, weather.weatherId),
     lessons: lessonsOf(plan, count, rows, answers, clock),
     sellingHours: openHours(plan),
-    unsettled: [...openCash(money), ...openCard(count, answers), ...openStock(rows, count, answers)],
+    unsettled: [
+      ...openCash(money),
+      ...openCard(rows, count, money, answers),
+      ...openStock(rows, count, answers),
+    ],
   };
 }
 
@@ -94,8 +99,18 @@ function openCash({ countedCash, difference, reason }: DayMoney): readonly Unset
   return [{ slip: 'cash', why: 'differs', minor: difference }];
 }
 
-const openCard = (count: DayCount, { card }: Pick<EveningAnswers, 'card'>): readonly Unsettled[] =>
-  soldFromOf(count) === 'count' && card.total === null ? [{ slip: 'card', why: 'noTotal' }] : [];
+function openCard(
+  rows: readonly StockRow[],
+  count: DayCount,
+  { beyond }: DayMoney,
+  { card }: Pick<EveningAnswers, 'card'>,
+): readonly Unsettled[] {
+  const isByCount = soldFromOf(count) === 'count';
+  if (isByCount && card.total === null) return [{ slip: 'card', why: 'noTotal' }];
+  // Before the last size is counted nobody knows what was sold.
+  const isKnown = !isByCount || rows.every(({ counted }) => counted !== null);
+  return beyond > 0 && isKnown && !card.isRight ? [{ slip: 'card', why: 'beyond', minor: beyond }] : [];
+}
 
 function openStock(
   rows: readonly StockRow[],

@@ -1,7 +1,10 @@
 import { openHours } from '@/lib/stall/days/openHours';
 import { stockFor } from '@/lib/stall/plan/advice/stockFor';
 import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { roundCash } from '@/shared/roundCash';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import { type Cash, cashOf } from '@/shared/tables/coins';
 
@@ -11,10 +14,10 @@ const FIRST_HOURS = 1.5;
 const SURE = 0.9;
 const MOST_TICKETS = 10_000;
 
-export interface FloatAsked {
+export interface FloatAsked extends TaxTerms {
   readonly currency: string;
   readonly stallDay: Pick<StallDay, 'days' | 'float'>;
-  /** Price of each goods, and pieces expected of it over all days. Currency units. */
+  /** Price of each goods as it is written, and pieces expected of it over all days. Currency units. */
   readonly goods: readonly { readonly price: number; readonly expected: number }[];
   /** Prices of sets, which are paid as well. */
   readonly sets: readonly number[];
@@ -50,13 +53,14 @@ export type FloatAdvice =
 export function adviseFloat(asked: FloatAsked): FloatAdvice {
   const cash = cashOf(asked.currency);
   if (cash === null) return { kind: 'coinsUnknown' };
-  const price = usualPrice(asked.goods, cash.commonNote);
+  const { goods, sets } = inCoins(asked);
+  const price = usualPrice(goods, cash.commonNote);
   const firstTickets = asked.stallDay.float.firstTickets ?? ticketsOfStart(asked);
   if (price === null || !(firstTickets > 0)) return { kind: 'nothingExpected' };
   const cashTickets = surely(firstTickets * (1 - asked.cardShare));
   const note = paidWith(price, cash.commonNote);
   const change = exact(note - price);
-  const coins = coinsFor(cashTickets, change, valuesFor(cash, asked, change));
+  const coins = coinsFor(cashTickets, change, valuesFor(cash, { goods, sets }, change));
   const total = exact(coins.reduce((sum, { value, count }) => sum + value * count, 0));
   return { kind: 'advised', coins, total, firstTickets, cashTickets, note, price, change };
 }
@@ -65,6 +69,15 @@ export function adviseFloat(asked: FloatAsked): FloatAdvice {
 
 /** Fractions of a coin are noise of the sum. */
 const exact = (amount: number): number => Number(amount.toFixed(4));
+
+/** Prices as they are paid in cash: with tax where it is added, in coins. */
+function inCoins({ goods, sets, currency, ...terms }: FloatAsked): Pick<FloatAsked, 'goods' | 'sets'> {
+  const paid = (price: number): number => {
+    const due = asPaid(terms, toMinor(price, currency));
+    return fromMinor(roundCash(due as MinorUnits, currency), currency);
+  };
+  return { goods: goods.map((one) => ({ ...one, price: paid(one.price) })), sets: sets.map(paid) };
+}
 
 /** Of 60 two notes of 50 are paid. */
 const paidWith = (price: number, note: number): number => exact(Math.ceil(price / note - 1e-9) * note);
@@ -96,7 +109,11 @@ function surely(mean: number): number {
  * Values that change is made of: from the largest that goes into it at least twice down to the smallest that any price
  * needs. A larger one would leave whoever comes second without.
  */
-function valuesFor({ notes, coins }: Cash, { goods, sets }: FloatAsked, change: number): readonly number[] {
+function valuesFor(
+  { notes, coins }: Cash,
+  { goods, sets }: Pick<FloatAsked, 'goods' | 'sets'>,
+  change: number,
+): readonly number[] {
   const prices = [...goods.map(({ price }) => price), ...sets].filter((price) => price > 0);
   const all = [...notes, ...coins];
   const larger = all.filter((value) => value * 2 <= change);

@@ -67,6 +67,17 @@ describe('the sales count', () => {
     await kept();
   });
 
+  it('says what the customer pays where tax is added to prices, and counts that as taken', async () => {
+    await fixPlan({ taxMode: 'added', tax: 0.0725 });
+    await enterCount();
+    await click(tile(/^Otter L, 28,/));
+    expect(key(/^Next customer/)).toHaveTextContent('1 for 30.03 with tax');
+    expect(screen.getByText('30.03', { selector: 'strong' }).parentElement).toHaveTextContent(
+      '30.03 USD taken',
+    );
+    await kept();
+  });
+
   it('tells the price of a row, and the designs of goods without sizes in one', async () => {
     await fixPlan();
     await enterCount();

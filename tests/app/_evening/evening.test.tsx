@@ -131,6 +131,36 @@ const closeOnce = async (many: number) => {
   await eventually(() => expect(closes()).toHaveLength(many));
 };
 
+describe('a reader that took more than all goods', () => {
+  it('is asked about, and may be said to be right', async () => {
+    const planId = await fixPlan();
+    const goods = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' };
+    await tap(planId, [{ what: 'sale', goods, minor: 2800, pay: 'card' }, { what: 'next' }]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    await userEvent.click(slip('Card').getByText('The reader says otherwise'));
+    await userEvent.type(slip('Card').getByLabelText(/^The reader’s total/), '50{Enter}');
+    expect(slip('Card').getByText(/^The reader took 22.00 more than all goods come to/)).toBeVisible();
+    expect(screen.getByText(/^To settle: .*22.00 USD more on the reader than was sold/)).toBeVisible();
+    await press('It is right');
+    expect(screen.queryByText(/more on the reader/)).toBeNull();
+  });
+});
+
+describe('the evening of a day whose prices are without tax', () => {
+  it('says that tax was added, and how', async () => {
+    const planId = await fixPlan({ ...fairPlan, taxMode: 'added', tax: 0.0725 });
+    const goods = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' };
+    await tap(planId, [{ what: 'sale', goods, minor: 2800, pay: 'cash' }, { what: 'next' }]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(screen.getByText('30.03', { selector: 'strong' }).parentElement).toHaveTextContent(
+      'USD taken, with the tax added',
+    );
+    expect(
+      slip('Tax').getByText(/^7.25 % added to 28.00, on each ticket as it was paid; 30.03 with it\./),
+    ).toBeVisible();
+  });
+});
+
 describe('the evening of the worked fair', () => {
   it('tells each slip by its answer, and asks only for what is open', async () => {
     await enterEvening();

@@ -22,6 +22,13 @@ export function pieceName({ goods, ranges }: Pick<StallPlan, 'goods' | 'ranges'>
   return hasSizes(ranges, found.rangeId) ? `${found.design} ${found.size}` : found.design;
 }
 
+/** @returns what is on the ticket and what the customer pays: “2 for 56”, with tax where prices are without it */
+export const ticketWords = (
+  { pieces, minor }: { readonly pieces: number; readonly minor: number },
+  { currency, taxMode }: Pick<StallPlan, 'currency' | 'taxMode'>,
+  locale: string,
+): string => `${pieces} for ${shortAmount(minor, currency, locale)}${taxMode === 'added' ? ' with tax' : ''}`;
+
 type PieceKey = Pick<PlannedGoods, 'jobId' | 'lineId' | 'size'>;
 
 export const hasSizes = (ranges: StallPlan['ranges'], rangeId: string): boolean =>

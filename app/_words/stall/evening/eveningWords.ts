@@ -37,7 +37,7 @@ export function soldLine(
 }
 
 export function takenWords({ money, plan }: Evening, locale: string): AnswerWords {
-  const tax = plan.taxMode === 'none' ? '' : ', tax inside';
+  const tax = { none: '', inside: ', tax inside', added: ', with the tax added' }[plan.taxMode];
   return { key: minorWords(money.gross, plan.currency, locale), after: `${plan.currency} taken${tax}` };
 }
 
@@ -84,6 +84,8 @@ function openThing(one: Unsettled, { plan }: Evening, locale: string): string {
         : `count ${one.sizes === 1 ? 'one size' : `${one.sizes} sizes`}`;
     case 'noTotal':
       return 'what the card reader took';
+    case 'beyond':
+      return `${minorMoney(one.minor, plan.currency, locale)} more on the reader than was sold`;
     case 'differs': {
       if (one.slip === 'cash') {
         const money = minorMoney(Math.abs(one.minor), plan.currency, locale);

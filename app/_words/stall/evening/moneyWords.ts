@@ -41,6 +41,10 @@ export function cardAnswer({ money, plan, soldFrom }: Evening, isTold: boolean, 
   };
 }
 
+/** What a reader's total beyond all goods means, and how to mend it. */
+export const beyondWords = ({ money, plan }: Evening, locale: string): string =>
+  `The reader took ${minorWords(money.beyond, plan.currency, locale)} more than all goods come to, so takings and tax are told by it. Look whether its total is of this day alone and whether a size is counted too high; else say that it is right.`;
+
 /** How the number of card tickets is known. */
 export function ticketsWords({ money, plan }: Evening, { count, number }: Formatter): string {
   const tickets = count(money.cardTickets, 'ticket');
@@ -68,8 +72,13 @@ export function taxAnswer({ money, plan }: Evening, locale: string): AnswerWords
 }
 
 /** How it was reckoned; which rule holds is for the authority to say. */
-export function taxRule({ money, plan }: Evening, locale: string, { share }: Formatter): string {
+export function taxRule({ money, plan }: Evening, locale: string, { number }: Formatter): string {
+  // Rates of tax have up to three decimals, and none may be told otherwise than it is.
+  const rate = `${number(plan.tax * 100, 3)} %`;
   const minor = (amount: number) => minorWords(amount, plan.currency, locale);
+  const ask = 'Which rule holds, ask your local authority.';
+  if (plan.taxMode === 'added')
+    return `${rate} added to ${minor(money.net)}, on each ticket as it was paid; ${minor(money.gross)} with it. ${ask}`;
   const rule = plan.taxRounding === 'document' ? 'taken once on the day' : 'taken on each ticket';
-  return `${share(plan.tax)} inside ${minor(money.gross)}, ${rule}; ${minor(money.net)} without it. Which rule holds, ask your local authority.`;
+  return `${rate} inside ${minor(money.gross)}, ${rule}; ${minor(money.net)} without it. ${ask}`;
 }

@@ -359,6 +359,16 @@ describe('openTicket', () => {
     expect(ticket.sets).toMatchObject([{ setId: 'any', minor: 400 }]);
   });
 
+  it('comes to what the customer pays: 28.00 and 7.25 % are 30.03, a pair of 50.00 is 53.63', () => {
+    const plan = { ...fairPlan, taxMode: 'added', tax: 0.0725 } as const;
+    expect(openTicket(plan, tapped(saleOf(fernL)), 'phone000').minor).toBe(3003);
+    const pair: Tap = { what: 'set', setId: 'two-shirts', minor: 600, pay: 'card' };
+    const taps = tapped(saleOf(fernL), saleOf(otterM), pair, next);
+    // 53.625, half a cent up.
+    expect(openTicket(plan, taps.slice(0, 3), 'phone000').minor).toBe(5363);
+    expect(fold(taps, plan)).toMatchObject({ writtenMinor: 5000, grossMinor: 5363, cardMinor: 5363 });
+  });
+
   it('is empty after the customer went, keeps the way of paying, and names the last tap', () => {
     const ticket = ticketOf(saleOf(fernL, 'cash'), next);
     expect(ticket).toMatchObject({ isBegun: false, pieces: 0, minor: 0, pay: 'cash' });

@@ -44,7 +44,12 @@ describe('the close of a day', () => {
       {
         ...fairAnswers,
         cash: { counted: null, coins: [{ value: 50, count: 10 }], reason: 'other' },
-        card: { total: 131_100, tickets: 40, payout: { minor: 127_301, day: addDays(TEST_DAY, 2) } },
+        card: {
+          total: 131_100,
+          tickets: 40,
+          payout: { minor: 127_301, day: addDays(TEST_DAY, 2) },
+          isRight: false,
+        },
         stock: {
           ...fairAnswers.stock,
           counted: { 'fair-shirts/fern/M': { pieces: 2, reason: 'given' } },

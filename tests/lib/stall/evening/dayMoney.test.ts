@@ -60,6 +60,36 @@ describe('cards', () => {
     expect(money).toMatchObject({ cardTickets: 39, ticketsAre: 'estimated' });
   });
 
+  it('are counted on the phone whose tickets were closed, and estimated on the other', () => {
+    const sale: Tap = { what: 'sale', goods: OTTER_L, minor: 2800, pay: 'card' };
+    const of = (device: string, taps: readonly Tap[]) =>
+      taps.map((tap, at) => ({
+        ...{ id: `${device}-${at + 1}`, device, count: at + 1, at: 700 * 60_000 },
+        body: { stallDayId: 'spring-fair', planId: 'p', currency: 'USD', tap },
+      }));
+    const closed = of('phonea00', Array.from({ length: 20 }, () => [sale, { what: 'next' } as const]).flat());
+    const open = of(
+      'phoneb00',
+      Array.from({ length: 27 }, () => sale),
+    );
+    // 27 pieces at 1.35 each are 20 tickets, beside the 20 that were closed: 47 × 28 × 0.026 + 40 × 0.10 = 38.216.
+    expect(fairEvening(noAnswers, fairPlan, [...closed, ...open]).money).toMatchObject({
+      ...{ cardTickets: 40, ticketsAre: 'estimated', fees: 3822 },
+    });
+  });
+
+  it('that took more than all that was sold leave the tin alone, and are asked about', () => {
+    const sale: Tap = { what: 'sale', goods: OTTER_L, minor: 2800, pay: 'card' };
+    const answers = { ...noAnswers, card: { ...noAnswers.card, total: 5000 } };
+    const { money, unsettled } = eveningOf([sale, { what: 'next' }], { answers });
+    expect(money).toMatchObject({ gross: 5000, cash: 0, card: 5000, expectedCash: 12_000 });
+    expect(unsettled).toContainEqual({ slip: 'card', why: 'beyond', minor: 2200 });
+    // 28.00 given back in cash for what was paid by card leaves the tin as tapped.
+    const back: Tap = { what: 'refund', goods: OTTER_L, minor: 2800, pay: 'cash' };
+    const told = { ...noAnswers, card: { ...noAnswers.card, total: 2800 } };
+    expect(eveningOf([sale, back], { answers: told }).money).toMatchObject({ cash: -2800, beyond: 0 });
+  });
+
   it('take the number that is typed at night', () => {
     const answers = { ...fairAnswers, card: { ...fairAnswers.card, tickets: 41 } };
     // 34.086 + 4.10.
@@ -90,6 +120,29 @@ describe('tax', () => {
     const { money } = eveningOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan });
     expect(money).toMatchObject({ gross: 3080, net: 2800, tax: 280, cash: 3080, expectedCash: 15_080 });
   });
+
+  it.each([
+    // 10.50 and 7.25 % are 11.26125: forty tickets of 11.26 are 450.40, where once on 420.00 it would be 450.45.
+    ['USD', 0.0725, 1050, 40, 45_040, 45_040],
+    // 28.00 and 8.1 % are 30.268, due as 30.27 and paid as 30.25: thirty are 908.10 and 907.50.
+    ['CHF', 0.081, 2800, 30, 90_810, 90_750],
+  ] as const)(
+    'is added to each ticket as its customer pays it, then cash is rounded: %s',
+    (currency, tax, minor, many, gross, cash) => {
+      const plan = { ...fairPlan, currency, tax, taxMode: 'added' as const, float: [] };
+      const sale: Tap = { what: 'sale', goods: OTTER_L, minor, pay: 'cash' };
+      const taps = Array.from({ length: many }, (): readonly Tap[] => [sale, { what: 'next' }]).flat();
+      const { money } = eveningOf(taps, { plan });
+      expect(money).toMatchObject({
+        gross,
+        cash,
+        expectedCash: cash,
+        net: many * minor,
+        tax: gross - many * minor,
+      });
+      expect(money.cashRounding).toBe(cash - gross);
+    },
+  );
 
   it('is none where none is charged', () => {
     const plan = { ...fairPlan, taxMode: 'none' } as const;

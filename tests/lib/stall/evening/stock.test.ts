@@ -93,7 +93,7 @@ describe('a fair at which nobody tapped', () => {
   const answers: EveningAnswers = {
     ...fairAnswers,
     cash: { counted: 53_000, coins: null, reason: null },
-    card: { total: 131_100, tickets: 39, payout: null },
+    card: { total: 131_100, tickets: 39, payout: null, isRight: false },
     stock: { counted: all, isRestAsReckoned: false, isRestUnknown: false },
   };
 
@@ -110,6 +110,33 @@ describe('a fair at which nobody tapped', () => {
   it('reckons takings by prices where nobody knows what is in the tin, and says so', () => {
     const unknown = { ...answers, cash: { counted: null, coins: null, reason: 'notKnown' } } as const;
     expect(fairEvening(unknown, fairPlan, none).money).toMatchObject({ gross: 173_500, isReckoned: true });
+  });
+
+  it('takes no less than the reader says, and asks where that is more than all goods come to', () => {
+    // One L of each of the four designs is gone, 4 × 28 = 112; the reader says 500.
+    const counted = Object.fromEntries(
+      fairPlan.goods.map(({ jobId, lineId, size, bring }) => [
+        `${jobId}/${lineId}/${size}`,
+        { pieces: size === 'L' ? bring - 1 : bring, reason: null },
+      ]),
+    );
+    const told = {
+      ...answers,
+      cash: { counted: null, coins: null, reason: 'notKnown' as const },
+      card: { ...answers.card, total: 50_000 },
+      stock: { ...answers.stock, counted },
+    };
+    const { money, unsettled } = fairEvening(told, fairPlan, none);
+    // Of 500.00 32.71 is tax: 500 × 7 ÷ 107 = 32.7103.
+    expect(money).toMatchObject({ gross: 50_000, cash: 0, card: 50_000, tax: 3271, expectedCash: 12_000 });
+    expect(unsettled).toEqual([{ slip: 'card', why: 'beyond', minor: 38_800 }]);
+    const sure = { ...told, card: { ...told.card, isRight: true } };
+    expect(fairEvening(sure, fairPlan, none).unsettled).toEqual([]);
+    // Before every size is counted nobody knows what was sold, so nothing is beyond it.
+    const open = { ...told, stock: { ...told.stock, counted: {} } };
+    expect(fairEvening(open, fairPlan, none).unsettled).toEqual([
+      { slip: 'stock', why: 'notCounted', sizes: 27 },
+    ]);
   });
 
   it('is not closed before every size is counted and the reader is read', () => {

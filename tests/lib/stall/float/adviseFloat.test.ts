@@ -11,6 +11,7 @@ const fair: FloatAsked = {
   stallDay: { days: [open('saturday', 600, 1020)], float: { coins: null, firstTickets: null } },
   goods: fairPlan.goods.map(({ price, expected }) => ({ price: price / 100, expected: expected ?? 0 })),
   sets: [50],
+  ...{ taxMode: 'inside', tax: 0.07 },
   cardShare: 0.75,
   piecesPerTicket: 1.35,
 };
@@ -78,6 +79,14 @@ describe('a float', () => {
     expect([advice.note, advice.change]).toEqual([note, change]);
     expect(advice.coins.map(({ value }) => value)).toEqual(values);
     expect(advice.total).toBeGreaterThanOrEqual(advice.cashTickets * change);
+  });
+
+  it('is change on what is paid, tax added and in coins', () => {
+    // 28.00 and 7.25 % are 30.03, so 19.97 goes back on a 50; 8.1 % are 30.268, in francs 30.25 and 69.75 on a 100.
+    const added = { goods: one(28), sets: [], taxMode: 'added' } as const;
+    expect(advised(asked(10, { ...added, tax: 0.0725 }))).toMatchObject({ price: 30.03, change: 19.97 });
+    const francs = { ...added, currency: 'CHF', tax: 0.081 };
+    expect(advised(asked(10, francs))).toMatchObject({ price: 30.25, change: 69.75 });
   });
 
   it('takes two notes for a price above one', () => {
