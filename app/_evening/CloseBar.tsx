@@ -5,6 +5,7 @@ import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
 import { closedTwiceWords, correctionWords, notClosedWords } from '@/app/_words/stall/evening/resultWords';
+import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { isBookedTwice } from '@/lib/stall/evening/closeMoves';
 import { closeDay } from './closeDay';
@@ -13,7 +14,8 @@ import type { EveningOnScreen } from './eveningOnScreen';
 
 type Closing =
   | { readonly kind: 'none' | 'closing' }
-  | { readonly kind: 'notKept'; readonly why: keyof typeof saveFailureWords };
+  /** In words of the screen. */
+  | { readonly kind: 'notClosed'; readonly why: string };
 
 /** Closes the day once nothing is left to settle; closed again it is a correction. */
 export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
@@ -22,8 +24,13 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
   const blocked = evening.unsettled.length > 0 ? closingBlocked(evening) : undefined;
   const closeNow = async () => {
     setState({ kind: 'closing' });
-    const outcome = await closeDay(on);
-    setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
+    try {
+      const outcome = await closeDay(on);
+      const isClosed = outcome.state === 'issued';
+      setState(isClosed ? { kind: 'none' } : { kind: 'notClosed', why: saveFailureWords[outcome.why] });
+    } catch (error) {
+      setState({ kind: 'notClosed', why: notIssuedWords(error) });
+    }
   };
   const closes = on.workspace.papers.dayClose.filter(({ about }) => about.id === evening.plan.stallDayId);
   const isTwice = isBookedTwice(
@@ -42,8 +49,8 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
         {close === null ? 'Close the day' : 'Close it again'}
       </Button>
       <p id="evening-close-told" role="status">
-        {state.kind === 'notKept'
-          ? notClosedWords(saveFailureWords[state.why])
+        {state.kind === 'notClosed'
+          ? notClosedWords(state.why)
           : (blocked ?? (close === null ? null : correctionWords))}
       </p>
     </div>

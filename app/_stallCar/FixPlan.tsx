@@ -5,6 +5,7 @@ import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { formatterFor } from '@/app/_words/formatter';
 import { carWords, loadedWords, planDifferenceWords, planObstacleWords } from '@/app/_words/stall/carWords';
+import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { planSeries } from '@/lib/stall/car/plansOf';
 import styles from './Car.module.css';
@@ -13,7 +14,8 @@ import { takePlanBack } from './takingBack';
 
 type Fixing =
   | { readonly kind: 'none' | 'fixing' }
-  | { readonly kind: 'notKept'; readonly why: keyof typeof saveFailureWords };
+  /** In words of the screen. */
+  | { readonly kind: 'notFixed'; readonly why: string };
 
 /** Fixes what goes along: the paper that is counted against, and the stock that moves to the car with it. */
 export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScreen }>) {
@@ -27,14 +29,19 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
   const fix = async () => {
     if (toIssue?.kind !== 'ready') return;
     setState({ kind: 'fixing' });
-    const outcome = await workspace.issue(`Fix the plan of ${stallDay.name}`, {
-      kind: 'stallPlan',
-      about: { kind: 'stallDay', id },
-      series: planSeries(id),
-      body: toIssue.body,
-      notes: () => transfers.map((body) => ({ kind: 'stockTransfer', body })),
-    });
-    setState(outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notKept', why: outcome.why });
+    try {
+      const outcome = await workspace.issue(`Fix the plan of ${stallDay.name}`, {
+        kind: 'stallPlan',
+        about: { kind: 'stallDay', id },
+        series: planSeries(id),
+        body: toIssue.body,
+        notes: () => transfers.map((body) => ({ kind: 'stockTransfer', body })),
+      });
+      const isFixedNow = outcome.state === 'issued';
+      setState(isFixedNow ? { kind: 'none' } : { kind: 'notFixed', why: saveFailureWords[outcome.why] });
+    } catch (error) {
+      setState({ kind: 'notFixed', why: notIssuedWords(error) });
+    }
   };
   const blockedBy =
     toIssue === null
@@ -91,8 +98,8 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
         )}
       </div>
       <p id={`${id}-fix-told`} role="status" className={styles.quiet}>
-        {state.kind === 'notKept'
-          ? `It is not fixed. ${saveFailureWords[state.why]}`
+        {state.kind === 'notFixed'
+          ? `It is not fixed. ${state.why}`
           : isFixed
             ? carWords.same
             : toIssue?.kind === 'ready'

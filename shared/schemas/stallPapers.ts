@@ -144,7 +144,8 @@ export const dayCloseSchema = z.strictObject({
       stallGoodsSchema.extend({
         design: nameSchema,
         brought: piecesSchema,
-        sold: piecesSchema,
+        /** Below 0 where more came back than was sold, such as a piece of an earlier fair that was exchanged. */
+        sold: z.int().min(-100_000).max(100_000),
         given: piecesSchema,
         damaged: piecesSchema,
         /** Of the damaged, kept as seconds. */

@@ -41,6 +41,8 @@ export function planObstacleWords(obstacle: PlanObstacle): string {
       return 'Nothing is brought, so there is nothing to count. Set how many come along.';
     case 'setWithoutPrice':
       return `“${obstacle.name}” has no price, so it could not be sold. Type it with the prices, or take it out.`;
+    case 'tooManyGoods':
+      return `${obstacle.goods} sizes of designs are in it, and a plan holds ${obstacle.most}, so the phone could not count by it. Leave designs at home, or plan two stall days.`;
     case 'trouble':
       return 'The plan itself lacks something, so nothing can be fixed. See what stands beneath its head.';
     default:

@@ -67,7 +67,7 @@ function movesOf(row: StockRow, { car, home }: Known, paperId: string): readonly
     // Pressed overnight, or before and never noted: whatever was brought was there.
     ...move('van', 'first', Math.max(0, row.brought - car), 'made'),
     ...move('home', 'first', Math.max(0, -(home ?? 0)), 'made'),
-    ...move('van', 'first', -row.sold, 'sold'),
+    ...move('van', 'first', -row.sold, row.sold < 0 ? 'returned' : 'sold'),
     ...move('van', 'first', -row.given, 'given'),
     ...move('van', 'first', -row.damaged, 'scrapped'),
     ...move('van', 'first', -missing, missing > 0 ? 'lost' : 'returned'),

@@ -51,7 +51,8 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
     wanted: close.goods.map((goods) => ({
       ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
       rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
-      pieces: goods.sold + goods.lost + goods.asked,
+      // A piece of an earlier fair that came back was not wanted less here.
+      pieces: Math.max(0, goods.sold) + goods.lost + goods.asked,
     })),
     expected:
       weather === undefined || expected.length === 0

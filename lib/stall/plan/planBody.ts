@@ -1,10 +1,11 @@
 import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
+import { mostEntries } from '@/shared/limits';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
-import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import { type PlannedGoods, type StallPlan, stallPlanSchema } from '@/shared/schemas/stallPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
 
@@ -24,6 +25,8 @@ export interface PlanToFix {
 export type PlanObstacle =
   | { readonly kind: 'trouble'; readonly trouble: StallTrouble }
   | { readonly kind: 'nothingBrought' }
+  /** More sizes of designs than a plan holds. */
+  | { readonly kind: 'tooManyGoods'; readonly goods: number; readonly most: number }
   /** A set that nobody priced could not be sold. */
   | { readonly kind: 'setWithoutPrice'; readonly setId: string; readonly name: string };
 
@@ -54,9 +57,15 @@ export function planBody(asked: PlanToFix): PlanToIssue {
 // Helpers
 
 type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
-function obstaclesOf({ stallDay }: PlanToFix, { mine }: Planned): readonly PlanObstacle[] {
+
+const MOST_GOODS = mostEntries(stallPlanSchema, ['goods']);
+
+function obstaclesOf({ stallDay }: PlanToFix, { mine, goods }: Planned): readonly PlanObstacle[] {
   const unpriced = stallDay.prices.sets.filter(({ price }) => price === null);
   return [
+    ...(goods.length > MOST_GOODS
+      ? [{ kind: 'tooManyGoods', goods: goods.length, most: MOST_GOODS } as const]
+      : []),
     ...(mine.pieces === 0 ? [{ kind: 'nothingBrought' } as const] : []),
     ...unpriced.map(({ id, name }) => ({ kind: 'setWithoutPrice', setId: id, name }) as const),
   ];

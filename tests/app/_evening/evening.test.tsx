@@ -161,6 +161,25 @@ describe('the evening of a day whose prices are without tax', () => {
   });
 });
 
+describe('a close that cannot be a paper', () => {
+  it('says so and can be tried again', async () => {
+    // 201 different things were asked for, and a close holds 200.
+    const asked = Array.from(
+      { length: 201 },
+      (_, at): Tap => ({ what: 'asked', goods: null, words: `thing ${at}` }),
+    );
+    await enterEvening(asked);
+    await typeCash('532');
+    await press('All is as it should be');
+    await userEvent.click(closeButton());
+    expect(
+      await screen.findByText(/^The day is not closed. Something in it is more than a paper can hold/),
+    ).toBeVisible();
+    expect(closeButton()).toHaveAccessibleDescription(/^The day is not closed/);
+    expect(closes()).toHaveLength(0);
+  });
+});
+
 describe('the evening of the worked fair', () => {
   it('tells each slip by its answer, and asks only for what is open', async () => {
     await enterEvening();

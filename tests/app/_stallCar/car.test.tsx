@@ -87,6 +87,16 @@ describe('loading the car', () => {
     );
   });
 
+  it('says that it is not fixed where a paper cannot hold it, and can be tried again', async () => {
+    // A plan holds at most 100,000 of one size.
+    const goods = fairAnswer.goods.map((one, at) => (at === 0 ? { ...one, mine: 100_001 } : one));
+    await enter(<Room answer={{ ...fairAnswer, goods }} />);
+    await press('Fix the plan');
+    expect(await car().findByText(/^It is not fixed. Something in it is more than/)).toBeVisible();
+    expect(car().getByRole('button', { name: 'Fix the plan' })).not.toHaveAttribute('aria-disabled');
+    expect(plans()).toHaveLength(0);
+  });
+
   it('moves what is known of the stock to the car in the same step, and undo brings both back', async () => {
     await enter(<Room />);
     fernCounted(12);

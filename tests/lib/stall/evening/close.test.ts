@@ -7,7 +7,7 @@ import { addDays } from '@/shared/days';
 import { type DayClose, dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { fairAnswers, fairClock, fairCount, fairEvening } from './fairEvening';
+import { fairAnswers, fairClock, fairCount, fairEvening, fairTaps } from './fairEvening';
 
 const closeOf = (answers: EveningAnswers = fairAnswers): DayClose =>
   closeBody(fairEvening(answers), {
@@ -19,6 +19,26 @@ const paper = (id: string, body: DayClose, withdrawn = false) => ({ id, body, wi
 const plans = [{ id: 'plan-1', body: fairPlan, withdrawn: false }];
 
 describe('the close of a day', () => {
+  it('holds a piece of an earlier fair that came back: one fewer sold than none, and one more there', () => {
+    const [back, out] = ['S', '3XL'].map((size) => ({ jobId: 'fair-shirts', lineId: 'star-map', size }));
+    if (back === undefined || out === undefined) throw new Error('two sizes');
+    // No 3XL of that design was sold, so after the exchange of one that came back it is −1 sold and 2 there.
+    const tap = { what: 'exchange', back: out, out: back, minor: 0, pay: 'cash' } as const;
+    const body = { stallDayId: 'spring-fair', planId: 'plan-1', currency: 'USD', tap };
+    const taps = [...fairTaps, { ...{ id: 'x-1', device: 'otherphone', count: 1, at: 1 }, body }];
+    const close = closeBody(fairEvening(fairAnswers, fairPlan, taps), {
+      ...{ number: { count: 1, letter: 'A' }, issuedOn: TEST_DAY, planId: 'plan-1' },
+      ...{ answers: fairAnswers, clock: fairClock },
+    });
+    const row = close.goods.find(({ lineId, size }) => lineId === 'star-map' && size === '3XL');
+    expect(row).toMatchObject({ brought: 1, sold: -1, counted: 2 });
+    expect(dayCloseSchema.parse(close)).toEqual(close);
+    const wanted = pastDaysOf(plans, [paper('c', close)])[0]?.wanted ?? [];
+    expect(wanted.find(({ lineId, size }) => lineId === 'star-map' && size === '3XL')).toMatchObject({
+      ...{ sold: -1, pieces: 0 },
+    });
+  });
+
   it('is what its schema takes, and says all that the evening found', () => {
     const close = closeOf({ ...fairAnswers, decision: 'again', note: 'Nearer the gate next time.' });
     expect(dayCloseSchema.parse(close)).toEqual(close);

@@ -44,6 +44,15 @@ const pricedLate = (price: number) => ({
 });
 
 describe('a plan that is fixed', () => {
+  it('says how many sizes of designs are too many', () => {
+    const [one] = fairAnswer.goods;
+    if (one === undefined) throw new Error('the fair has goods');
+    const goods = Array.from({ length: 1501 }, (_, at) => ({ ...one, lineId: `line-${at}` }));
+    expect(obstaclesOf({ answer: { ...fairAnswer, goods } })).toEqual([
+      { kind: 'tooManyGoods', goods: 1501, most: 1500 },
+    ]);
+  });
+
   it('says of the worked fair what was typed for it by hand', () => {
     const { costs, ...rest } = bodyOf();
     const { costs: typed, ...typedRest } = fairPlan;
