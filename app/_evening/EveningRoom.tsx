@@ -8,7 +8,7 @@ import { useTyped } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
-import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { answersOfClose } from '@/lib/stall/evening/closeBody';
 import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnswers';
@@ -62,7 +62,10 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   const form = { orderId: plan.stallDayId, name: `evening ${close?.id ?? 'open'}`, isErased: false };
   const first = close === null ? noAnswers : answersOfClose(close.body);
   const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
-  const count = useMemo(() => foldTaps(plan, stallTap, wallAt), [plan, stallTap]);
+  const count = useMemo(
+    () => foldTaps(plan, stallTap, wallAt, plansOf(stallPlan, plan.stallDayId).earlier),
+    [plan, stallTap, stallPlan],
+  );
   const evening = useMemo(() => reconcile(plan, count, answers, wallAt), [plan, count, answers]);
   const tapsBefore = useMemo(
     () =>

@@ -118,11 +118,11 @@ function figuresOf(
   closes: readonly KeptPaper<'dayClose'>[],
   { inForce }: ReadFile,
 ): DayFigures | null {
-  const plan = plansOf(plans, stallDayId).counts;
+  const { counts: plan, earlier } = plansOf(plans, stallDayId);
   const close = closeInForce(closes, stallDayId);
   const taps = tapsOfDay(entriesOf('stallTap', inForce), stallDayId);
   if (plan === null || (taps.length === 0 && close === null)) return null;
-  return dayFigures(plan.body, foldTaps(plan.body, taps, wallHere), close?.body ?? null);
+  return dayFigures(plan.body, foldTaps(plan.body, taps, wallHere, earlier), close?.body ?? null);
 }
 
 /** As a clock on the wall shows it where this runs; money does not hang on it. */

@@ -1,6 +1,7 @@
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayCount, ForeignCount } from './dayCount';
 import { goodsCounts } from './goodsCounts';
+import type { EarlierPlan } from './putOutBefore';
 import { sellingTime, type WallClock } from './sellingTime';
 import { type TappedEntry, tapsOfDay } from './tappedEntry';
 import { type Ticket, ticketsOf } from './ticketLines';
@@ -12,12 +13,19 @@ import { ticketMoney } from './ticketMoney';
  * @param plan what was brought and at which prices; taps by an earlier plan of the same day count as well
  * @param taps those in force; others than of this day are left out
  * @param wallAt reads the moment of a tap as the wall of the stall shows it
+ * @param earlier plans of the day that this one took the place of, the newest first: what was put out by them may be
+ *   among what this one brings
  */
-export function foldTaps(plan: StallPlan, taps: readonly TappedEntry[], wallAt: WallClock): DayCount {
+export function foldTaps(
+  plan: StallPlan,
+  taps: readonly TappedEntry[],
+  wallAt: WallClock,
+  earlier: readonly EarlierPlan[] = [],
+): DayCount {
   const all = tapsOfDay(taps, plan.stallDayId);
   const tickets = ticketsOf(all);
   const money = ticketMoney(tickets, plan);
-  const goods = goodsCounts(plan, all);
+  const goods = goodsCounts(plan, all, earlier);
   return {
     goods,
     pieces: goods.reduce((sum, { sold }) => sum + sold, 0),

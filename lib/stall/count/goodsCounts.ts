@@ -2,15 +2,21 @@ import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { GoodsCount } from './dayCount';
 import { goodsKey } from './goodsKey';
+import { type EarlierPlan, putOutBefore } from './putOutBefore';
 import type { TappedEntry } from './tappedEntry';
 
 /**
  * What became of each of the goods.
  *
  * @param taps in order
+ * @param earlier plans that this one took the place of, the newest first
  * @returns the goods of the plan in its order, then what was tapped and is not in it
  */
-export function goodsCounts(plan: StallPlan, taps: readonly TappedEntry[]): readonly GoodsCount[] {
+export function goodsCounts(
+  plan: StallPlan,
+  taps: readonly TappedEntry[],
+  earlier: readonly EarlierPlan[],
+): readonly GoodsCount[] {
   const counts = new Map<string, Counting>();
   const of = (goods: StallGoods): Counting => {
     const key = goodsKey(goods);
@@ -19,9 +25,13 @@ export function goodsCounts(plan: StallPlan, taps: readonly TappedEntry[]): read
     return count;
   };
   for (const goods of plan.goods) counts.set(goodsKey(goods), begun(goods, goods.bring));
+  for (const { goods, pieces } of putOutBefore(plan, taps, earlier)) of(goods).brought += pieces;
+  const before = new Set(earlier.map(({ id }) => id));
   const prices = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.price]));
   for (const tapped of taps) {
     const isForeign = tapped.body.currency !== plan.currency;
+    // Counted already, as far as the plan does not bring it.
+    if (tapped.body.tap.what === 'refill' && before.has(tapped.body.planId)) continue;
     countTap(tapped, of, (goods, minor) => {
       if (!isForeign) of(goods).revenueMinor += minor;
     });

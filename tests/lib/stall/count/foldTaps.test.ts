@@ -129,6 +129,34 @@ describe('foldTaps counts pieces', () => {
     });
   });
 
+  it('counts what was put out once where the plan was fixed anew with it, and keeps it where it was not', () => {
+    const withL = (bring: number): StallPlan => ({
+      ...fairPlan,
+      goods: fairPlan.goods.map((goods) =>
+        goodsKey(goods) === goodsKey(fernL) ? { ...goods, bring } : goods,
+      ),
+    });
+    const first = { id: 'first', body: fairPlan };
+    const second = { id: 'second', body: withL(19) };
+    const log = aTapLog();
+    const refill = (pieces: number): Tap => ({ what: 'refill', goods: goodsOf(fernL), pieces });
+    tapOn(log, refill(10), { planId: 'first' });
+    const brought = (plan: StallPlan, earlier: readonly (typeof first)[]) =>
+      foldTaps(plan, log.taps, wallAt, earlier).goods.find((one) => goodsKey(one) === goodsKey(fernL))
+        ?.brought;
+    // 9 and 10: 19, whether the later plan brings 19, 9 still, or 15, of which 6 are of the ten.
+    expect(brought(withL(19), [first])).toBe(19);
+    expect(brought(withL(9), [first])).toBe(19);
+    expect(brought(withL(15), [first])).toBe(19);
+    // One that brings fewer says so of what was loaded; more than both is all that was brought.
+    expect(brought(withL(5), [first])).toBe(15);
+    expect(brought(withL(24), [first])).toBe(24);
+    // Four more by the second, and a third plan that holds the ten alone.
+    tapOn(log, refill(4), { planId: 'second' });
+    expect(brought(withL(19), [second, first])).toBe(23);
+    expect(brought(withL(23), [second, first])).toBe(23);
+  });
+
   it('goes below nothing where more is sold than was brought, and counts what no plan names', () => {
     const only = fairGoods('fern', '3XL');
     expect(countOf(tapped(saleOf(only), saleOf(only)), only)).toMatchObject({
