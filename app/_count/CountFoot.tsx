@@ -87,9 +87,7 @@ function CustomerKeys({ counting }: Readonly<{ counting: Counting }>) {
       >
         Next customer
         <span className={styles.small}>
-          {ticket.isBegun
-            ? `${ticket.pieces} for ${shortAmount(ticket.minor, plan.currency, locale)}`
-            : 'nothing yet'}
+          {ticket.isBegun ? ticketWords(ticket, plan, locale) : 'nothing yet'}
         </span>
       </button>
     </div>

@@ -12,7 +12,7 @@ import { asPaid } from '@/lib/stall/count/asPaid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { secondPrice } from '@/lib/stall/count/secondPrice';
 import { numberLimits } from '@/shared/limits';
-import { toMinor } from '@/shared/money';
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
 import type { TileGoods, TileRow } from '../tileRows';
 import type { Counting } from '../useCount';
@@ -32,6 +32,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const goods = { jobId, lineId, size };
   const { pay } = ticket;
   const [own, setOwn] = useState<number | null>(null);
+  const [back, setBack] = useState<number | null>(fromMinor(tile.minor as MinorUnits, plan.currency));
   const [more, setMore] = useState<number | null>(null);
   const second = secondPrice(plan, tile.minor);
   const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
@@ -74,8 +75,23 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
         <Button onPress={() => done({ what: 'given', goods })}>Given away</Button>
         <Button onPress={() => done({ what: 'damaged', goods, isSecond: false })}>Damaged, waste</Button>
         <Button onPress={() => done({ what: 'damaged', goods, isSecond: true })}>Damaged, a second</Button>
-        <Button onPress={() => done({ what: 'refund', goods, minor: tile.minor, pay })}>
-          Came back for {tile.price}
+      </div>
+      <div className={styles.line}>
+        <AmountField
+          label="Paid for it"
+          currency={plan.currency}
+          value={back}
+          onCommit={setBack}
+          minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
+          hint={plan.taxMode === 'added' ? 'Without tax, which goes back with it.' : undefined}
+        />
+        <Button
+          blockedBy={back === null ? 'What was paid comes first.' : undefined}
+          onPress={() =>
+            back !== null && done({ what: 'refund', goods, minor: toMinor(back, plan.currency), pay })
+          }
+        >
+          Came back for it
         </Button>
       </div>
       <Exchange {...{ counting, rows, tile }} onTap={done} />

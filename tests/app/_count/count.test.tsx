@@ -210,7 +210,7 @@ describe('under a long press', () => {
     await choose('Given away');
     await choose('Damaged, a second');
     await choose('Put back, the price');
-    await choose('Came back for 28');
+    await choose('Came back for it');
     expect(tapped()).toEqual([
       { what: 'sale', goods, minor: 2000, isOwnPrice: true, pay: 'card' },
       { what: 'given', goods },
@@ -231,6 +231,18 @@ describe('under a long press', () => {
     expect(tapped()).toEqual([{ what: 'sale', goods, minor: 1400, isSecond: true, pay: 'card' }]);
     expect(tile(/^Fern L, 28, 8 left/)).toBeVisible();
     expect(key(/^Undo/)).toHaveTextContent('Fern L, a second, 14');
+  });
+
+  it('gives back what was paid and not the price of now', async () => {
+    await fixPlan();
+    await enterCount();
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    const field = await screen.findByLabelText(/^Paid for it/);
+    expect(field).toHaveValue('28.00');
+    await userEvent.clear(field);
+    await userEvent.type(field, '25{Enter}');
+    await click(key(/^Came back for it$/));
+    expect(tapped()).toMatchObject([{ what: 'refund', minor: 2500 }]);
   });
 
   it('exchanges a piece for another with what it costs more', async () => {
