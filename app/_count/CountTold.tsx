@@ -15,6 +15,7 @@ import {
   lastHourWords,
   laterPlanWords,
   plansOfSeveralWords,
+  setAsideWords,
   shortAmount,
   unplannedWords,
 } from '@/app/_words/stall/count/countWords';
@@ -67,6 +68,7 @@ export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: C
           )}
         </Advice>
       )}
+      {count.setAside > 0 && <Advice severity="caution">{setAsideWords(count.setAside)}</Advice>}
       {planned > 0 && <Advice severity="note">{unplannedWords(planned)}</Advice>}
       {isLastHour(plan, wall) && <p className={styles.line}>{lastHourWords}</p>}
       {isChoosing && (

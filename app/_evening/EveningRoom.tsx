@@ -3,13 +3,16 @@
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { wallAt } from '@/app/_clock/wallAt';
+import { Advice } from '@/app/_controls/Advice';
 import { Card } from '@/app/_controls/Card';
 import { useTyped } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { beyondReachWords } from '@/app/_words/stall/evening/eveningWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { isBeyondReach } from '@/lib/stall/evening/beyondReach';
 import { answersOfClose } from '@/lib/stall/evening/closeBody';
 import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { type DayPaper, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
@@ -38,6 +41,7 @@ export function EveningRoom(props: EveningRoomProps) {
   return (
     <>
       <EveningHead on={on} />
+      {on.isBeyondReach && <Advice severity="stop">{beyondReachWords}</Advice>}
       <Card>
         <CashSlip on={on} />
         <CardSlip on={on} />
@@ -66,7 +70,11 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
     () => foldTaps(plan, stallTap, wallAt, plansOf(stallPlan, plan.stallDayId).earlier),
     [plan, stallTap, stallPlan],
   );
-  const evening = useMemo(() => reconcile(plan, count, answers, wallAt), [plan, count, answers]);
+  const isBeyond = useMemo(() => isBeyondReach(plan, count, answers), [plan, count, answers]);
+  const evening = useMemo(
+    () => reconcile(plan, count, isBeyond ? noAnswers : answers, wallAt),
+    [plan, count, answers, isBeyond],
+  );
   const tapsBefore = useMemo(
     () =>
       stallTap.filter(({ body }) => body.stallDayId === plan.stallDayId && body.planId !== fixed.id).length,
@@ -81,6 +89,7 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   );
   return {
     ...{ workspace, fixed, isOfSeveral, tapsBefore, close, evening, answers, form, past, today },
+    isBeyondReach: isBeyond,
     say: (more) => setAnswers({ ...answers, ...more }),
     locale: usableLocale(workspace.workshop.locale),
     formatter: formatterFor({ ...workspace.workshop, currency: plan.currency }),

@@ -20,6 +20,8 @@ export interface EveningOnScreen {
   readonly close: DayPaper<'dayClose', DayClose> | null;
   readonly evening: Evening;
   readonly answers: EveningAnswers;
+  /** The answers come to more than can be reckoned, so the evening is without them. */
+  readonly isBeyondReach: boolean;
   readonly say: (answers: Partial<EveningAnswers>) => void;
   /** Under which half-typed figures are kept in the tab. */
   readonly form: OrderForm;

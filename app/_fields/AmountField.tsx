@@ -24,7 +24,7 @@ export function AmountField({ currency, minorLimits, ...rest }: AmountFieldProps
   const digits = currencyDigits(currency) ?? 2;
   const limits: NumberLimits = {
     min: fromMinor((minorLimits.min ?? 0) as MinorUnits, currency),
-    max: LARGEST_AMOUNT,
+    max: Math.min(LARGEST_AMOUNT, fromMinor((minorLimits.max ?? Infinity) as MinorUnits, currency)),
   };
   return (
     <NumberField

@@ -7,7 +7,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { statementTold } from '@/app/_words/stall/shopWords';
+import { statementBeyond, statementTold } from '@/app/_words/stall/shopWords';
 import { statementEntries } from '@/lib/stall/shops/consignedEntries';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';
@@ -47,18 +47,20 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
     return [{ goods: { jobId, lineId, size }, sold, missing, each: row.each }];
   });
   const unpriced = rows.find((row) => row.each === null && owedPieces(row, shop.bears) > 0);
-  const missing =
-    found.missing ??
-    (rows.length === 0
-      ? 'How many were sold or are missing comes first.'
-      : unpriced === undefined
-        ? undefined
-        : `The price of ${on.nameOf(unpriced.goods)} comes first.`);
   const noted = rows.map(({ each: price, ...row }) => ({
     ...row,
     eachMinor: price === null ? 0 : toMinor(price, currency),
   }));
   const due = found.terms === undefined ? null : statementDue(noted, found.terms);
+  const missing =
+    found.missing ??
+    (rows.length === 0
+      ? 'How many were sold or are missing comes first.'
+      : unpriced !== undefined
+        ? `The price of ${on.nameOf(unpriced.goods)} comes first.`
+        : due === null
+          ? statementBeyond
+          : undefined);
   const enter = () => {
     if (found.terms === undefined || due === null) return;
     const { commissionShare, commissionBase } = found.terms;

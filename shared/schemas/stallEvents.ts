@@ -1,11 +1,16 @@
+import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema } from './basics';
 import { daySchema } from './rate';
 import { stallGoodsSchema } from './stallDay';
 import { z } from './z';
 
-const minorSchema = z.int().min(0).max(1e12);
-const signedMinorSchema = z.int().min(-1e12).max(1e12);
-const currencySchema = z.string().regex(/^[A-Z]{3}$/);
+/** Of one tap or one price of a shop; a hundred millions of a currency with cents. */
+const MOST_MINOR = 1e10;
+const minorSchema = z.int().min(0).max(MOST_MINOR);
+const signedMinorSchema = z.int().min(-MOST_MINOR).max(MOST_MINOR);
+const currencySchema = z.string().refine((code) => currencyCodes.includes(code), {
+  error: 'is not a currency code of ISO 4217 with a minor unit',
+});
 const wordsSchema = z.string().trim().max(500);
 
 export const stallPayWays = ['cash', 'card'] as const;
@@ -99,7 +104,7 @@ export const shopStatementSchema = z.strictObject({
   commissionShare: z.number().min(0).max(0.95),
   commissionBase: z.enum(['withTax', 'withoutTax']),
   /** What it owes for this, tax inside where the prices have it. */
-  dueMinor: minorSchema,
+  dueMinor: z.int().min(0).max(1e12),
 });
 
 /** A shop paid. */

@@ -1,5 +1,6 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
@@ -9,6 +10,7 @@ import { AmountField } from '@/app/_fields/AmountField';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { minorWords } from '@/app/_words/orders/minorWords';
+import { setAsideWords } from '@/app/_words/stall/count/countWords';
 import { cashAnswer, cashReasonWords } from '@/app/_words/stall/evening/moneyWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { coinsMinor } from '@/lib/stall/evening/dayMoney';
@@ -58,6 +60,9 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             : []),
         ]}
       />
+      {evening.count.setAside > 0 && (
+        <Advice severity="caution">{setAsideWords(evening.count.setAside)}</Advice>
+      )}
       {cash.coins === null && (
         <div className={styles.ask}>
           <AmountField

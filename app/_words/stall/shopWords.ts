@@ -92,3 +92,7 @@ export const termsMissing = {
   tax: 'How tax is handled there is not set. Set it for the way of selling, in the workshop.',
   commission: 'What the shop keeps is not set. Set it under Terms: nothing can be due before.',
 } as const;
+
+/** What a shop is said to have sold comes to more than can be kept exact. */
+export const statementBeyond =
+  'It comes to hundreds of millions, which cannot be kept exact to the coin. Look for a price or a number with digits too many.';

@@ -48,6 +48,10 @@ export interface ForeignCount {
 }
 
 export interface DayCount {
+  /** Taps of the day that count, of all kinds. */
+  readonly taps: number;
+  /** Of these, so large that the sums of the day could not be kept exact: their pieces are counted, their money is not. */
+  readonly setAside: number;
   readonly goods: readonly GoodsCount[];
   readonly pieces: number;
   readonly tickets: readonly TicketCount[];

@@ -6,6 +6,7 @@ import { sellingTime, type WallClock } from './sellingTime';
 import { type TappedEntry, tapsOfDay } from './tappedEntry';
 import { type Ticket, ticketsOf } from './ticketLines';
 import { ticketMoney } from './ticketMoney';
+import { withinReach } from './withinReach';
 
 /**
  * What all taps of a stall day come to: in whatever order they are given, and however often one comes.
@@ -22,11 +23,13 @@ export function foldTaps(
   wallAt: WallClock,
   earlier: readonly EarlierPlan[] = [],
 ): DayCount {
-  const all = tapsOfDay(taps, plan.stallDayId);
+  const { taps: all, setAside } = withinReach(tapsOfDay(taps, plan.stallDayId), plan.currency);
   const tickets = ticketsOf(all);
   const money = ticketMoney(tickets, plan);
   const goods = goodsCounts(plan, all, earlier);
   return {
+    taps: all.length,
+    setAside,
     goods,
     pieces: goods.reduce((sum, { sold }) => sum + sold, 0),
     ...money,

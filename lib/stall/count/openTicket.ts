@@ -4,6 +4,7 @@ import { type SetOnTicket, setOffers } from './setOffers';
 import { type TappedEntry, tapsOfDay } from './tappedEntry';
 import { ticketsOf } from './ticketLines';
 import { payingOf } from './ticketMoney';
+import { withinReach } from './withinReach';
 
 /** What a device is selling now. */
 export interface OpenTicket {
@@ -22,7 +23,8 @@ export interface OpenTicket {
 /** @returns the ticket that is open on a device; `pay` is what it was told last, card where nothing. */
 export function openTicket(plan: StallPlan, taps: readonly TappedEntry[], device: string): OpenTicket {
   const own = tapsOfDay(taps, plan.stallDayId).filter((tap) => tap.device === device);
-  const lines = ticketsOf(sinceLastCustomer(own))[0]?.lines ?? [];
+  const open = withinReach(sinceLastCustomer(own), plan.currency);
+  const lines = ticketsOf(open.taps)[0]?.lines ?? [];
   const paid = payingOf(plan);
   return {
     pieces: lines.reduce((sum, line) => sum + line.pieces, 0),

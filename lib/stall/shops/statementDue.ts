@@ -1,4 +1,4 @@
-import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { fromMinor, LARGEST_AMOUNT, type MinorUnits, toMinor } from '@/shared/money';
 import type { ShopStatement } from '@/shared/schemas/stallEvents';
 
 type Row = Pick<ShopStatement['rows'][number], 'sold' | 'missing' | 'eachMinor'>;
@@ -28,11 +28,16 @@ export interface StatementDue {
 export const owedPieces = ({ sold, missing }: Pick<Row, 'sold' | 'missing'>, bears: ShopTerms['bears']) =>
   sold + (bears === 'shop' ? missing : 0);
 
-/** What a shop owes for a statement. The commission is rounded once, on the sum, half away from zero. */
-export function statementDue(rows: readonly Row[], terms: ShopTerms): StatementDue {
+/**
+ * What a shop owes for a statement. The commission is rounded once, on the sum, half away from zero.
+ *
+ * @returns null where the sum is beyond what is kept exact to the cent
+ */
+export function statementDue(rows: readonly Row[], terms: ShopTerms): StatementDue | null {
   const { commissionShare, commissionBase, taxMode, tax, bears, currency } = terms;
   const grossMinor = rows.reduce((sum, row) => sum + owedPieces(row, bears) * row.eachMinor, 0);
   const gross = fromMinor(grossMinor as MinorUnits, currency);
+  if (gross > LARGEST_AMOUNT / 2) return null;
   const base = gross * taxFactor(commissionBase, taxMode, tax);
   const commissionMinor = toMinor(base * commissionShare, currency);
   return { grossMinor, commissionMinor, dueMinor: grossMinor - commissionMinor };

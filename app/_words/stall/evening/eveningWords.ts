@@ -20,6 +20,10 @@ export const eveningOfSeveralWords =
 export const earlierPlanWords = (taps: number): string =>
   `${taps === 1 ? 'One tap was' : `${taps} taps were`} counted by an earlier plan: ${taps === 1 ? 'its' : 'their'} money counts as tapped, what was brought and what it cost is by the newest. If that one was not in the car, take it back in the plan.`;
 
+/** What is said comes to more than can be kept exact. */
+export const beyondReachWords =
+  'What you typed comes to hundreds of millions, which cannot be kept exact to the coin, so the sums here are without it. Look for a number with digits too many: a count, the tin, the reader or a price of the plan.';
+
 /** Under the name of the fair: its day, and how many were sold. */
 export function soldLine(
   { plan, rows, pieces }: Evening,

@@ -250,6 +250,31 @@ describe('foldTaps counts money', () => {
     expect(countOf(log.taps, fernL)?.revenueMinor).toBe(2800);
   });
 
+  it('takes no tap of more than a hundred millions, and none in a currency that is none', () => {
+    const [good] = fairDayTaps().taps;
+    if (good === undefined) throw new Error('a tap');
+    const sale = saleOf(fernL);
+    const isTaken = (more: object) => stallTapSchema.safeParse({ ...good.body, ...more }).success;
+    expect(isTaken({ tap: { ...sale, minor: 1e10 } })).toBe(true);
+    expect(isTaken({ tap: { ...sale, minor: 1e10 + 1 } })).toBe(false);
+    expect(isTaken({ currency: 'ZZZ' })).toBe(false);
+  });
+
+  it('sets aside what no sum could be kept exact with, and goes on counting', () => {
+    const huge: Tap = { what: 'sale', goods: goodsOf(fernL), minor: 1e10, pay: 'cash' };
+    // Four of a hundred millions and 28.00: two of them go, the rest is 200,000,028.00.
+    const taps = tapped(huge, saleOf(fernL), huge, huge, next, huge);
+    expect(fold(taps)).toMatchObject({ pieces: 5, setAside: 2, grossMinor: 2e10 + 2800 });
+    expect(fold(taps.toReversed())).toEqual(fold(taps));
+    const yen = { ...fairPlan, currency: 'JPY' };
+    const log = aTapLog();
+    for (const tap of [huge, saleOf(fernL)]) tapOn(log, tap, { currency: 'JPY' });
+    // Of a currency without cents it is ten thousand millions.
+    expect(fold(log.taps, yen)).toMatchObject({ setAside: 1, grossMinor: 2800 });
+    expect(openTicket(yen, log.taps, 'phone000')).toMatchObject({ pieces: 2, minor: 2800 });
+    expect(fold(fairDayTaps().taps).setAside).toBe(0);
+  });
+
   it('tells what went into the tin and out of it', () => {
     const tin = (cause: 'skimmed' | 'added' | 'spent', minor: number): Tap => ({
       what: 'tin',

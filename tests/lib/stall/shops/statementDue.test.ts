@@ -11,7 +11,9 @@ const terms: ShopTerms = {
 };
 const row = (sold: number, eachMinor: number, missing = 0) => ({ sold, missing, eachMinor });
 const due = (changes: Partial<ShopTerms>, ...rows: ReturnType<typeof row>[]) => {
-  const { grossMinor, commissionMinor, dueMinor } = statementDue(rows, { ...terms, ...changes });
+  const found = statementDue(rows, { ...terms, ...changes });
+  if (found === null) throw new Error('beyond reach');
+  const { grossMinor, commissionMinor, dueMinor } = found;
   return [grossMinor, commissionMinor, dueMinor];
 };
 
@@ -31,6 +33,12 @@ describe('what a shop owes at 60/40', () => {
     ],
     ['where there is no tax', { taxMode: 'none', commissionBase: 'withoutTax' }, [8400, 3360, 5040]],
   ])('%s', (_, changes, expected) => expect(due(changes, row(3, 2800))).toEqual(expected));
+
+  it('is not worked out beyond what is kept exact to the cent', () => {
+    // 2,000 pieces at a million: two thousand millions.
+    expect(statementDue([row(2000, 1e8)], terms)).toBeNull();
+    expect(due({}, row(100, 1e8))).toEqual([1e10, 4e9, 6e9]);
+  });
 
   it('is rounded once on the sum, half a coin to the shop', () => {
     // 40 % of 3 × 0.05 = 0.06 in one sum; rounded row by row it would be 3 × 0.02.
