@@ -4,7 +4,12 @@ import { useState } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
-import { closedTwiceWords, correctionWords, notClosedWords } from '@/app/_words/stall/evening/resultWords';
+import {
+  closedTwiceWords,
+  correctionWords,
+  notClosedWords,
+  tapsSinceWords,
+} from '@/app/_words/stall/evening/resultWords';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { isBookedTwice } from '@/lib/stall/evening/closeMoves';
@@ -32,6 +37,7 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
       setState({ kind: 'notClosed', why: notIssuedWords(error) });
     }
   };
+  const tapsSince = close === null ? 0 : evening.count.taps - close.body.taps;
   const closes = on.workspace.papers.dayClose.filter(({ about }) => about.id === evening.plan.stallDayId);
   const isTwice = isBookedTwice(
     on.workspace.entries.stockMove,
@@ -39,6 +45,7 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
   );
   return (
     <div className={styles.close}>
+      {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
       {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
       <Button
         kind="strong"

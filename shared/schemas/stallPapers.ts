@@ -137,6 +137,8 @@ export const dayCloseSchema = z.strictObject({
   planId: idSchema.nullable(),
   /** Whether each sale was tapped, or what was sold is what did not come home. */
   soldFrom: z.enum(['taps', 'count']),
+  /** How many taps it rests on, so that those that come later are seen. */
+  taps: z.int().min(0).max(1e6),
   days: z.array(daySchema).min(1).max(7),
   currency: currencySchema,
   goods: z

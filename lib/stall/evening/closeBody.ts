@@ -24,7 +24,13 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
   const { plan, count, money, result } = evening;
   const { written: _w, isReckoned: _r, beyond: _b, reductions, ...kept } = money;
   return {
-    ...{ number: made.number, issuedOn: made.issuedOn, planId: made.planId, soldFrom: evening.soldFrom },
+    ...{
+      number: made.number,
+      issuedOn: made.issuedOn,
+      planId: made.planId,
+      soldFrom: evening.soldFrom,
+      taps: count.taps,
+    },
     ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
     days: plan.days.map(({ day }) => day),
     goods: evening.rows.map((row) => goodsClosed(evening, row, made)),

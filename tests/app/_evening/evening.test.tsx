@@ -161,6 +161,35 @@ describe('the evening of a day whose prices are without tax', () => {
   });
 });
 
+describe('taps that come after the close', () => {
+  it('are told, with the way to have them counted', async () => {
+    const planId = await fixPlan();
+    const goods = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' };
+    const sale: Tap = { what: 'sale', goods, minor: 2800, pay: 'card' };
+    await tap(planId, [sale, { what: 'next' }]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    await typeCash('120');
+    await press('All is as it should be');
+    await closeOnce(1);
+    expect(screen.queryByText(/after the close/)).toBeNull();
+    await tap(planId, [sale, { what: 'next' }, sale]);
+    expect(screen.getByText(/^3 taps came after the close, so its sums/)).toBeVisible();
+  });
+});
+
+describe('a number with digits too many', () => {
+  it('is told, and the sums are without it until it is mended', async () => {
+    await enterEvening();
+    await typeCash('999999999');
+    await userEvent.tab();
+    expect(screen.getByText(/^What you typed comes to hundreds of millions/)).toBeVisible();
+    expect(screen.getByText(/^To settle: count the tin/)).toBeVisible();
+    await typeCash('532');
+    await userEvent.tab();
+    expect(screen.queryByText(/hundreds of millions/)).toBeNull();
+  });
+});
+
 describe('a close that cannot be a paper', () => {
   it('says so and can be tried again', async () => {
     // 201 different things were asked for, and a close holds 200.
