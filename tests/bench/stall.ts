@@ -5,7 +5,7 @@ import type { WallClock } from '@/lib/stall/count/sellingTime';
 import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
-import { fairAsked } from '@/tests/fixtures/fairAsked';
+import { fairAsked, fairWith } from '@/tests/fixtures/fairAsked';
 import { largeFair } from '@/tests/fixtures/largeFair';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { aTapLog, saleOf, tapOn } from '@/tests/fixtures/stallTaps';
@@ -19,9 +19,18 @@ export const benchStall = async (): Promise<readonly BenchRow[]> => [
   ...(await benchTaps()),
   ...(await benchPlan('27 goods', fairAsked, 20)),
   ...(await benchPlan('288 goods within limits', largeFair(), 5)),
+  ...(await benchPlan('27 goods, six times as many, within places and money', crowded(6, 200, 1500), 10)),
+  ...(await benchPlan('27 goods, four million pieces', crowded(20_000, null, null), 5)),
 ];
 
 // Helpers
+
+/** The worked fair with so many times as many customers. */
+const crowded = (times: number, tablePieces: number | null, cash: number | null): StallAsked =>
+  fairWith({
+    ranges: fairAsked.stallDay.ranges.map((range) => ({ ...range, pieces: (range.pieces ?? 0) * times })),
+    limits: { tablePieces, cash, benchHours: null },
+  });
 
 /** Both folds that the screen of the count rests on. */
 async function benchTaps(): Promise<readonly BenchRow[]> {

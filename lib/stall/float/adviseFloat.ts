@@ -1,6 +1,6 @@
 import { openHours } from '@/lib/stall/days/openHours';
 import { stockFor } from '@/lib/stall/plan/advice/stockFor';
-import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { demandOf, poissonDemand } from '@/lib/stall/plan/demand/demand';
 import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
@@ -102,7 +102,7 @@ function ticketsOfStart({ stallDay, goods, piecesPerTicket }: FloatAsked): numbe
 /** @param mean of a count that is Poisson: customers come by themselves */
 function surely(mean: number): number {
   if (!(mean > 0)) return 0;
-  return stockFor(SURE, demandOf([{ chance: 1, mean }]).chanceUpTo, MOST_TICKETS);
+  return stockFor(SURE, poissonDemand(mean).chanceUpTo, MOST_TICKETS);
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { PieceCosts } from '@/lib/stall/plan/costs/makingCosts';
-import { type Demand, demandOf } from '@/lib/stall/plan/demand/demand';
+import { type Demand, mixedDemand, poissonDemand } from '@/lib/stall/plan/demand/demand';
 import type { GoodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
 import type { Scenario } from '@/lib/stall/plan/demand/scenarios';
 import type { DayPrice } from '@/shared/schemas/stallDay';
@@ -36,7 +36,7 @@ export function reckonGoods(
   const leftover = goods.leftoverShare * costs.costWithOverhead;
   const underage = kept - costs.costWithOverhead;
   const overage = costs.costWithOverhead - leftover;
-  const parts = scenarios.map(({ chance, factor }) => ({ chance, mean: goods.expected * factor }));
+  const demands = scenarios.map(({ factor }) => poissonDemand(goods.expected * factor));
   return {
     ...goods,
     ...costs,
@@ -47,7 +47,7 @@ export function reckonGoods(
     underage,
     overage,
     criticalRatio: underage > 0 ? underage / (underage + overage) : 0,
-    demand: demandOf(parts),
-    demands: parts.map(({ mean }) => demandOf([{ chance: 1, mean }])),
+    demand: mixedDemand(demands.map((demand, at) => ({ chance: scenarios[at]?.chance ?? 0, demand }))),
+    demands,
   };
 }

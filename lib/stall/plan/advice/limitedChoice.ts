@@ -1,4 +1,4 @@
-import { type Bundle, bundled, type LimitedDesign, type Room } from './limitedPieces';
+import type { LimitedDesign, LimitedGoods, Room } from './limitedDesigns';
 
 /** How many of each goods, what they earn and take together. */
 export interface Choice {
@@ -22,87 +22,101 @@ export const fits = ({ takes }: Pick<Choice, 'takes'>, room: Room): boolean =>
  * @param count of all goods
  */
 export function pricedChoice(designs: readonly LimitedDesign[], price: Room, count: number): Choice {
-  const none: Choice = {
-    bring: Array.from({ length: count }, () => 0),
-    worth: 0,
-    takes: { pieces: 0, cash: 0 },
+  const bring = Array.from({ length: count }, () => 0);
+  let [worth, pieces, cash] = [0, 0, 0];
+  for (const design of designs) {
+    const paid = design.map((goods) => Math.max(goods.least, paidPieces(goods, price)));
+    const own = sumOf(design, (at) => paid[at] ?? 0);
+    if (own.worth - price.pieces * own.takes.pieces - price.cash * own.takes.cash <= 0) continue;
+    for (const [at, goods] of design.entries()) bring[goods.at] = paid[at] ?? 0;
+    worth += own.worth;
+    pieces += own.takes.pieces;
+    cash += own.takes.cash;
+  }
+  return { bring, worth, takes: { pieces, cash } };
+}
+
+/** Worth and room of some pieces that are added or taken away as one. */
+export interface Move {
+  readonly goods: readonly LimitedGoods[];
+  /** Of each of these goods; below 0 they are taken away. */
+  readonly pieces: readonly number[];
+  readonly worth: number;
+  readonly takes: Room;
+}
+
+/** @returns a choice after a move. */
+export function moved({ bring, worth, takes }: Choice, move: Move): Choice {
+  const next = [...bring];
+  for (const [at, goods] of move.goods.entries())
+    next[goods.at] = (next[goods.at] ?? 0) + (move.pieces[at] ?? 0);
+  return {
+    bring: next,
+    worth: worth + move.worth,
+    takes: { pieces: takes.pieces + move.takes.pieces, cash: takes.cash + move.takes.cash },
   };
-  const over = ({ worth, takes }: Bundle) => worth - price.pieces * takes.pieces - price.cash * takes.cash;
-  return designs.reduce((choice, { least, others }) => {
-    const whole = bundled([...least, ...others.filter((piece) => over(piece) > -NOISE)]);
-    return over(whole) > 0 ? added(choice, whole) : choice;
-  }, none);
 }
 
-/** Adds what still fits, the best for its room first: a piece of a design that comes along, or the least of another. */
-export function filledChoice(designs: readonly LimitedDesign[], from: Choice, room: Room): Choice {
-  const share = ({ takes }: Bundle) => takes.pieces / room.pieces + takes.cash / room.cash;
-  let choice = from;
-  for (;;) {
-    const [next] = designs
-      .flatMap((design) => nextOf(design, choice))
-      .filter((bundle) => bundle.worth > NOISE && fits(added(choice, bundle), room))
-      .sort((a, b) => b.worth / (share(b) || NOISE) - a.worth / (share(a) || NOISE));
-    if (next === undefined) return choice;
-    choice = added(choice, next);
+/** What may come next of a design: one more of goods that come along, or the least of one that does not yet. */
+export function nextMoves(design: LimitedDesign, bring: readonly number[]): readonly Move[] {
+  const isAlong = design.some(({ at }) => (bring[at] ?? 0) > 0);
+  const least = design.filter((goods) => goods.least > 0);
+  if (!isAlong && least.length > 0) {
+    const { worth, takes } = sumOf(least, () => 1);
+    return [{ goods: least, pieces: least.map(() => 1), worth, takes }];
   }
+  return design.flatMap((goods) => {
+    const piece = (bring[goods.at] ?? 0) + 1;
+    return piece > goods.most ? [] : [onePiece(goods, piece, 1)];
+  });
 }
 
-/**
- * Puts another piece or design in the place of one, fills the room anew, and goes on while that earns more: what a price
- * for room leaves may be room that nothing fits.
- */
-export function improvedChoice(designs: readonly LimitedDesign[], from: Choice, room: Room): Choice {
-  let best = from;
-  for (;;) {
-    const [better] = designs
-      .flatMap((design) => without(design, best))
-      .flatMap((less) => {
-        const others = designs.flatMap((design) => nextOf(design, less)).map((more) => added(less, more));
-        return others.filter((choice) => fits(choice, room));
-      })
-      .map((choice) => filledChoice(designs, choice, room))
-      .filter(({ worth }) => worth > best.worth + NOISE)
-      .sort((a, b) => b.worth - a.worth);
-    if (better === undefined) return best;
-    best = better;
-  }
+/** What may be taken out of a choice: the last piece of some goods of a design, or all of it. */
+export function lessMoves(design: LimitedDesign, bring: readonly number[]): readonly Move[] {
+  const brought = (goods: LimitedGoods) => bring[goods.at] ?? 0;
+  const last = design
+    .filter((goods) => brought(goods) > goods.least)
+    .map((goods) => onePiece(goods, brought(goods), -1));
+  const { worth, takes } = sumOf(design, (_, goods) => brought(goods));
+  const all = {
+    goods: design,
+    pieces: design.map((goods) => -brought(goods)),
+    worth: -worth,
+    takes: { pieces: -takes.pieces, cash: -takes.cash },
+  };
+  return takes.pieces > 1 ? [...last, all] : last;
 }
 
 // Helpers
 
-function added({ bring, worth, takes }: Choice, more: Bundle, sign: 1 | -1 = 1): Choice {
-  const next = [...bring];
-  for (const goods of more.goods) next[goods] = (next[goods] ?? 0) + sign;
-  return {
-    bring: next,
-    worth: worth + sign * more.worth,
-    takes: {
-      pieces: takes.pieces + sign * more.takes.pieces,
-      cash: takes.cash + sign * more.takes.cash,
-    },
-  };
+/** How many pieces earn their price; each further one earns no more than the last and takes no less. */
+function paidPieces({ most, worthOf, cashOf }: LimitedGoods, price: Room): number {
+  const isPaid = (piece: number) =>
+    worthOf(piece) - price.pieces - (price.cash === 0 ? 0 : price.cash * cashOf(piece)) > -NOISE;
+  if (most === 0 || !isPaid(1)) return 0;
+  let [paid, unpaid] = [1, most + 1];
+  while (unpaid - paid > 1) {
+    const middle = Math.floor((paid + unpaid) / 2);
+    if (isPaid(middle)) paid = middle;
+    else unpaid = middle;
+  }
+  return paid;
 }
 
-const placesOf = (pieces: readonly Bundle[]): readonly number[] => [
-  ...new Set(pieces.flatMap(({ goods }) => goods)),
-];
-
-const piecesAt = (pieces: readonly Bundle[], place: number): readonly Bundle[] =>
-  pieces.filter(({ goods }) => goods[0] === place);
-
-function nextOf({ least, others }: LimitedDesign, { bring }: Choice): readonly Bundle[] {
-  const all = [...least, ...others];
-  const isAlong = all.some(({ goods: [place = -1] }) => (bring[place] ?? 0) > 0);
-  if (!isAlong && least.length > 0) return [bundled(least)];
-  return placesOf(all).flatMap((place) => piecesAt(all, place)[bring[place] ?? 0] ?? []);
+function sumOf(design: LimitedDesign, of: (at: number, goods: LimitedGoods) => number) {
+  let [worth, pieces, cash] = [0, 0, 0];
+  for (const [at, goods] of design.entries()) {
+    const count = of(at, goods);
+    worth += goods.worthOfAll(count);
+    pieces += count;
+    cash += goods.cashOfAll(count);
+  }
+  return { worth, takes: { pieces, cash } };
 }
 
-/** A choice without the last piece of some goods of a design, or without all of it. */
-function without({ least, others }: LimitedDesign, from: Choice): readonly Choice[] {
-  const all = [...least, ...others];
-  const brought = placesOf(all).map((place) => piecesAt(all, place).slice(0, from.bring[place] ?? 0));
-  const last = brought.flatMap((pieces) => pieces.at(-1) ?? []).filter((piece) => !least.includes(piece));
-  const whole = brought.flat();
-  return [...last, ...(whole.length > 1 ? [bundled(whole)] : [])].map((less) => added(from, less, -1));
-}
+const onePiece = (goods: LimitedGoods, piece: number, sign: 1 | -1): Move => ({
+  goods: [goods],
+  pieces: [sign],
+  worth: sign * goods.worthOf(piece),
+  takes: { pieces: sign, cash: sign * goods.cashOf(piece) },
+});

@@ -1,6 +1,7 @@
+import { filledChoice, improvedChoice, type Patience } from './filledChoice';
 import type { GoodsReckoned } from './goodsReckoned';
-import { type Choice, filledChoice, fits, improvedChoice, pricedChoice } from './limitedChoice';
-import { limitedPieces, type Room } from './limitedPieces';
+import { type Choice, fits, pricedChoice } from './limitedChoice';
+import { limitedDesigns, type Room } from './limitedDesigns';
 
 /** What must do for all pieces; null where nothing does. */
 export interface BringLimits {
@@ -22,8 +23,8 @@ const NOISE = 1e-9;
 const HALVINGS = 60;
 /** No room is worth more than this to any piece. */
 const HIGHEST_PRICE = 1e12;
-/** Goods up to which a choice is looked at piece by piece once more. */
-const MOST_IMPROVED = 60;
+/** Moves that are weighed to exchange pieces, some hundredths of a second; what that leaves is told as the gap. */
+const MOST_WEIGHED = 300_000;
 const free: Room = { pieces: 0, cash: 0 };
 
 /**
@@ -37,7 +38,7 @@ export function withinLimits(
   wanted: readonly number[],
   { tablePieces, cash }: BringLimits,
 ): Limited {
-  const designs = limitedPieces(goods, wanted);
+  const designs = limitedDesigns(goods, wanted);
   const priced = (price: Room) => pricedChoice(designs, price, goods.length);
   const unlimited = priced(free);
   const room: Room = {
@@ -47,11 +48,13 @@ export function withinLimits(
   if (fits(unlimited, room)) return { bring: unlimited.bring, trimmedFor: null, gap: 0 };
   const tried = directionsOf(unlimited, room).map((direction) => raised(priced, direction, room));
   const bound = Math.min(...tried.map((one) => one.bound));
-  const filled = tried.map(({ kept }) => {
-    const choice = filledChoice(designs, kept, room);
-    return goods.length > MOST_IMPROVED ? choice : improvedChoice(designs, choice, room);
-  });
-  const best = filled.reduce((top, next) => (next.worth > top.worth ? next : top));
+  const patience: Patience = { left: MOST_WEIGHED, bound };
+  const filled = tried
+    .map(({ kept }) => filledChoice(designs, kept, room, patience))
+    .toSorted((one, other) => other.worth - one.worth);
+  const best = filled
+    .map((choice) => improvedChoice(designs, choice, room, patience))
+    .reduce((top, next) => (next.worth > top.worth ? next : top));
   const gap = bound - best.worth;
   return { bring: best.bring, trimmedFor: tighter(unlimited, room), gap: gap > NOISE ? gap : 0 };
 }

@@ -1,9 +1,9 @@
-import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { poissonDemand } from '@/lib/stall/plan/demand/demand';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { PlanSeen } from './planOutcomes';
 
 /** To a billionth of the best weather's factor, which nobody types so finely. */
-const HALVINGS = 30;
+const FINEST = 2 ** -30;
 
 /**
  * Whether to go, by what only staying at home saves: what is made is made, the stall is paid, and overhead is no money
@@ -15,7 +15,7 @@ export function goOrStay(seen: PlanSeen): StallPlanned['goOrStay'] {
   const avoidable = day.avoidable + pay;
   const byFactor = [...scenarios].filter(({ chance }) => chance > 0).sort((a, b) => a.factor - b.factor);
   const [worst] = byFactor;
-  const earnsWorst = earns(seen, worst?.factor ?? 0);
+  const earnsWorst = earned(seen, worst?.factor ?? 0).earns;
   const stayHomeBelow = factorThatPays(seen, avoidable, byFactor.at(-1)?.factor ?? 0);
   return {
     avoidable,
@@ -32,24 +32,41 @@ export function goOrStay(seen: PlanSeen): StallPlanned['goOrStay'] {
 
 // Helpers
 
-/** Mean earned over the leftover value in a weather of a factor. */
-const earns = ({ goods, bring }: PlanSeen, factor: number): number =>
-  goods.reduce((sum, each, at) => {
+/** Mean earned over the leftover value in a weather of a factor, and how fast that rises with the factor. */
+function earned(
+  { goods, bring }: PlanSeen,
+  factor: number,
+): { readonly earns: number; readonly rise: number } {
+  let [earns, rise] = [0, 0];
+  for (const [at, { expected, contribution, leftoverShare, cost }] of goods.entries()) {
     const brought = bring[at] ?? 0;
-    if (brought === 0) return sum;
-    const sold = demandOf([{ chance: 1, mean: each.expected * factor }]).sold(brought);
-    return sum + sold * (each.contribution + (1 - each.leftoverShare) * each.cost);
-  }, 0);
+    if (brought === 0) continue;
+    const { sold, chanceUpTo } = poissonDemand(expected * factor);
+    const each = contribution + (1 - leftoverShare) * cost;
+    earns += sold(brought) * each;
+    // One more asked for is one more sold while some are left.
+    rise += expected * chanceUpTo(brought - 1) * each;
+  }
+  return { earns, rise };
+}
 
-/** @returns the least factor at which going earns what it costs; null where even the best weather does not. */
+/**
+ * @returns the least factor at which going earns what it costs; null where even the best weather does not. Found along
+ * the slope, and by halves where that leads away.
+ */
 function factorThatPays(seen: PlanSeen, avoidable: number, best: number): number | null {
   if (avoidable <= 0) return 0;
-  if (earns(seen, best) < avoidable) return null;
+  if (earned(seen, best).earns < avoidable) return null;
+  const finest = best * FINEST;
   let [low, high] = [0, best];
-  for (let turn = 0; turn < HALVINGS; turn += 1) {
-    const middle = (low + high) / 2;
-    if (earns(seen, middle) < avoidable) low = middle;
-    else high = middle;
+  let next = 0;
+  while (high - low > finest) {
+    const { earns, rise } = earned(seen, next);
+    if (earns < avoidable) low = next;
+    else high = next;
+    // A little beyond, so that both ends close in.
+    const along = next + (avoidable - earns) / rise + (finest / 2) * (earns < avoidable ? 1 : -1);
+    next = along > low && along < high ? along : (low + high) / 2;
   }
   return high;
 }

@@ -7,14 +7,17 @@ const FEWEST_DAYS = 2000;
 /** Draws of single goods in all; beyond it fewer days are drawn, so that a large plan does not make anybody wait. */
 const MOST_DRAWS = 1_200_000;
 
-/** Parts of 0 to 1 for which a table knows where to begin; a power of two, so that a draw falls into its part exactly. */
-const PARTS = 64;
+/** Parts of 0 to 1 for which a table knows where to begin; powers of two, so that a draw falls into its part exactly. */
+const FEWEST_PARTS = 64;
+const MOST_PARTS = 4096;
 
 /** What selling so many of some goods adds to the profit, by a table of chances. */
 interface Table {
-  /** Chance that no more than this many are sold. */
+  /** Sold in any case. */
+  readonly least: number;
+  /** Chance that no more than so many beyond those are sold. */
   readonly upTo: Float64Array;
-  /** The fewest that a draw of this part of 0 to 1 can give. */
+  /** The fewest beyond those that a draw of this part of 0 to 1 can give. */
   readonly from: Uint32Array;
   readonly each: number;
 }
@@ -58,25 +61,30 @@ function tablesOf({ goods, bring }: PlanSeen, scenario: number): readonly Table[
     const brought = bring[at] ?? 0;
     const demand = demands[scenario];
     if (brought === 0 || demand === undefined) return [];
-    const upTo = Float64Array.from({ length: Math.min(brought, demand.most) }, (_, sold) =>
-      demand.chanceUpTo(sold),
+    const least = Math.min(brought, demand.least);
+    const upTo = Float64Array.from({ length: Math.min(brought, demand.most) - least }, (_, beyond) =>
+      demand.chanceUpTo(least + beyond),
     );
-    const from = Uint32Array.from({ length: PARTS }, (_, part) => firstBeyond(upTo, part / PARTS));
-    return [{ upTo, from, each: contribution + (1 - leftoverShare) * cost }];
+    return [{ least, upTo, from: beginnings(upTo), each: contribution + (1 - leftoverShare) * cost }];
   });
 }
 
-/** @returns the first count whose chance is beyond a draw */
-function firstBeyond(upTo: Float64Array, at: number): number {
-  const found = upTo.findIndex((chance) => chance > at);
-  return found === -1 ? upTo.length : found;
+/** @returns for each part the first count whose chance is beyond where the part begins */
+function beginnings(upTo: Float64Array): Uint32Array {
+  let parts = FEWEST_PARTS;
+  while (parts < upTo.length && parts < MOST_PARTS) parts *= 2;
+  let count = 0;
+  return Uint32Array.from({ length: parts }, (_, part) => {
+    while (count < upTo.length && (upTo[count] ?? 1) <= part / parts) count += 1;
+    return count;
+  });
 }
 
-/** The same, begun where the part of the draw begins: a draw costs a step or two and not a search. */
-function drawn({ upTo, from }: Table, at: number): number {
-  let count = from[Math.floor(at * PARTS)] ?? 0;
+/** Begun where the part of the draw begins: a draw costs a step or two and not a search. */
+function drawn({ least, upTo, from }: Table, at: number): number {
+  let count = from[Math.floor(at * from.length)] ?? 0;
   while ((upTo[count] ?? 1) <= at) count += 1;
-  return count;
+  return least + count;
 }
 
 function measured(profits: Float64Array): Pick<StallSpread, 'sd' | 'lossChance' | 'p10' | 'p50' | 'p90'> {

@@ -1,6 +1,6 @@
 import { Decimal } from 'decimal.js';
 import { describe, expect, it } from 'vitest';
-import { demandOf } from '@/lib/stall/plan/demand/demand';
+import { demandOf, poissonDemand } from '@/lib/stall/plan/demand/demand';
 import { poissonChances } from '@/lib/stall/plan/demand/poissonChances';
 
 /** By its definition, in sixty-digit decimals: λ^k e^−λ ÷ k!. */
@@ -19,19 +19,32 @@ describe('poissonChances', () => {
     'of a mean of %d are those of the definition, each and added up',
     (mean) => {
       const last = Math.ceil(mean + 10 * Math.sqrt(mean) + 10);
-      const chances = poissonChances(mean);
+      const { first, chances } = poissonChances(mean);
       let reached = new Decimal(0);
-      const { chanceUpTo } = demandOf([{ chance: 1, mean }]);
+      const { chanceUpTo } = poissonDemand(mean);
       for (const [count, exact] of byDefinition(mean, last).entries()) {
         reached = reached.plus(exact);
-        expect(Math.abs((chances[count] ?? 0) - exact.toNumber())).toBeLessThan(1e-14);
+        expect(Math.abs((chances[count - first] ?? 0) - exact.toNumber())).toBeLessThan(1e-14);
         expect(Math.abs(chanceUpTo(count) - reached.toNumber())).toBeLessThan(1e-12);
       }
     },
   );
 
   it('is certain of nothing where nothing is expected', () => {
-    expect(poissonChances(0)).toEqual([1]);
+    expect(poissonChances(0)).toEqual({ first: 0, chances: [1] });
+  });
+
+  it('keeps only counts that can be: of a mean of four million some 9 spreads to either side, each of 2,000', () => {
+    const { first, chances } = poissonChances(4e6);
+    expect(first).toBeGreaterThan(4e6 - 20_000);
+    expect(chances.length).toBeLessThan(40_000);
+    expect(chances.reduce((sum, chance) => sum + chance, 0)).toBeCloseTo(1, 12);
+    // The middle of a Poisson count lies within one below its mean and a third above it.
+    const { chanceUpTo, sold } = poissonDemand(4e6);
+    expect(chanceUpTo(4e6 - 2)).toBeLessThan(0.5);
+    expect(chanceUpTo(4e6 + 1)).toBeGreaterThan(0.5);
+    expect(sold(1000)).toBe(1000);
+    expect(sold(5e6)).toBeCloseTo(4e6, 3);
   });
 });
 

@@ -1,0 +1,69 @@
+import { designKey } from '@/lib/stall/plan/demand/pastWanted';
+import type { GoodsReckoned } from './goodsReckoned';
+
+/** What pieces take of each limit, and what there is of it. */
+export interface Room {
+  readonly pieces: number;
+  /** Currency units for materials and packaging. */
+  readonly cash: number;
+}
+
+/** Pieces of some goods, what each earns in the mean, and what it takes; each further one earns no more than the last. */
+export interface LimitedGoods {
+  /** Place among all goods. */
+  readonly at: number;
+  readonly most: number;
+  /** Pieces of it without which its design does not come along: 0 or 1. */
+  readonly least: number;
+  /** @param piece the first is 1 */
+  readonly worthOf: (piece: number) => number;
+  readonly cashOf: (piece: number) => number;
+  /** Of the first so many together. */
+  readonly worthOfAll: (pieces: number) => number;
+  readonly cashOfAll: (pieces: number) => number;
+}
+
+export type LimitedDesign = readonly LimitedGoods[];
+
+/** Sizes that whoever stops at a table looks for first: a design comes with them or not at all. */
+const leastSizes: readonly string[] = ['M', 'L', 'XL'];
+
+/** @param wanted pieces without limits, by the order of the goods; of a design that has none nothing is brought */
+export function limitedDesigns(
+  goods: readonly GoodsReckoned[],
+  wanted: readonly number[],
+): readonly LimitedDesign[] {
+  const places = new Map<string, number[]>();
+  for (const [at, each] of goods.entries()) {
+    const key = designKey(each);
+    places.set(key, [...(places.get(key) ?? []), at]);
+  }
+  return [...places.values()]
+    .filter((of) => of.some((at) => (wanted[at] ?? 0) > 0))
+    .map((of) =>
+      of.flatMap((at) => {
+        const each = goods[at];
+        return each === undefined ? [] : [limitedGoods(each, at, wanted[at] ?? 0)];
+      }),
+    );
+}
+
+// Helpers
+
+/** One is made of a middle size even where the rule asks for none. A finished piece is kept or sold: its cost is spent. */
+function limitedGoods(
+  { size, expected, demand, underage, overage, atHome, packaging, cash }: GoodsReckoned,
+  at: number,
+  wanted: number,
+): LimitedGoods {
+  const least = leastSizes.includes(size) && expected > 0 ? 1 : 0;
+  const sold = underage + overage;
+  const pressed = (pieces: number) => Math.max(0, pieces - atHome);
+  return {
+    ...{ at, least, most: Math.max(wanted, least) },
+    worthOf: (piece) => (1 - demand.chanceUpTo(piece - 1)) * sold - (piece > atHome ? overage : 0),
+    cashOf: (piece) => packaging + (piece > atHome ? cash : 0),
+    worthOfAll: (pieces) => demand.sold(pieces) * sold - pressed(pieces) * overage,
+    cashOfAll: (pieces) => pieces * packaging + pressed(pieces) * cash,
+  };
+}
