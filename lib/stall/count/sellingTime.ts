@@ -1,3 +1,4 @@
+import { openMinutes } from '@/lib/stall/days/openHours';
 import { addDays } from '@/shared/days';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 
@@ -25,14 +26,20 @@ interface SellingTime {
 const AFTER_END = 120;
 const MINUTES_OF_DAY = 1440;
 
-/** @returns where a moment belongs: what is sold after midnight, at a day that goes on beyond, to the day it began. */
+/**
+ * @returns where a moment belongs: what is sold after midnight, at a day that goes on beyond or ended less than two hours
+ * ago, to the day it began
+ */
 export function sellingTime({ days }: Pick<StallPlan, 'days'>, { day, minute }: WallTime): SellingTime {
   const own = days.find((one) => one.day === day);
-  const before = days.find((one) => one.day === addDays(day, -1) && one.toMinute < one.fromMinute);
+  const before = days.find((one) => one.day === addDays(day, -1));
+  const sinceBefore = minute + MINUTES_OF_DAY;
   const isOfBefore =
-    before !== undefined && minute < Math.min(before.toMinute + AFTER_END, own?.fromMinute ?? MINUTES_OF_DAY);
+    before !== undefined &&
+    sinceBefore < endOf(before) + AFTER_END &&
+    (own === undefined || minute < own.fromMinute);
   return isOfBefore
-    ? { day: before.day, minute: minute + MINUTES_OF_DAY, isOfPlan: true }
+    ? { day: before.day, minute: sinceBefore, isOfPlan: true }
     : { day, minute, isOfPlan: own !== undefined };
 }
 
@@ -48,3 +55,6 @@ export function isLastHour({ days, lastHourFrom }: StallPlan, wall: WallTime): b
   const from = isAfterMidnight ? lastHourFrom + MINUTES_OF_DAY : lastHourFrom;
   return day === last.day && minute >= from;
 }
+
+/** Minutes since the midnight a day began at. */
+const endOf = (day: StallPlan['days'][number]): number => day.fromMinute + openMinutes(day);

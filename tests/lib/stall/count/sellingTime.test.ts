@@ -31,6 +31,15 @@ describe('sellingTime', () => {
     expect(sellingTime(nights, wall)).toEqual(time);
   });
 
+  it('keeps what is sold while packing up after midnight with a day that ended before it', () => {
+    // Until half past eleven, so until half past one.
+    const evening = { days: [day(TEST_DAY, 960, 1410)] };
+    const at = (minute: number) => sellingTime(evening, { day: SECOND, minute });
+    expect(at(5)).toEqual({ day: TEST_DAY, minute: 1445, isOfPlan: true });
+    expect(at(89)).toEqual({ day: TEST_DAY, minute: 1529, isOfPlan: true });
+    expect(at(90)).toEqual({ day: SECOND, minute: 90, isOfPlan: false });
+  });
+
   it('gives what is sold at the start of the next day to that day, however late the night was', () => {
     const close = { days: [day(TEST_DAY, 1080, 60), day(SECOND, 120, 600)] };
     expect(sellingTime(close, { day: SECOND, minute: 119 }).day).toBe(TEST_DAY);
@@ -50,6 +59,11 @@ describe('the prices of the last hour', () => {
     expect(priceNow(plan, goods, { day: SECOND, minute: 959 })).toBe(2800);
     expect(priceNow(plan, goods, { day: SECOND, minute: 960 })).toBe(2400);
     expect(priceNow(plan, fairGoods('otter'), { day: SECOND, minute: 960 })).toBe(1600);
+  });
+  it('hold on after midnight where the day ended before it', () => {
+    const evening = { ...plan, days: [day(TEST_DAY, 960, 1410)], lastHourFrom: 1350 };
+    expect(isLastHour(evening, { day: TEST_DAY, minute: 1400 })).toBe(true);
+    expect(isLastHour(evening, { day: SECOND, minute: 5 })).toBe(true);
   });
   it('hold after midnight at a day that goes on, and never where none are set', () => {
     const night = { ...plan, days: [day(TEST_DAY, 1080, 60)], lastHourFrom: 1 };
