@@ -7,6 +7,7 @@ import { TimeField } from '@/app/_fields/TimeField';
 import { floorWords, lateCaution, priceWords, rowName } from '@/app/_words/stall/priceWords';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { withPrice } from '@/lib/stall/prices/withPrice';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import { numberLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Prices.module.css';
@@ -23,7 +24,7 @@ export function LateFields({ part, prices }: LateFieldsProps) {
   const target = { kind: 'stallDay', id } as const;
   const writer = priceWriter(workspace);
   if (lastHour === null) {
-    const end = stallDay.days.at(-1)?.toMinute ?? 17 * 60;
+    const end = daysInOrder(stallDay).at(-1)?.toMinute ?? 17 * 60;
     const fromMinute = (end - 60 + MINUTES_OF_A_DAY) % MINUTES_OF_A_DAY;
     return (
       <Button

@@ -1,5 +1,6 @@
 import { sellingTime, type WallClock } from '@/lib/stall/count/sellingTime';
 import { openHours, openMinutes } from '@/lib/stall/days/openHours';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { StockRow } from './stockRows';
 
@@ -13,9 +14,8 @@ export function sellingMinutesUntil(
 ): number | null {
   const { day, minute, isOfPlan } = sellingTime(plan, clock(at));
   if (!isOfPlan) return null;
-  const days = plan.days.toSorted((one, other) => (one.day < other.day ? -1 : 1));
   let until = 0;
-  for (const one of days) {
+  for (const one of daysInOrder(plan)) {
     if (one.day < day) until += openMinutes(one);
     else if (one.day === day) until += Math.min(Math.max(0, minute - one.fromMinute), openMinutes(one));
   }

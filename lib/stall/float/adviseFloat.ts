@@ -5,6 +5,7 @@ import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { roundCash } from '@/shared/roundCash';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import { type Cash, cashOf } from '@/shared/tables/coins';
 
@@ -91,7 +92,7 @@ function usualPrice(goods: FloatAsked['goods'], note: number): number | null {
 
 /** Of the first day, by its part of the visitors and its own hours. */
 function ticketsOfStart({ stallDay, goods, piecesPerTicket }: FloatAsked): number {
-  const [first] = stallDay.days;
+  const [first] = daysInOrder(stallDay);
   const hours = first === undefined ? 0 : openHours({ days: [first] });
   if (first === undefined || hours <= 0) return 0;
   const weights = stallDay.days.reduce((sum, { weight }) => sum + weight, 0);

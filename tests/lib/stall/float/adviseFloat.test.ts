@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseFloat, type FloatAsked } from '@/lib/stall/float/adviseFloat';
+import { addDays } from '@/shared/days';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -113,6 +114,13 @@ describe('a float', () => {
     };
     // A quarter of 56.296 tickets, 1.5 of 6 hours.
     expect(advised({ ...fair, stallDay }).firstTickets).toBeCloseTo(3.5185, 4);
+  });
+
+  it('is for the earliest day, whichever was typed first', () => {
+    const sunday = { ...open('sunday', 600, 1020, 3), day: addDays(TEST_DAY, 1) };
+    const days = [sunday, open('saturday', 600, 1020, 1)];
+    // A quarter of 56.296 tickets, 1.5 of 7 hours.
+    expect(advised({ ...fair, stallDay: { ...fair.stallDay, days } }).firstTickets).toBeCloseTo(3.0159, 4);
   });
 
   it('is for no more than all of a day that is shorter than 90 minutes', () => {
