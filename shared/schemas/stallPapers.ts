@@ -39,7 +39,9 @@ const plannedGoodsSchema = stallGoodsSchema.extend({
 });
 
 const outcomeSchema = z.strictObject({
-  weather: z.string().max(200),
+  weather: z.string().max(1000),
+  /** Of each day of selling, as they follow one another. */
+  weatherIds: z.array(idSchema).min(1).max(7),
   chance: shareSchema,
   sold: z.number(),
   netRevenue: amountSchema,
@@ -196,8 +198,18 @@ export const dayCloseSchema = z.strictObject({
     reason: z.enum(cashReasons).nullable(),
     coins: coinsSchema.nullable(),
   }),
-  /** What the day was like, for its weather; null where nobody said, and where several days had different ones. */
+  /** The weather that held longest on every day; null where nobody said, or days had different ones. */
   weatherId: idSchema.nullable(),
+  /** What the weather left of a dry day by the plan, and how long each held while the stall was open; null where nobody said. */
+  weather: z
+    .strictObject({
+      factor: z.number().min(0).max(1e3),
+      parts: z
+        .array(z.strictObject({ day: daySchema, weatherId: idSchema, minutes: z.number().min(0).max(1440) }))
+        .min(1)
+        .max(42),
+    })
+    .nullable(),
   result: z.strictObject({
     /** Currency units, unrounded. */
     contribution: amountSchema.nullable(),

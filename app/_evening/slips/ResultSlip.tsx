@@ -4,23 +4,22 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
-import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { differentWeathersWords, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
-import { DIFFERENT_WEATHERS, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
+import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { BridgeRows } from './BridgeRows';
-import styles from './Slips.module.css';
 import { Sums } from './Sums';
+import { WeatherFields } from './WeatherFields';
 
 /** What the day leaves, and how it came to be otherwise than planned. */
 export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, formatter, locale } = on;
-  const { bridge, plan, result, count, weatherId, hasDifferentWeathers } = evening;
+  const { bridge, plan, result, count } = evening;
   return (
     <CardSection
       numeral={5}
@@ -29,20 +28,8 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       answer={<Answer words={resultAnswer(evening, formatter)} />}
     >
       {bridge !== null && <BridgeRows {...{ bridge, locale }} currency={plan.currency} />}
-      {hasDifferentWeathers && <p className={styles.quiet}>{differentWeathersWords}</p>}
       <FieldGroup>
-        {plan.weathers.length > 1 && (
-          <ChoiceField
-            label="The weather was"
-            width="narrow"
-            value={hasDifferentWeathers ? DIFFERENT_WEATHERS : weatherId}
-            choices={[
-              ...plan.weathers.map(({ id, name }) => ({ value: id, label: name })),
-              ...(plan.days.length > 1 ? [{ value: DIFFERENT_WEATHERS, label: 'different by day' }] : []),
-            ]}
-            onCommit={(id) => say({ weatherId: id })}
-          />
-        )}
+        {plan.weathers.length > 1 && <WeatherFields on={on} />}
         <NumberField
           label="Hours the day took"
           unit="h"

@@ -1,6 +1,6 @@
 import type { StallOutcome } from '@/lib/stall/plan/stallPlanned';
 
-type Figures = Omit<StallOutcome, 'chance' | 'factor' | 'weather'>;
+type Figures = Omit<StallOutcome, 'chance' | 'factor' | 'weather' | 'weatherIds'>;
 
 interface SoldRow {
   readonly name: string;

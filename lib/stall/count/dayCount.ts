@@ -47,6 +47,13 @@ export interface ForeignCount {
   readonly minor: number;
 }
 
+/** How long a weather held while the stall was open on a day. */
+export interface WeatherMinutes {
+  readonly day: string;
+  readonly weatherId: string;
+  readonly minutes: number;
+}
+
 export interface DayCount {
   /** Taps of the day that count, of all kinds. */
   readonly taps: number;
@@ -78,8 +85,8 @@ export interface DayCount {
   readonly visitors: number;
   /** As told last. */
   readonly weatherId: string | null;
-  /** As told last on each day of selling, in the order in which days were first told of. */
-  readonly weatherOfDays: readonly { readonly day: string; readonly weatherId: string }[];
+  /** Of days on which a weather was told, in their order. */
+  readonly weatherMinutes: readonly WeatherMinutes[];
   readonly notes: readonly { readonly id: string; readonly at: number; readonly words: string }[];
   readonly leads: readonly { readonly id: string; readonly at: number; readonly words: string }[];
   /** The way of paying that was told last on any device; card where none was. */

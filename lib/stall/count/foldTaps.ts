@@ -6,6 +6,7 @@ import { sellingTime, type WallClock } from './sellingTime';
 import { type TappedEntry, tapsOfDay } from './tappedEntry';
 import { type Ticket, ticketsOf } from './ticketLines';
 import { ticketMoney } from './ticketMoney';
+import { weatherMinutes } from './weatherMinutes';
 import { withinReach } from './withinReach';
 
 /**
@@ -37,7 +38,7 @@ export function foldTaps(
     ...countsBeside(all, plan),
     foreign: foreignOf(tickets, plan.currency),
     hours: hoursOf(all, plan, wallAt),
-    weatherOfDays: weatherOfDays(all, plan, wallAt),
+    weatherMinutes: weatherMinutes(plan, all, wallAt),
     askedFor: askedFor(all),
   };
 }
@@ -104,18 +105,6 @@ function hoursOf(taps: readonly TappedEntry[], plan: StallPlan, wallAt: WallCloc
     hours.set(key, { day, hour, pieces: (hours.get(key)?.pieces ?? 0) + 1 });
   }
   return [...hours].toSorted(([one], [other]) => (one < other ? -1 : 1)).map(([, hour]) => hour);
-}
-
-function weatherOfDays(
-  taps: readonly TappedEntry[],
-  plan: StallPlan,
-  wallAt: WallClock,
-): DayCount['weatherOfDays'] {
-  const days = new Map<string, string>();
-  for (const { at, body } of taps) {
-    if (body.tap.what === 'weather') days.set(sellingTime(plan, wallAt(at)).day, body.tap.weatherId);
-  }
-  return [...days].map(([day, weatherId]) => ({ day, weatherId }));
 }
 
 /** The same words in other letters are the same thing. */

@@ -1,3 +1,5 @@
+import { weathersKey } from '@/lib/stall/plan/demand/scenarios';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
@@ -20,7 +22,7 @@ export interface Bridge {
  * Each step is worked out for itself: pieces and their mix as the plan would have paid for them, then what came
  * otherwise than planned.
  *
- * @param weatherId the weather it was; null where nobody said
+ * @param weatherIds the weather of each day; null where nobody said
  * @returns null where the plan has no sum to start from, or some cost is not known
  */
 export function bridgeOf(
@@ -28,9 +30,9 @@ export function bridgeOf(
   rows: readonly StockRow[],
   money: DayMoney,
   result: DayResult,
-  weatherId: string | null,
+  weatherIds: readonly string[] | null,
 ): Bridge | null {
-  const start = startOf(plan, weatherId);
+  const start = startOf(plan, weatherIds);
   const asPlanned = profitAsPlanned(plan, rows);
   const kept = keptOtherwise(rows);
   if (start === null || asPlanned === null || kept === null || result.profit === null) return null;
@@ -58,22 +60,21 @@ export function bridgeOf(
 
 // Helpers
 
-function startOf(plan: StallPlan, weatherId: string | null) {
-  const outcome = outcomeOf(plan, weatherId);
-  const name = plan.weathers.find(({ id }) => id === weatherId)?.name;
-  if (outcome !== null) return { weather: name ?? outcome.weather, profit: outcome.profit };
+function startOf(plan: StallPlan, weatherIds: readonly string[] | null) {
+  const outcome = outcomeOf(plan, weatherIds);
+  if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
   return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
 }
 
-/** @returns the outcome of the plan in a weather; of several days the one in which all had it. */
-function outcomeOf(plan: StallPlan, weatherId: string | null): StallPlan['outcomes'][number] | null {
-  const weather = plan.weathers.find(({ id }) => id === weatherId);
-  if (weather === undefined) return plan.outcomes.length === 1 ? (plan.outcomes[0] ?? null) : null;
-  return (
-    plan.outcomes.find(({ weather: name }) => name === weather.name) ??
-    plan.outcomes.find(({ weather: names }) => names.split(', ').every((name) => name === weather.name)) ??
-    null
-  );
+/** @returns the outcome of the plan in these weathers, in whichever order where days weigh the same. */
+function outcomeOf(
+  plan: StallPlan,
+  weatherIds: readonly string[] | null,
+): StallPlan['outcomes'][number] | null {
+  if (weatherIds === null) return plan.outcomes.length === 1 ? (plan.outcomes[0] ?? null) : null;
+  const days = daysInOrder(plan);
+  const key = weathersKey(weatherIds, days);
+  return plan.outcomes.find((one) => weathersKey(one.weatherIds, days) === key) ?? null;
 }
 
 const withoutTax = ({ taxMode, tax }: StallPlan): number => (taxMode === 'inside' ? 1 / (1 + tax) : 1);

@@ -1,8 +1,10 @@
+import type { WeatherMinutes } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { DIFFERENT_WEATHERS, type EveningAnswers, noAnswers } from './eveningAnswers';
+import type { DayWeather } from './dayWeather';
+import { type EveningAnswers, noAnswers } from './eveningAnswers';
 import { lostSales } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
@@ -37,6 +39,7 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
     reductions,
     money: kept,
     weatherId: evening.weatherId,
+    weather: weatherClosed(evening.weather),
     result: {
       contribution: result.contribution,
       fixed: result.fixed,
@@ -77,7 +80,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
       isRestUnknown: goods.some(({ counted }) => counted === null),
     },
     hours: result.hours,
-    weatherId: close.weatherId ?? (close.days.length > 1 ? DIFFERENT_WEATHERS : null),
+    weatherOfDays: onlyWeathers(close.weather?.parts ?? []),
     notLost: goods.flatMap((one) => (one.isLostLeftOut === true ? [goodsKey(one)] : [])),
     decision: close.decision,
     note: close.note,
@@ -85,6 +88,17 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
 }
 
 // Helpers
+
+const weatherClosed = ({ factor, parts }: DayWeather): DayClose['weather'] =>
+  factor === null ? null : { factor, parts: [...parts] };
+
+/** Of days that had a single weather; others stay as they were tapped. */
+const onlyWeathers = (parts: readonly WeatherMinutes[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    parts
+      .filter(({ day }) => parts.filter((one) => one.day === day).length === 1)
+      .map(({ day, weatherId }) => [day, weatherId]),
+  );
 
 function goodsClosed(
   { plan }: Evening,

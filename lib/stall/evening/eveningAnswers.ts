@@ -39,8 +39,10 @@ export const eveningAnswersSchema = z.strictObject({
   }),
   /** Of the day; null as planned. */
   hours: z.number().min(0).max(1000).nullable(),
-  /** Null as tapped; `DIFFERENT_WEATHERS` where days of one fair had different ones. */
+  /** Of all days; null as tapped. */
   weatherId: z.string().nullable(),
+  /** Of single days, by the day; it goes before that of all days. */
+  weatherOfDays: z.record(daySchema, z.string()),
   /** Goods, by `goodsKey`, whose reckoned lost sales the next plans are not to learn from. */
   notLost: z.array(z.string()).max(1500),
   decision: z.enum(['again', 'notAgain', 'later']).nullable(),
@@ -51,15 +53,13 @@ export type EveningAnswers = Readonly<z.infer<typeof eveningAnswersSchema>>;
 export type CashReason = (typeof cashReasons)[number];
 export type StockReason = (typeof stockReasons)[number];
 
-/** Stands for the weather of several days that had different ones; no id is written so. */
-export const DIFFERENT_WEATHERS = '*';
-
 export const noAnswers: EveningAnswers = {
   cash: { counted: null, coins: null, reason: null },
   card: { total: null, tickets: null, payout: null, isRight: false },
   stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: false },
   hours: null,
   weatherId: null,
+  weatherOfDays: {},
   notLost: [],
   decision: null,
   note: '',

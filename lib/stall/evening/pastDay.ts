@@ -11,8 +11,12 @@ export interface PastDay {
   readonly takings: number;
   readonly stallFee: number;
   readonly currency: string;
-  /** The weather it was, by the name of that plan, and what of a dry day it left by the plan; null where nobody said. */
-  readonly weather: { readonly name: string; readonly factor: number } | null;
+  /** What of a dry day its weather left by the plan of that day; null where nobody said. */
+  readonly weather: {
+    readonly factor: number;
+    /** Weathers by the names of that plan, and the part of all that came that came in each, 0 to 1. */
+    readonly parts: readonly { readonly name: string; readonly factor: number; readonly share: number }[];
+  } | null;
   /** Pieces asked for: sold, and lost after the last was gone; by goods. */
   readonly wanted: readonly (StallGoods & {
     readonly rangeName: string;

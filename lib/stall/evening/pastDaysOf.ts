@@ -2,6 +2,7 @@ import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Paper } from '@/shared/schemas/happened';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
+import { weatherShares } from './dayWeather';
 import type { PastDay } from './pastDay';
 
 /** A paper of a stall day as screens and copies have it. */
@@ -37,7 +38,7 @@ export function pastDaysOf(
 
 function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
   const { stallDayId, title, days, sellingHours, result, money, currency } = close;
-  const weather = plan?.weathers.find(({ id }) => id === close.weatherId);
+  const weather = plan === null ? null : weatherOf(close, plan);
   const planned = new Map((plan?.goods ?? []).map((goods) => [goodsKey(goods), goods]));
   const rangeName = (rangeId: string | undefined) =>
     plan?.ranges.find(({ id }) => id === rangeId)?.name ?? '';
@@ -47,7 +48,7 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
     payPerHour: result.payPerHour,
     takings: fromMinor(money.gross as MinorUnits, currency),
     stallFee: plan?.costs.stallFee ?? 0,
-    weather: weather === undefined ? null : { name: weather.name, factor: weather.factor },
+    weather,
     wanted: close.goods.map((goods) => ({
       ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
       rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
@@ -55,8 +56,17 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
       pieces: Math.max(0, goods.sold) + goods.lost + goods.asked,
     })),
     expected:
-      weather === undefined || expected.length === 0
+      weather === null || expected.length === 0
         ? null
         : expected.reduce((sum, pieces) => sum + pieces, 0) * weather.factor,
   };
+}
+
+function weatherOf({ weather }: DayClose, plan: StallPlan): PastDay['weather'] {
+  if (weather === null) return null;
+  const parts = weatherShares(plan, weather.parts).flatMap(({ weatherId, share }) => {
+    const planned = plan.weathers.find(({ id }) => id === weatherId);
+    return planned === undefined ? [] : [{ name: planned.name, factor: planned.factor, share }];
+  });
+  return { factor: weather.factor, parts };
 }

@@ -6,7 +6,8 @@ import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { type Bridge, bridgeOf } from './bridge';
 import { type DayMoney, dayMoney } from './dayMoney';
 import { type DayResult, dayResult } from './dayResult';
-import { DIFFERENT_WEATHERS, type EveningAnswers } from './eveningAnswers';
+import { type DayWeather, dayWeather } from './dayWeather';
+import type { EveningAnswers } from './eveningAnswers';
 import { type StockRow, soldFromOf, stockRows } from './stockRows';
 import { type Lesson, lessonsOf } from './teaches';
 
@@ -32,9 +33,9 @@ export interface Evening {
   readonly pieces: number;
   readonly money: DayMoney;
   readonly result: DayResult;
-  /** Null where nobody said, and where days of one fair had different weathers. */
+  /** That held longest on every day; null where nobody said, and where days had different ones. */
   readonly weatherId: string | null;
-  readonly hasDifferentWeathers: boolean;
+  readonly weather: DayWeather;
   readonly bridge: Bridge | null;
   readonly lessons: readonly Lesson[];
   readonly sellingHours: number;
@@ -55,15 +56,15 @@ export function reconcile(
   const rows = stockRows(plan, count, answers);
   const money = dayMoney(plan, count, rows, answers);
   const result = dayResult(plan, rows, money, answers.hours);
-  const weather = weatherOf(plan, count, answers);
+  const weather = dayWeather(plan, count, answers);
   const planned = new Set(plan.goods.map(goodsKey));
   return {
-    ...{ plan, count, rows, money, result, ...weather },
+    ...{ plan, count, rows, money, result, weather, weatherId: sameOfAll(weather) },
     soldFrom: soldFromOf(count),
     strays: count.goods.filter((goods) => !planned.has(goodsKey(goods))),
     overdrawn: rows.filter(({ reckoned }) => reckoned !== null && reckoned < 0),
     pieces: rows.reduce((sum, { sold }) => sum + sold, 0),
-    bridge: bridgeOf(plan, rows, money, result, weather.weatherId),
+    bridge: bridgeOf(plan, rows, money, result, weather.weatherIds),
     lessons: lessonsOf(plan, count, rows, answers, clock),
     sellingHours: openHours(plan),
     unsettled: [
@@ -76,21 +77,9 @@ export function reconcile(
 
 // Helpers
 
-/** Taps of a fair of one day are of that day, whatever a wrong clock says. */
-function weatherOf(
-  { weathers, days }: StallPlan,
-  count: DayCount,
-  answers: Pick<EveningAnswers, 'weatherId'>,
-): Pick<Evening, 'weatherId' | 'hasDifferentWeathers'> {
-  const tapped = new Set(count.weatherOfDays.map(({ weatherId }) => weatherId));
-  const asTapped = days.length > 1 && tapped.size > 1 ? DIFFERENT_WEATHERS : count.weatherId;
-  const told = answers.weatherId ?? asTapped;
-  const [only] = weathers;
-  if (only !== undefined && weathers.length === 1) return { weatherId: only.id, hasDifferentWeathers: false };
-  return {
-    weatherId: weathers.some(({ id }) => id === told) ? told : null,
-    hasDifferentWeathers: days.length > 1 && told === DIFFERENT_WEATHERS,
-  };
+function sameOfAll({ weatherIds }: DayWeather): string | null {
+  const [first = null, ...others] = weatherIds ?? [];
+  return others.every((id) => id === first) ? first : null;
 }
 
 function openCash({ countedCash, difference, reason }: DayMoney): readonly Unsettled[] {

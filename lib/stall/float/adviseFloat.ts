@@ -1,11 +1,11 @@
+import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { openHours } from '@/lib/stall/days/openHours';
 import { stockFor } from '@/lib/stall/plan/advice/stockFor';
 import { demandOf, poissonDemand } from '@/lib/stall/plan/demand/demand';
-import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { roundCash } from '@/shared/roundCash';
-import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
 import { type Cash, cashOf } from '@/shared/tables/coins';
 

@@ -1,6 +1,7 @@
 import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import { mostEntries } from '@/shared/limits';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
@@ -86,7 +87,12 @@ function bodyOf(
     stallDayId: asked.stallDayId,
     title: name,
     place,
-    days: days.map(({ day, fromMinute, toMinute, weight }) => ({ day, fromMinute, toMinute, weight })),
+    days: daysInOrder({ days }).map(({ day, fromMinute, toMinute, weight }) => ({
+      day,
+      fromMinute,
+      toMinute,
+      weight,
+    })),
     currency,
     ...terms,
     taxRounding: workshop.policy.taxRounding,
@@ -114,8 +120,8 @@ function bodyOf(
             everything: mine.breakEven.everything,
             withWriteDown: mine.breakEven.withWriteDown,
           },
-    outcomes: mine.outcomes.map(({ weather, chance, sold, netRevenue, profit, payPerHour }) => ({
-      ...{ weather, chance, sold, netRevenue, profit, payPerHour },
+    outcomes: mine.outcomes.map(({ weather, weatherIds, chance, sold, netRevenue, profit, payPerHour }) => ({
+      ...{ weather, weatherIds: [...weatherIds], chance, sold, netRevenue, profit, payPerHour },
     })),
     weightedProfit: mine.weighted.profit,
   };

@@ -33,6 +33,7 @@ export interface GoodsPlanned extends StallGoods {
 export interface StallOutcome {
   /** Names of the weathers, day by day. */
   readonly weather: string;
+  readonly weatherIds: readonly string[];
   readonly chance: number;
   readonly factor: number;
   readonly sold: number;
@@ -79,7 +80,7 @@ export interface StallPlanned {
   /** Pieces that are pressed for it. */
   readonly made: number;
   readonly outcomes: readonly StallOutcome[];
-  readonly weighted: Omit<StallOutcome, 'weather' | 'chance' | 'factor'>;
+  readonly weighted: Omit<StallOutcome, 'weather' | 'weatherIds' | 'chance' | 'factor'>;
   readonly spread: StallSpread;
   /** Null where a piece leaves nothing. */
   readonly breakEven: StallBreakEven | null;

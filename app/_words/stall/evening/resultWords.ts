@@ -24,9 +24,6 @@ export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 
 export const startWords = (weather: string | null): string =>
   weather === null ? 'the plan, all weathers' : `the plan, ${weather}`;
 
-export const differentWeathersWords =
-  'The days had different weathers: the result is held against the mean of the plan, and no weather is learned from them.';
-
 export function resultAnswer({ result, bridge, rows, plan }: Evening, { number }: Formatter): AnswerWords {
   if (result.profit === null) {
     return rows.some(({ left }) => left === null)

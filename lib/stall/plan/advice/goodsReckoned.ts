@@ -28,7 +28,7 @@ export function reckonGoods(
   costs: PieceCosts,
   price: number,
   { taxMode, tax }: Pick<Channel, 'taxMode' | 'tax'>,
-  scenarios: readonly Scenario[],
+  scenarios: readonly Pick<Scenario, 'chance' | 'factor'>[],
 ): GoodsReckoned {
   const netPrice = taxMode === 'inside' ? price / (1 + (tax?.value ?? 0)) : price;
   const fees = netPrice * costs.feeShare + costs.cardFixed;

@@ -16,8 +16,9 @@ interface LearnedFactor {
 const PRIOR_DAYS = 2;
 
 /**
- * What each weather left of the pieces that its plan expected of a dry day: the mean of its days and of the planned
- * factor. The weather that others are measured by, of factor 1, is not measured.
+ * What each weather left of the pieces that its plan expected of a dry day: the mean of its days, a part of a day as
+ * that part, and of the planned factor. Of a day of several weathers the others are taken off as its plan had them. The
+ * weather that others are measured by, of factor 1, is not measured.
  *
  * @param weathers of the day that is planned; a past day has a weather by its name
  * @returns weathers of which there is a day, in their order
@@ -28,21 +29,30 @@ export const learnedFactors = (
 ): readonly LearnedFactor[] =>
   weathers.flatMap(({ id, name, factor }) => {
     if (factor === null || factor.value === 1) return [];
-    const left = past.flatMap((day) => leftOfDryDay(day, name) ?? []);
-    if (left.length === 0) return [];
-    const sum = left.reduce((running, share) => running + share, 0);
-    const learned = (PRIOR_DAYS * factor.value + sum) / (PRIOR_DAYS + left.length);
-    return [{ weatherId: id, name, typed: factor.value, learned, days: left.length }];
+    const seen = past.flatMap((day) => seenOf(day, name) ?? []);
+    if (seen.length === 0) return [];
+    const left = seen.reduce((sum, one) => sum + one.left, PRIOR_DAYS * factor.value);
+    const days = seen.reduce((sum, { share }) => sum + share, PRIOR_DAYS);
+    return [{ weatherId: id, name, typed: factor.value, learned: left / days, days: seen.length }];
   });
 
 // Helpers
 
-/** @returns null for a day of another weather, or one of which nothing was expected. */
-function leftOfDryDay({ weather, expected, wanted }: PastDay, name: string): number | null {
-  if (weather === null || !isNamed(weather.name, name) || expected === null) return null;
+/**
+ * @returns the part of a day that had a weather, and what was left of a dry day in it; null for a day of other weathers,
+ * or one of which nothing was expected
+ */
+function seenOf({ weather, expected, wanted }: PastDay, name: string) {
+  if (weather === null || expected === null) return null;
+  const own = weather.parts.filter((part) => isNamed(part.name, name));
+  const share = own.reduce((sum, part) => sum + part.share, 0);
   const onDryDay = expected / weather.factor;
+  if (!(share > 0) || !Number.isFinite(onDryDay) || onDryDay <= 0) return null;
   const pieces = wanted.reduce((sum, one) => sum + one.pieces, 0);
-  return Number.isFinite(onDryDay) && onDryDay > 0 ? pieces / onDryDay : null;
+  const inOthers = weather.parts
+    .filter((part) => !own.includes(part))
+    .reduce((sum, part) => sum + part.share * part.factor, 0);
+  return { share, left: Math.max(0, pieces / onDryDay - inOthers) };
 }
 
 const isNamed = (one: string, other: string): boolean =>

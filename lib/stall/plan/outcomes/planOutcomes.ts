@@ -22,8 +22,9 @@ export const fixedOf = ({ day, batch }: Pick<PlanSeen, 'day' | 'batch'>): number
 
 /** What comes of a plan in each weather: exact means, no draws. */
 export const planOutcomes = (seen: PlanSeen): readonly StallOutcome[] =>
-  seen.scenarios.map(({ name, chance, factor }, at) => ({
+  seen.scenarios.map(({ weatherIds, name, chance, factor }, at) => ({
     weather: name,
+    weatherIds,
     chance,
     factor,
     ...outcomeOf(
@@ -32,7 +33,7 @@ export const planOutcomes = (seen: PlanSeen): readonly StallOutcome[] =>
     ),
   }));
 
-type Figures = Omit<StallOutcome, 'weather' | 'chance' | 'factor'>;
+type Figures = Omit<StallOutcome, 'weather' | 'weatherIds' | 'chance' | 'factor'>;
 
 /** @param sold mean pieces sold, by the order of the goods */
 export function outcomeOf(seen: PlanSeen, sold: readonly number[]): Figures {

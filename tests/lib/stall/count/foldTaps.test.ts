@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { openTicket, type OpenTicket } from '@/lib/stall/count/openTicket';
+import { type OpenTicket, openTicket } from '@/lib/stall/count/openTicket';
 import { secondPrice } from '@/lib/stall/count/secondPrice';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';

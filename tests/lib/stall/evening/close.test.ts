@@ -120,7 +120,12 @@ describe('what closed days teach', () => {
     expect(others).toEqual([]);
     expect(day).toMatchObject({
       ...{ stallDayId: 'spring-fair', name: 'Exampleton Spring Fair', day: TEST_DAY, sellingHours: 7 },
-      ...{ takings: 1723, stallFee: 85, currency: 'USD', weather: { name: 'dry', factor: 1 } },
+      ...{
+        takings: 1723,
+        stallFee: 85,
+        currency: 'USD',
+        weather: { factor: 1, parts: [{ name: 'dry', factor: 1, share: 1 }] },
+      },
     });
     expect(day?.payPerHour).toBeCloseTo(38.02, 2);
     // 54 shirts and 22 mugs on a dry day.

@@ -5,7 +5,6 @@ import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { openHours } from '@/lib/stall/days/openHours';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
-import { DIFFERENT_WEATHERS } from '@/lib/stall/evening/eveningAnswers';
 import { lostSales, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
 import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
 import { addDays } from '@/shared/days';
@@ -105,47 +104,6 @@ describe('the bridge from plan to day', () => {
   it('starts from the mean of all weathers where nobody says which it was', () => {
     const taps = fairTaps.filter(({ body }) => body.tap.what !== 'weather');
     expect(fairEvening(fairAnswers, fairPlan, taps).bridge).toMatchObject({ weather: null, from: 337.25 });
-  });
-
-  it('of two days starts from the day in which both had the weather, and from the mean where they differed', () => {
-    const second = { day: addDays(TEST_DAY, 1), fromMinute: 600, toMinute: 1020, weight: 1 };
-    const both = {
-      weather: 'dry, dry',
-      chance: 0.4,
-      sold: 72.9,
-      netRevenue: 1679.39,
-      profit: 543.25,
-      payPerHour: 40,
-    };
-    const plan = {
-      ...fairPlan,
-      days: [...fairPlan.days, second],
-      outcomes: [both, { ...both, weather: 'dry, wet' }],
-    };
-    const clock = (at: number) => ({
-      day: at < MINUTES_OF_DAY * 60_000 ? TEST_DAY : second.day,
-      minute: Math.floor(at / 60_000) % MINUTES_OF_DAY,
-    });
-    const told = (weatherId: string, count: number) => ({
-      ...{ id: `phone-${count}`, device: 'phonephone', count, at: (MINUTES_OF_DAY + 600 + count) * 60_000 },
-      body: springFairTap('plan-1', { minute: 0, tap: { what: 'weather', weatherId } }),
-    });
-    const evening = (more: readonly TappedEntry[], answers = fairAnswers) =>
-      reconcile(plan, foldTaps(plan, [...fairTaps, ...more], clock), answers, clock);
-    // The weather of the second day is corrected there and then.
-    const same = evening([told('wet', 900), told('dry', 901)]);
-    expect(same).toMatchObject({ weatherId: 'dry', hasDifferentWeathers: false });
-    expect(same.bridge).toMatchObject({ weather: 'dry', from: 543.25 });
-    const differing = evening([told('wet', 900)]);
-    expect(differing).toMatchObject({ weatherId: null, hasDifferentWeathers: true });
-    expect(differing.bridge).toMatchObject({ weather: null, from: 337.25 });
-    const answers = { ...fairAnswers, weatherId: DIFFERENT_WEATHERS };
-    expect(evening([], answers).hasDifferentWeathers).toBe(true);
-    const made = { number: { count: 1, letter: 'A' }, issuedOn: TEST_DAY, planId: 'plan-1', clock };
-    const close = closeBody(evening([], answers), { ...made, answers });
-    expect(close.weatherId).toBeNull();
-    expect(evening([], answersOfClose(close)).hasDifferentWeathers).toBe(true);
-    expect(evening([told('wet', 900)], { ...fairAnswers, weatherId: 'wet' }).weatherId).toBe('wet');
   });
 
   it('adds up, whatever was tapped and counted', () => {

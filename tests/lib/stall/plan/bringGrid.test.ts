@@ -61,7 +61,17 @@ describe('numbers that are held', () => {
 
 describe('fewer pieces', () => {
   const outcome = (weather: string, factor: number, profit: number): StallOutcome => ({
-    ...{ weather, factor, profit, chance: 0.5, sold: 10, takings: 0, netRevenue: 0, fees: 0 },
+    ...{
+      weather,
+      weatherIds: [weather],
+      factor,
+      profit,
+      chance: 0.5,
+      sold: 10,
+      takings: 0,
+      netRevenue: 0,
+      fees: 0,
+    },
     ...{ contribution: 0, fixed: 0, leftoverCost: 0, leftovers: 0, payPerHour: null },
   });
   const plan = (pieces: number, dry: number, wet: number) => ({

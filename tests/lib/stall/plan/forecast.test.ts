@@ -6,6 +6,7 @@ import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
 import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
 import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { sizeShares } from '@/lib/stall/plan/demand/sizeShares';
+import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
@@ -21,16 +22,22 @@ const shirt = (lineId: string, size: string, pieces: number) => ({
   ...{ jobId: 'fair-shirts', lineId, size, pieces, sold: pieces, rangeName: 'Shirts' },
 });
 
+/** What a day was like: names, factors and shares of its weathers. */
+const of = (...parts: readonly (readonly [string, number, number])[]): PastDay['weather'] => ({
+  factor: parts.reduce((sum, [, factor, part]) => sum + factor * part, 0),
+  parts: parts.map(([name, factor, part]) => ({ name, factor, share: part })),
+});
+
 /** Six hours of a dry day on which 30 shirts were asked for. */
 const dryDay: PastDay = {
   ...{ stallDayId: 'autumn', name: 'Autumn fair', day: TEST_DAY, sellingHours: 6, payPerHour: 20 },
-  ...{ takings: 900, stallFee: 60, currency: 'USD', weather: { name: 'dry', factor: 1 }, expected: 40 },
+  ...{ takings: 900, stallFee: 60, currency: 'USD', weather: of(['dry', 1, 1]), expected: 40 },
   wanted: [shirt('fern', 'M', 12), shirt('fern', 'L', 6), shirt('otter', 'L', 12)],
 };
 /** Four hours in the rain, of which the plan left 0.3: 6 shirts. */
 const wetDay: PastDay = {
   ...dryDay,
-  ...{ stallDayId: 'market', sellingHours: 4, weather: { name: 'Wet', factor: 0.3 }, expected: 12 },
+  ...{ stallDayId: 'market', sellingHours: 4, weather: of(['Wet', 0.3, 1]), expected: 12 },
   wanted: [shirt('fern', 'M', 6)],
 };
 
@@ -178,8 +185,29 @@ describe('weathers of several days', () => {
 
   it('are one weather for all days where there would be more than 64 orders of them', () => {
     expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1, 1) })).toHaveLength(3);
-    // Of three weathers over three days there are 27 orders; their factors lie 0.35 apart, so they have seven sums.
-    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1) })).toHaveLength(7);
+    // Of three weathers over three days there are 27 orders, of which ten differ in more than the order.
+    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1) })).toHaveLength(10);
+  });
+
+  it('that are other weathers stay apart, though they come to the same', () => {
+    // Twice 0.65 leaves what 1 and 0.3 leave; showers on both days have a chance of 0.25 × 0.25.
+    const found = scenariosOf({ weathers: stallDay.weathers, days: days(1, 1) });
+    expect(found.map(({ weatherIds, chance }) => [weatherIds.join(), Number(chance.toFixed(9))])).toEqual([
+      ['dry,dry', 0.4225],
+      ['dry,showers', 0.325],
+      ['dry,wet', 0.13],
+      ['showers,showers', 0.0625],
+      ['showers,wet', 0.05],
+      ['wet,wet', 0.01],
+    ]);
+  });
+
+  it('follow the days and not the order in which they were typed', () => {
+    const [sunday, saturday] = days(1, 3).map((day, at) => ({ ...day, day: addDays(TEST_DAY, 1 - at) }));
+    if (sunday === undefined || saturday === undefined) throw new Error('two days were asked for');
+    const found = scenariosOf({ weathers: two, days: [sunday, saturday] });
+    // Dry on Saturday, which weighs three, and wet on Sunday: (3 + 0.3) ÷ 4.
+    expect(found.find(({ name }) => name === 'dry, wet')?.factor).toBeCloseTo(0.825, 12);
   });
 
   it('whose chances a rounding keeps from a whole are parts of it', () => {
@@ -205,6 +233,21 @@ describe('what days before say of a weather', () => {
     // The wet day left 6 of the 40 that 12 ÷ 0.3 says of a dry one: 0.15. (2 × 0.3 + 0.15) ÷ 3 = 0.25.
     expect(learnedFactors(stallDay.weathers, [dryDay, wetDay])).toEqual([
       { weatherId: 'wet', name: 'wet', typed: 0.3, learned: expect.closeTo(0.25, 12), days: 1 },
+    ]);
+  });
+
+  it('counts of a day that changed only the part that had it, less what the rest left by its plan', () => {
+    // Four of seven hours dry, three wet, 40 on a dry day: 26 wanted are 0.65 of it, of which 4/7 were for the dry hours.
+    // (2 × 0.3 + 0.65 − 4/7) ÷ (2 + 3/7) = 0.2794.
+    const mixed = of(['dry', 1, 4 / 7], ['wet', 0.3, 3 / 7]);
+    const day = {
+      ...dryDay,
+      weather: mixed,
+      expected: 40 * (mixed?.factor ?? 0),
+      wanted: [shirt('fern', 'M', 26)],
+    };
+    expect(learnedFactors(stallDay.weathers, [day])).toEqual([
+      { weatherId: 'wet', name: 'wet', typed: 0.3, learned: expect.closeTo(0.2794, 4), days: 1 },
     ]);
   });
 

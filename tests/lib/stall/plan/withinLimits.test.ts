@@ -4,9 +4,14 @@ import { withinLimits } from '@/lib/stall/plan/advice/withinLimits';
 import { type Demand, demandOf } from '@/lib/stall/plan/demand/demand';
 import { fairAsked } from '@/tests/fixtures/fairAsked';
 
-const [line] = fairAsked.jobs[0]?.input.job.lines ?? [];
-if (line === undefined) throw new Error('the fair has no shirt');
+const line = fairLine();
 const SIZES = ['S', 'M', 'L', 'XL', '2XL', '3XL'];
+
+function fairLine() {
+  const [line] = fairAsked.jobs[0]?.input.job.lines ?? [];
+  if (line === undefined) throw new Error('the fair has no shirt');
+  return line;
+}
 
 /** So many goods of six sizes a design, of prices and costs that differ, and how often their chances were looked up. */
 function manyGoods(count: number, mean: number) {
