@@ -2,13 +2,14 @@ import { newId } from '@/app/_documents/newId';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { MakingJob } from '@/lib/stall/making/makingJobs';
+import { withNumbers } from '@/lib/stall/making/withNumbers';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Job } from '@/shared/schemas/job';
 import type { StallDay } from '@/shared/schemas/stallDay';
 
 /** Writes what is to be pressed into its jobs, and makes those that are still to be made: one step to undo. */
 export function putIntoJobs(
-  { edit }: Pick<ReadyWorkspace, 'edit'>,
+  { edit, jobs: known }: Pick<ReadyWorkspace, 'edit' | 'jobs'>,
   stallDayId: string,
   stallDay: StallDay,
   jobs: readonly MakingJob[],
@@ -17,11 +18,11 @@ export function putIntoJobs(
     jobId === null ? [{ id: newId(), of: designId, job }] : [],
   );
   const edits: readonly Edit<DocumentBodies>[] = [
-    ...jobs.flatMap(({ jobId, isSet, job: { lines } }): readonly Edit<DocumentBodies>[] =>
-      jobId === null || isSet
-        ? []
-        : [{ do: 'change', kind: 'job', id: jobId, to: (now: Job): Job => ({ ...now, lines }) }],
-    ),
+    ...jobs.flatMap(({ jobId, isSet, job }): readonly Edit<DocumentBodies>[] => {
+      if (jobId === null || isSet) return [];
+      const before = known.find(({ id }) => id === jobId)?.job ?? job;
+      return [{ do: 'change', kind: 'job', id: jobId, to: (now: Job): Job => withNumbers(now, before, job) }];
+    }),
     ...added.map(({ id, job }): Edit<DocumentBodies> => ({ do: 'add', kind: 'job', id, body: job })),
     ...(added.length === 0
       ? []
