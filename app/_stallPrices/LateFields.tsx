@@ -4,7 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import { typing } from '@/app/_documents/typing';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TimeField } from '@/app/_fields/TimeField';
-import { floorWords, lateCaution, priceWords, rowName } from '@/app/_words/stall/priceWords';
+import { floorWords, lateCaution, lateRangeWords, priceWords, rowName } from '@/app/_words/stall/priceWords';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { withPrice } from '@/lib/stall/prices/withPrice';
 import { daysInOrder } from '@/lib/stall/sellingDays';
@@ -46,7 +46,7 @@ export function LateFields({ part, prices }: LateFieldsProps) {
           workspace.setField(target, 'Last hour from', ['prices', 'lastHour', 'fromMinute'], to)
         }
       />
-      {(prices?.rows ?? []).map(({ row, price, floors, late }) => {
+      {(prices?.rows ?? []).map(({ row, price, floors, late, lateRange }) => {
         const name = rowName(row, true);
         return (
           <NumberField
@@ -56,7 +56,7 @@ export function LateFields({ part, prices }: LateFieldsProps) {
             unit={workspace.workshop.currency}
             value={late}
             {...numberLimits(stallDaySchema, ['prices', 'own', 0, 'price'])}
-            whenEmpty={priceWords.lateEmpty}
+            whenEmpty={lateRange === null ? priceWords.lateEmpty : lateRangeWords(lateRange, writer)}
             hint={floorWords(floors, writer)}
             caution={late === null ? undefined : (lateCaution(late, price, floors, writer) ?? undefined)}
             onCommit={(to) =>

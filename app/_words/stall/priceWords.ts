@@ -98,6 +98,12 @@ export function priceCaution(
     : null;
 }
 
+/** Sizes of one row have different prices in the last hour. */
+export const lateRangeWords = (
+  [least, most]: readonly [least: number, most: number],
+  { price }: Pick<PriceWriter, 'price'>,
+): string => `${price(least)} to ${price(most)} by size or design. One typed here holds for all of them.`;
+
 /** What a price of the last hour gives pause for; null where it does not. */
 export function lateCaution(
   late: number,

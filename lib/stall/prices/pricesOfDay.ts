@@ -30,8 +30,10 @@ export interface PriceOfDay {
   readonly neighbours: Neighbours;
   /** Of the goods in the row the one that needs most. */
   readonly floors: PriceFloors;
-  /** From the last hour on; null where it stays. */
+  /** From the last hour on; null where it stays, and where goods of the row have different ones. */
   readonly late: number | null;
+  /** The least and the most of these; null where all have the same. */
+  readonly lateRange: readonly [least: number, most: number] | null;
 }
 
 export interface PricesOfDay {
@@ -104,7 +106,10 @@ function rowOf(
   const ceilings = goods.map(ceilingOf).filter((ceiling) => ceiling !== null);
   const ceiling = ceilings.length === 0 ? null : Math.min(...ceilings);
   const late = stallDay.prices.lastHour?.prices ?? [];
-  const lates = goods.map((one) => dayPriceOf(late, one)).filter((price) => price !== null);
+  const lates = goods.map((one) => dayPriceOf(late, one));
+  const isOneLate = lates.every((price) => price === lates[0]);
+  // What stays is sold at its price.
+  const asked = goods.map((one, at) => lates[at] ?? one.price);
   const at = { price: first.price, ceiling, goods: known };
   return {
     row,
@@ -120,7 +125,8 @@ function rowOf(
       step,
     ),
     floors: highest(known.map((one) => priceFloors(one, one.money))),
-    late: lates.length === 0 ? null : Math.max(...lates),
+    late: isOneLate ? (lates[0] ?? null) : null,
+    lateRange: isOneLate ? null : [Math.min(...asked), Math.max(...asked)],
   };
 }
 

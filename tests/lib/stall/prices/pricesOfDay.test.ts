@@ -73,9 +73,21 @@ describe('the prices of the worked fair', () => {
   });
 
   it('have the prices of the last hour beside them', () => {
-    const prices = [{ jobId: 'fair-mugs', lineId: 'fern', size: null, price: 10 }];
+    const prices = ['fern', 'otter', 'star-map'].map((lineId) => ({
+      ...{ jobId: 'fair-mugs', lineId, size: null, price: 10 },
+    }));
     const late = { ...stallDay, prices: { ...stallDay.prices, lastHour: { fromMinute: 960, prices } } };
     expect(pricesOfDay({ ...asked, stallDay: late }).rows.map((row) => row.late)).toEqual([null, null, 10]);
+  });
+
+  it('of the last hour are told as different where goods of a row have different ones, one that stays among them', () => {
+    // Fern goes down to 20 and all others of 28 stay.
+    const prices: DayPrice[] = [{ jobId: 'fair-shirts', lineId: 'fern', size: null, price: 20 }];
+    const late = { ...stallDay, prices: { ...stallDay.prices, lastHour: { fromMinute: 960, prices } } };
+    const [small, large, mugs] = pricesOfDay({ ...asked, stallDay: late }).rows;
+    expect([small?.late, small?.lateRange]).toEqual([null, [20, 28]]);
+    expect([large?.late, large?.lateRange]).toEqual([null, [20, 31]]);
+    expect([mugs?.late, mugs?.lateRange]).toEqual([null, null]);
   });
 });
 
