@@ -12,7 +12,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { TimeField } from '@/app/_fields/TimeField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { stageChoices } from '@/app/_words/stall/dayWords';
+import { closingCaution, stageChoices } from '@/app/_words/stall/dayWords';
 import { openDayName } from '@/app/_words/stall/stallHeadWords';
 import { addDays } from '@/shared/days';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
@@ -111,7 +111,7 @@ function OpenDays({ on }: Readonly<{ on: StallOnScreen }>) {
             <TimeField
               label="To"
               value={toMinute}
-              caution={toMinute < fromMinute ? 'After midnight, counted to this day.' : undefined}
+              caution={closingCaution(fromMinute, toMinute)}
               onCommit={(to) => set('Closing', ['days', at, 'toMinute'], to)}
             />
             {isShared && (

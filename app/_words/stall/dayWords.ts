@@ -69,3 +69,11 @@ export function dayAnswer(
     ? { key: 'Not all costs are told', after: ' yet' }
     : { key: amount(costs.money), after: ` in costs and ${hours(costs.hours)} of yours` };
 }
+
+/** What the hours of a day give pause for. Minutes since midnight. */
+export function closingCaution(fromMinute: number, toMinute: number): string | undefined {
+  if (toMinute < fromMinute) return 'After midnight, counted to this day.';
+  return toMinute === fromMinute
+    ? 'It ends as it begins, so the stall is open for no hour and nothing is planned by hours. Change one of them.'
+    : undefined;
+}
