@@ -9,7 +9,8 @@ export interface PastDay {
   readonly payPerHour: number | null;
   /** Currency units. */
   readonly takings: number;
-  readonly stallFee: number;
+  /** Null where the plan of that day is not here. */
+  readonly stallFee: number | null;
   readonly currency: string;
   /** What of a dry day its weather left by the plan of that day; null where nobody said. */
   readonly weather: {

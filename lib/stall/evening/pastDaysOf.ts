@@ -47,7 +47,7 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
     ...{ stallDayId, name: title, day: days[0] ?? close.issuedOn, sellingHours, currency },
     payPerHour: result.payPerHour,
     takings: fromMinor(money.gross as MinorUnits, currency),
-    stallFee: plan?.costs.stallFee ?? 0,
+    stallFee: plan?.costs.stallFee ?? null,
     weather,
     wanted: close.goods.map((goods) => ({
       ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },

@@ -179,9 +179,7 @@ describe('sales lost after the last piece', () => {
       minute: (ms / 60_000) % 1440,
     });
     expect(openHours(two)).toBe(7 + 4);
-    // An hour into the second day: 420 + 60.
-    expect(sellingMinutesUntil(two, at(1440 + 600), clock)).toBe(480);
-    // The fifth of five then: 4 ÷ 480 × 180.
+    // The fifth of five an hour into the second day, after 420 + 60 minutes: 4 ÷ 480 × 180.
     expect(lostSales(two, { left: 0, sold: 5, lastSoldAt: at(1440 + 600) }, clock)).toBeCloseTo(1.5, 8);
   });
 
