@@ -1,7 +1,7 @@
 'use client';
 
 import { classes } from '@/app/_controls/classes';
-import { payWords, shortAmount, ticketWords } from '@/app/_words/stall/count/countWords';
+import { payWords, ticketWords } from '@/app/_words/stall/count/countWords';
 import { tapWords } from '@/app/_words/stall/count/tapWords';
 import { stallPayWays } from '@/shared/schemas/stallEvents';
 import styles from './Foot.module.css';

@@ -7,7 +7,11 @@ import type { StockRow } from './stockRows';
 /**
  * @returns minutes of selling until a moment, all days joined; null where the clock names no day of the plan
  */
-function sellingMinutesUntil(plan: Pick<StallPlan, 'days'>, at: number, clock: WallClock): number | null {
+export function sellingMinutesUntil(
+  plan: Pick<StallPlan, 'days'>,
+  at: number,
+  clock: WallClock,
+): number | null {
   const { day, minute, isOfPlan } = sellingTime(plan, clock(at));
   if (!isOfPlan) return null;
   let until = 0;

@@ -1,7 +1,7 @@
 import { asPaid, type TaxTerms } from '@/lib/stall/count/asPaid';
 import { openHours } from '@/lib/stall/days/openHours';
 import { stockFor } from '@/lib/stall/plan/advice/stockFor';
-import { demandOf, poissonDemand } from '@/lib/stall/plan/demand/demand';
+import { poissonDemand } from '@/lib/stall/plan/demand/demand';
 import { commonestPrice } from '@/lib/stall/prices/judgeSet';
 import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';

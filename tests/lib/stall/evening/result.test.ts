@@ -1,19 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { springFairTap } from '@/lib/examples/springFairCount';
-import { foldTaps } from '@/lib/stall/count/foldTaps';
-import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { openHours } from '@/lib/stall/days/openHours';
-import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
-import { lostSales, sellingMinutesUntil } from '@/lib/stall/evening/lostSales';
-import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
+import { lostSales } from '@/lib/stall/evening/lostSales';
+import type { Evening } from '@/lib/stall/evening/reconcile';
 import { addDays } from '@/shared/days';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { cases } from '@/tests/tools/cases';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
-
-const MINUTES_OF_DAY = 1440;
 
 const stepsOf = ({ bridge }: Evening) =>
   Object.fromEntries((bridge?.steps ?? []).map(({ what, by }) => [what, by]));

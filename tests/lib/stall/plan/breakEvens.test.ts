@@ -30,7 +30,14 @@ describe('break-evens', () => {
   const day = { sunk: 4, avoidable: 6, hours: 1, wage: 10, overheadPerHour: 2 };
   const batch = { once: 8, benchHours: 0, benchPay: 0, cash: 0 };
   const seen = (goods: GoodsReckoned) => ({
-    ...{ goods: [goods], bring: [2], scenarios: dry, day, batch, withTax: 1.07 },
+    ...{
+      goods: [goods],
+      bring: [2],
+      scenarios: dry.map((one) => ({ ...one, weatherIds: ['dry'] })),
+      day,
+      batch,
+      withTax: 1.07,
+    },
   });
 
   it('stand also where a piece leaves less than a unit of money', () => {
