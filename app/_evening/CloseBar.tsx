@@ -13,7 +13,7 @@ import {
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { isBookedTwice } from '@/lib/stall/evening/closeMoves';
-import { closeDay } from './closeDay';
+import { closeDay, closeStockOf } from './closeDay';
 import styles from './Evening.module.css';
 import type { EveningOnScreen } from './eveningOnScreen';
 
@@ -38,11 +38,8 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
     }
   };
   const tapsSince = close === null ? 0 : evening.count.taps - close.body.taps;
-  const closes = on.workspace.papers.dayClose.filter(({ about }) => about.id === evening.plan.stallDayId);
-  const isTwice = isBookedTwice(
-    on.workspace.entries.stockMove,
-    closes.map(({ id }) => id),
-  );
+  const isTwice =
+    close !== null && isBookedTwice(close.body, closeStockOf(on.workspace, evening.plan.stallDayId));
   return (
     <div className={styles.close}>
       {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}

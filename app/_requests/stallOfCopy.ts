@@ -58,8 +58,9 @@ export async function stallOfCopy(bytes: Uint8Array, { file, dayId, day }: OfFil
   }
   const plans = papersOf('stallPlan', read);
   const closes = papersOf('dayClose', read);
+  const moves = entriesOf('stockMove', inForce);
   const piles = foldStock([
-    ...entriesOf('stockMove', inForce),
+    ...moves,
     ...entriesOf('stockTransfer', inForce),
     ...entriesOf('stockCount', inForce),
   ]);
@@ -71,7 +72,7 @@ export async function stallOfCopy(bytes: Uint8Array, { file, dayId, day }: OfFil
       stallDay,
       workshop: workshopSchema.parse(workshop.body),
       jobs,
-      atHome: finishedFor(draft.id, piles, { stallPlan: plans, dayClose: closes }).filter(({ jobId }) =>
+      atHome: finishedFor(draft.id, { piles, moves }, { dayClose: closes }).filter(({ jobId }) =>
         named.has(jobId),
       ),
       past: pastDaysOf(plans, closes).filter(({ stallDayId }) => stallDayId !== draft.id),

@@ -16,8 +16,9 @@ export function stallAsked(
   stallDay: StallDay,
   today: string,
 ): StallAsked {
-  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles, papers } = workspace;
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles, papers, entries } = workspace;
   const named = new Set(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId)));
+  const moves = entries.stockMove;
   return {
     day: today,
     stallDay,
@@ -28,7 +29,7 @@ export function stallAsked(
         jobId,
         input: namedInput({ asOf: today, workshop, blanks, artworks, job, onHand, approvedVersions }),
       })),
-    atHome: finishedFor(id, piles, papers).filter(({ jobId }) => named.has(jobId)),
+    atHome: finishedFor(id, { piles, moves }, papers).filter(({ jobId }) => named.has(jobId)),
     past: pastDaysBeside(workspace, id),
   };
 }

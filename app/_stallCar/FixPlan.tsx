@@ -20,7 +20,7 @@ type Fixing =
 /** Fixes what goes along: the paper that is counted against, and the stock that moves to the car with it. */
 export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScreen }>) {
   const { workspace, id, stallDay, isOld } = part;
-  const { plans, toIssue, transfers, unknown, differences, isFixed } = car;
+  const { plans, toIssue, loads, unknown, differences, isFixed } = car;
   const [state, setState] = useState<Fixing>({ kind: 'none' });
   const formatter = formatterFor(workspace.workshop);
   const isCounted =
@@ -35,7 +35,7 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
         about: { kind: 'stallDay', id },
         series: planSeries(id),
         body: toIssue.body,
-        notes: () => transfers.map((body) => ({ kind: 'stockTransfer', body })),
+        notes: () => loads.map((body) => ({ kind: 'stockMove', body })),
       });
       const isFixedNow = outcome.state === 'issued';
       setState(isFixedNow ? { kind: 'none' } : { kind: 'notFixed', why: saveFailureWords[outcome.why] });
@@ -55,8 +55,8 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
             : isFixed
               ? carWords.same
               : undefined;
-  const moved = transfers.reduce(
-    (sum, { quantity, to }) => sum + (to.place.kind === 'van' ? quantity : 0),
+  const moved = loads.reduce(
+    (sum, { quantity, place }) => sum + (place.kind === 'van' ? Math.max(0, quantity) : 0),
     0,
   );
   const words = [...new Set(obstacles.map(planObstacleWords))];

@@ -1,13 +1,14 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { carTransfers } from '@/lib/stall/car/carTransfers';
+import { carMoves } from '@/lib/stall/car/carMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { type PlansOfDay, plansOf } from '@/lib/stall/car/plansOf';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { adviseFloat, type FloatAdvice } from '@/lib/stall/float/adviseFloat';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { type PlanToIssue, planBody } from '@/lib/stall/plan/planBody';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
-import type { StockTransfer } from '@/shared/schemas/stock';
+import type { StockMove } from '@/shared/schemas/stock';
 
 /** What a part of a stall day's screen is about. */
 export interface StallPart {
@@ -31,7 +32,7 @@ export interface CarOnScreen {
   /** Null while there is no plan. */
   readonly toIssue: PlanToIssue | null;
   /** What fixing now moves. */
-  readonly transfers: readonly StockTransfer[];
+  readonly loads: readonly StockMove[];
   /** Pieces that are brought of goods nobody counted. */
   readonly unknown: number;
   /** Null where nothing was fixed, or the plan of now is the fixed one. */
@@ -42,7 +43,7 @@ export interface CarOnScreen {
 
 /** Everything that is said of loading the car. */
 export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPart): CarOnScreen {
-  const { workshop, papers, piles } = workspace;
+  const { workshop, papers, piles, entries } = workspace;
   const plans = plansOf(papers.stallPlan, id);
   const channel = workshop.channels.find((one) => one.id === stallDay.channelId);
   const terms = channel === undefined ? null : sellingTerms(channel);
@@ -72,7 +73,11 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
     advice,
     float,
     toIssue,
-    transfers: carTransfers(goods, piles),
+    // What a closed day brought has come home or gone: a newer plan corrects the close.
+    loads:
+      closeInForce(papers.dayClose, id) === null
+        ? carMoves(id, goods, { piles, moves: entries.stockMove })
+        : [],
     unknown: goods.reduce(
       (sum, one) => (counted.has(`${one.jobId}/${one.lineId}/${one.size}`) ? sum : sum + one.bring),
       0,

@@ -1,5 +1,5 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { carTransfers } from '@/lib/stall/car/carTransfers';
+import { carMoves } from '@/lib/stall/car/carMoves';
 import type { PlansOfDay } from '@/lib/stall/car/plansOf';
 import type { ShownPlan } from './carOnScreen';
 
@@ -29,6 +29,8 @@ export function takePlanBack(
   );
   note(`Take back the plan of ${name}`, [
     ...issued.map(({ id }) => ({ kind: 'takeBack', body: { entryId: id } }) as const),
-    ...carTransfers([...goods, ...others], piles).map((body) => ({ kind: 'stockTransfer', body }) as const),
+    ...carMoves(counts.body.stallDayId, [...goods, ...others], { piles, moves: entries.stockMove }).map(
+      (body) => ({ kind: 'stockMove', body }) as const,
+    ),
   ]);
 }

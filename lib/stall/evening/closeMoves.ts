@@ -1,78 +1,175 @@
+import { carNet, isOf, loadsOf, type NotedMove } from '@/lib/stall/car/dayMoves';
 import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
-import type { StockEntry } from '@/lib/stock/stockEntry';
-import type { StockCause, StockGrade, StockMove, StockPlace } from '@/shared/schemas/stock';
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { StockCause, StockGrade, StockMove } from '@/shared/schemas/stock';
 import type { StockRow } from './stockRows';
+
+/** What a close says of some goods, pieces. */
+export type ClosedRow = Pick<StockRow, 'brought' | 'sold' | 'given' | 'damaged' | 'seconds' | 'counted'> & {
+  readonly goods: StallGoods;
+};
+
+/** What a close of a day is booked against. */
+export interface CloseStock {
+  readonly stallDayId: string;
+  /** All moves of stock in force. */
+  readonly moves: readonly NotedMove[];
+  readonly piles: readonly Pile[];
+  /** All closes of the day, those that were withdrawn too. */
+  readonly closes: readonly { readonly id: string; readonly withdrawn: boolean }[];
+}
 
 /**
  * What a close does to the stock: what was sold, given or spoiled leaves the car, what is left comes home, seconds in
- * their own grade. Of goods of which nobody ever noted anything only what was counted comes home: nothing is invented.
- * Goods that were not counted stay in the car.
+ * their own grade. It is what the day should have moved in all less what its loads and earlier closes moved already, so
+ * that a correction books its difference alone, what was never loaded is taken from home, what was loaded twice goes
+ * back, and what other days have in the same car stays there.
  *
- * @param piles without the moves of earlier closes of the day, which this one takes back
+ * What was brought and is nowhere noted is booked as made, by the first close alone. Of goods of which nobody ever
+ * noted anything only what was counted comes home. Goods that were not counted stay in the car.
+ *
  * @param paperId the close itself, by which its moves are found again
  */
 export const closeMoves = (
-  rows: readonly StockRow[],
-  piles: readonly Pile[],
+  rows: readonly ClosedRow[],
+  stock: CloseStock,
   paperId: string,
-): readonly StockMove[] => rows.flatMap((row) => movesOf(row, lyingOf(row, piles), paperId));
+): readonly StockMove[] => {
+  const day = dayOf(stock);
+  return rows.flatMap((row) => movesOf(row, day, paperId));
+};
 
-/** @returns the moves that closes of a day made, among all of the stock. */
-export const movesOfCloses = <Of extends StockEntry>(entries: readonly Of[], paperIds: readonly string[]) =>
-  entries.filter(
-    (entry) =>
-      entry.kind === 'stockMove' &&
-      entry.body.reference?.kind === 'paper' &&
-      paperIds.includes(entry.body.reference.id),
-  );
-
-/** @returns whether more than one close of a day holds moves in force: two devices closed it before they met. */
-export const isBookedTwice = (entries: readonly StockEntry[], paperIds: readonly string[]): boolean =>
-  paperIds.filter((id) => movesOfCloses(entries, [id]).length > 0).length > 1;
+/**
+ * @param close the one in force
+ * @returns whether the day moved something else than its close says: two devices closed it before they met
+ */
+export const isBookedTwice = (
+  close: { readonly goods: readonly (StallGoods & Omit<ClosedRow, 'goods'>)[] },
+  stock: CloseStock,
+): boolean =>
+  closeMoves(
+    close.goods.map((goods) => ({ ...goods, goods })),
+    stock,
+    'asked',
+  ).length > 0;
 
 // Helpers
 
-interface Known {
-  /** First grade; null where no entry speaks of it. */
-  readonly car: number | null;
-  readonly home: number | null;
+interface DayBooked {
+  /** What was moved for the day so far. */
+  readonly own: readonly NotedMove[];
+  readonly piles: readonly Pile[];
+  readonly isCorrection: boolean;
+  /** When the first close was booked, ms since 1970; null where none moved anything. */
+  readonly closedAt: number | null;
 }
 
-function lyingOf({ goods }: StockRow, piles: readonly Pile[]): Known {
-  const own = piles.filter(
-    ({ item }) =>
-      item.kind === 'finished' &&
-      item.jobId === goods.jobId &&
-      item.lineId === goods.lineId &&
-      item.size === goods.size,
+type Booking = readonly [place: 'home' | 'van', grade: StockGrade, cause: StockCause, quantity: number];
+
+function dayOf({ stallDayId, moves, piles, closes }: CloseStock): DayBooked {
+  const ids = new Set(closes.map(({ id }) => id));
+  const booked = moves.filter(
+    ({ body: { reference } }) => reference?.kind === 'paper' && ids.has(reference.id),
   );
-  const car = own.find(({ place, grade }) => place.kind === 'van' && grade === 'first');
-  return { car: car?.quantity ?? null, home: own.find(isReady)?.quantity ?? null };
+  return {
+    own: [...loadsOf(moves, stallDayId), ...booked],
+    piles,
+    isCorrection: closes.some(({ withdrawn }) => !withdrawn),
+    closedAt: booked.length === 0 ? null : Math.min(...booked.map(({ at }) => at)),
+  };
 }
 
-function movesOf(row: StockRow, { car, home }: Known, paperId: string): readonly StockMove[] {
+function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly StockMove[] {
+  const own = day.own.filter(({ body }) => isOf(body.item, row.goods));
   const { jobId, lineId, size } = row.goods;
-  const item = { kind: 'finished', jobId, lineId, size } as const;
-  const reference = { kind: 'paper', id: paperId };
-  const move = (place: StockPlace['kind'], grade: StockGrade, quantity: number, cause: StockCause) =>
-    quantity === 0 || place === 'shop'
-      ? []
-      : [{ item, place: { kind: place }, grade, quantity, cause, reference, unitCost: null }];
-  const back = row.counted ?? 0;
-  const seconds = move('home', 'second', row.seconds, 'returned');
-  if (car === null) return [...move('home', 'first', back, 'returned'), ...seconds];
-  const missing = row.counted === null ? 0 : row.missing;
+  return wantedOf(row, day, own).flatMap(([place, grade, cause, wanted]): readonly StockMove[] => {
+    const quantity = wanted - bookedOf(own, place, grade, cause);
+    if (quantity === 0 || isCountedSince(row, day, place, grade)) return [];
+    return [
+      {
+        ...{ item: { kind: 'finished', jobId, lineId, size }, place: { kind: place }, grade },
+        ...{ quantity, cause, reference: { kind: 'paper', id: paperId }, unitCost: null },
+      },
+    ];
+  });
+}
+
+/** What the day moves in all, its loads among it. */
+function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): readonly Booking[] {
+  const { brought, sold, given, damaged, seconds, counted } = row;
+  const back = counted ?? 0;
+  if (!isKnown(row, day, own)) {
+    return [
+      ['home', 'first', 'returned', back],
+      ['home', 'second', 'returned', seconds],
+    ];
+  }
+  const missing = counted === null ? 0 : brought - sold - given - damaged - back;
+  const stray = Math.max(0, -missing);
   return [
-    // Pressed overnight, or before and never noted: whatever was brought was there.
-    ...move('van', 'first', Math.max(0, row.brought - car), 'made'),
-    ...move('home', 'first', Math.max(0, -(home ?? 0)), 'made'),
-    ...move('van', 'first', -row.sold, row.sold < 0 ? 'returned' : 'sold'),
-    ...move('van', 'first', -row.given, 'given'),
-    ...move('van', 'first', -row.damaged, 'scrapped'),
-    ...move('van', 'first', -missing, missing > 0 ? 'lost' : 'returned'),
-    ...move('van', 'first', -back, 'returned'),
-    ...move('home', 'first', back, 'returned'),
-    ...seconds,
+    ['home', 'first', 'made', madeOf(row, day, own)],
+    ['van', 'first', 'sold', -Math.max(0, sold)],
+    ['van', 'first', 'given', -given],
+    ['van', 'first', 'scrapped', -damaged],
+    ['van', 'first', 'lost', -Math.max(0, missing)],
+    // Fewer than none are sold where a piece of an earlier fair came back.
+    ['van', 'first', 'returned', brought - back + stray + Math.max(0, -sold)],
+    ['home', 'first', 'returned', back - brought],
+    ['home', 'second', 'returned', seconds],
   ];
 }
+
+/** Once a day was closed goods stay as known as they were then: what came home must not look as if it had been noted. */
+const isKnown = ({ goods }: ClosedRow, { piles, isCorrection }: DayBooked, own: readonly NotedMove[]) =>
+  carNet(own, goods) !== null ||
+  (!isCorrection && piles.some((pile) => isOf(pile.item, goods) && isReady(pile)));
+
+/**
+ * Pressed overnight, or before and never noted: whatever was brought was there. What home is short of for another day
+ * that is loaded is not made by this one.
+ */
+function madeOf(
+  { goods, brought }: ClosedRow,
+  { piles, isCorrection }: DayBooked,
+  own: readonly NotedMove[],
+) {
+  if (isCorrection) {
+    const byClose = new Map<string, number>();
+    for (const { body } of own) {
+      if (body.cause !== 'made' || body.reference === null) continue;
+      byClose.set(body.reference.id, (byClose.get(body.reference.id) ?? 0) + body.quantity);
+    }
+    return Math.max(0, ...byClose.values());
+  }
+  const lying = piles.filter(({ item, grade }) => isOf(item, goods) && grade === 'first');
+  const at = (place: 'home' | 'van') => lying.find((pile) => pile.place.kind === place)?.quantity ?? 0;
+  const loaded = carNet(own, goods) ?? 0;
+  const ofOthers = Math.max(0, at('van') - loaded);
+  return Math.max(0, brought - loaded - at('home') - ofOthers);
+}
+
+const bookedOf = (own: readonly NotedMove[], ...[place, grade, cause]: [string, StockGrade, StockCause]) =>
+  own.reduce(
+    (sum, { body }) =>
+      body.place.kind === place && body.grade === grade && body.cause === cause ? sum + body.quantity : sum,
+    0,
+  );
+
+/** Somebody who counted at home after the close has counted what came home by it. */
+const isCountedSince = (
+  { goods }: ClosedRow,
+  { piles, closedAt }: DayBooked,
+  place: 'home' | 'van',
+  grade: StockGrade,
+): boolean =>
+  closedAt !== null &&
+  place === 'home' &&
+  piles.some(
+    (pile) =>
+      isOf(pile.item, goods) &&
+      pile.place.kind === 'home' &&
+      pile.grade === grade &&
+      pile.counted !== null &&
+      pile.counted.at > closedAt,
+  );

@@ -308,8 +308,10 @@ describe('the evening of the worked fair', () => {
     await typeCash('532');
     await press('All is as it should be');
     await closeOnce(1);
+    const before = screenStore().getState().entries.stockMove;
     await press('The payout came');
     await closeOnce(2);
+    expect(screenStore().getState().entries.stockMove).toEqual(before);
     expect(closes()[1]?.body.money.payout?.minor).toBe(127_301);
     expect(atHome()).toBe(62);
   });

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { carMoves } from '@/lib/stall/car/carMoves';
+import { foldStock, type Pile } from '@/lib/stock/foldStock';
+import { goods, home, item, StallStock, van } from '@/tests/lib/stall/stallStock';
+
+const moved = (quantity: number) => {
+  const same = { item, cause: 'returned', reference: { kind: 'stallDay', id: 'spring' }, unitCost: null };
+  return [
+    { ...same, ...home, quantity: -quantity },
+    { ...same, ...van, quantity },
+  ];
+};
+
+describe('loading the car', () => {
+  it('moves what is brought from home to the car, and nothing of what nobody ever counted', () => {
+    const stock = new StallStock();
+    stock.count(12);
+    const otter = { ...goods, lineId: 'otter', bring: 7 };
+    expect(carMoves('spring', [{ ...goods, bring: 9 }, otter], { piles: stock.piles, moves: [] })).toEqual(
+      moved(9),
+    );
+  });
+
+  it('moves all that is brought where fewer lie at home: those pressed later come home by themselves', () => {
+    const stock = new StallStock();
+    stock.count(3);
+    stock.load('spring', 9);
+    expect(stock.lying).toEqual({ 'home first': -6, 'van first': 9 });
+  });
+
+  it('moves what a second plan differs by alone, either way', () => {
+    const stock = new StallStock();
+    stock.count(12);
+    stock.load('spring', 9);
+    expect(stock.loadsOf('spring', 9)).toEqual([]);
+    expect(stock.loadsOf('spring', 11)).toEqual(moved(2));
+    // A plan that is taken back brings none.
+    expect(stock.loadsOf('spring', 0)).toEqual(moved(-9));
+  });
+
+  it('leaves in the car what another day has there', () => {
+    const stock = new StallStock();
+    stock.count(30);
+    stock.load('spring', 12);
+    stock.load('autumn', 10);
+    expect(stock.lying).toEqual({ 'home first': 8, 'van first': 22 });
+    stock.load('spring', 0);
+    expect(stock.lying).toEqual({ 'home first': 20, 'van first': 10 });
+  });
+
+  it('leaves pieces of second grade, other sizes and what lies at shops where they are', () => {
+    const shop = { place: { kind: 'shop', name: 'Corner' }, grade: 'first' } as const;
+    const piles: readonly Pile[] = [
+      { item, place: home.place, grade: 'second', quantity: 5, lots: [], counted: null },
+      { item, ...shop, quantity: 5, lots: [], counted: null },
+      { item: { ...item, size: 'M' }, ...home, quantity: 5, lots: [], counted: null },
+    ];
+    expect(carMoves('spring', [{ ...goods, bring: 5 }], { piles, moves: [] })).toEqual([]);
+  });
+
+  it('leaves nothing anywhere of a stock that is empty', () => {
+    expect(carMoves('spring', [{ ...goods, bring: 5 }], { piles: foldStock([]), moves: [] })).toEqual([]);
+  });
+});
