@@ -1,6 +1,7 @@
 import { recordReason } from '@/app/_words/store/recordWords';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
+import { pressedFor } from '@/lib/stall/car/dayMoves';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
 import { plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
@@ -75,6 +76,7 @@ export async function stallOfCopy(bytes: Uint8Array, { file, dayId, day }: OfFil
       atHome: finishedFor(draft.id, { piles, moves }, { dayClose: closes }).filter(({ jobId }) =>
         named.has(jobId),
       ),
+      madeForDay: pressedFor(moves, draft.id),
       past: pastDaysOf(plans, closes).filter(({ stallDayId }) => stallDayId !== draft.id),
     },
     figures: figuresOf(draft.id, plans, closes, read),

@@ -1,5 +1,6 @@
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { pressedFor } from '@/lib/stall/car/dayMoves';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import type { StallDay } from '@/shared/schemas/stallDay';
@@ -30,6 +31,7 @@ export function stallAsked(
         input: namedInput({ asOf: today, workshop, blanks, artworks, job, onHand, approvedVersions }),
       })),
     atHome: finishedFor(id, { piles, moves }, papers).filter(({ jobId }) => named.has(jobId)),
+    madeForDay: pressedFor(moves, id),
     past: pastDaysBeside(workspace, id),
   };
 }

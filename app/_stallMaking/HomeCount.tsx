@@ -53,6 +53,7 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
   };
   return (
     <EntryForm className={styles.home} label={homeWords.label} missing={missing} onEnter={enter}>
+      <p className={styles.quiet}>{homeWords.rule}</p>
       {[...designs].map(([key, sizes]) => (
         <fieldset key={key} className={styles.design}>
           <legend>

@@ -18,7 +18,7 @@ type PressedActsProps = Readonly<{
 
 /** Of each job that has its numbers: that it was pressed, which brings its pieces home, or into a car that is loaded. */
 export function PressedActs({ workspace, id, making: { jobs, press }, formatter }: PressedActsProps) {
-  const { papers, piles, note } = workspace;
+  const { papers, piles, entries, note } = workspace;
   const isClosed = closeInForce(papers.dayClose, id) !== null;
   const loaded = isClosed ? null : (plansOf(papers.stallPlan, id).counts?.body.goods ?? null);
   const ready = jobs.flatMap(({ jobId, isSet, designId, job }) => {
@@ -32,7 +32,9 @@ export function PressedActs({ workspace, id, making: { jobs, press }, formatter 
       {ready.map(({ jobId, name, own, pieces }) => (
         <Button
           key={jobId}
-          onPress={() => note(`${name} pressed`, pressedEntries(jobId, own, { piles, loaded }))}
+          onPress={() =>
+            note(`${name} pressed`, pressedEntries(id, own, { piles, moves: entries.stockMove, loaded }))
+          }
         >
           {pressedWords(name, pieces, loaded !== null, formatter)}
         </Button>

@@ -59,7 +59,7 @@ function reckoned({ design, size, expected, ...drawn }: Drawn, of: readonly Weat
         design: 'Fern',
         line: line as never,
       },
-      ...{ leftoverShare, expected, atHome, held: null },
+      ...{ leftoverShare, expected, atHome, finishedBefore: atHome, held: null },
     },
     {
       ...{ cost, costWithOverhead: cost + overhead, cash: cost / 2, packaging: 0.1 },

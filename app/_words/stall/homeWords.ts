@@ -3,6 +3,7 @@ import type { Formatter } from '@/app/_words/formatter';
 export const homeWords = {
   label: 'Finished at home',
   pieces: 'Pieces',
+  rule: 'What is counted here was made and paid before. Say by its button what was pressed for this day.',
   missing: 'Type what you counted first; an empty field notes nothing.',
   note: 'Note what was counted',
 } as const;

@@ -1,55 +1,51 @@
-import { carTransfers } from '@/lib/stall/car/carTransfers';
+import { type CarStock, carMoves } from '@/lib/stall/car/carMoves';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { StockMove, StockTransfer } from '@/shared/schemas/stock';
+import type { StockMove } from '@/shared/schemas/stock';
 import type { ToPress } from './toPress';
 
 /** What lies where, and what is in the car by the plan that is fixed; null while none is. */
-interface Stock {
-  readonly piles: readonly Pile[];
+interface Stock extends CarStock {
   readonly loaded: readonly (StallGoods & { readonly bring: number })[] | null;
 }
 
-type Pressed =
-  | { readonly kind: 'stockMove'; readonly body: StockMove }
-  | { readonly kind: 'stockTransfer'; readonly body: StockTransfer };
+interface Pressed {
+  readonly kind: 'stockMove';
+  readonly body: StockMove;
+}
 
 /**
  * What is noted when a job was pressed for a stall day: its pieces come home and, where the plan is fixed, go on into
- * the car, since the close of the day looks for them there. It is noted under the design that the day names, also where
- * another job pressed it, so that the plan finds it.
+ * the car. It names the day, whose cost they are from then on as before, and is noted under the design that the day
+ * names, also where another job pressed it, so that the plan finds it.
  *
- * @param jobId the job that pressed it
  * @param press of one design
  */
 export function pressedEntries(
-  jobId: string,
+  stallDayId: string,
   press: readonly ToPress[],
-  { piles, loaded }: Stock,
+  { piles, moves, loaded }: Stock,
 ): readonly Pressed[] {
   const home = { place: { kind: 'home' }, grade: 'first' } as const;
   const pressed = press.filter((one) => one.press > 0);
-  const moves = pressed.map(
+  const made = pressed.map(
     (one): StockMove => ({
       ...{ item: itemOf(one), ...home, quantity: one.press, cause: 'made', unitCost: null },
-      reference: { kind: 'job', id: jobId },
+      reference: { kind: 'stallDay', id: stallDayId },
     }),
   );
-  const isPressed = (goods: StallGoods) =>
-    pressed.some(
-      (one) => one.jobId === goods.jobId && one.lineId === goods.lineId && one.size === goods.size,
-    );
+  const keys = new Set(pressed.map(goodsKey));
   const now = [
     ...piles,
-    ...moves.map(({ item, quantity }): Pile => ({ item, ...home, quantity, lots: [], counted: null })),
+    ...made.map(({ item, quantity }): Pile => ({ item, ...home, quantity, lots: [], counted: null })),
   ];
-  const transfers = carTransfers((loaded ?? []).filter(isPressed), now).filter(
-    ({ to }) => to.place.kind === 'van',
+  const loads = carMoves(
+    stallDayId,
+    (loaded ?? []).filter((one) => keys.has(goodsKey(one))),
+    { piles: now, moves },
   );
-  return [
-    ...moves.map((body) => ({ kind: 'stockMove', body }) as const),
-    ...transfers.map((body) => ({ kind: 'stockTransfer', body }) as const),
-  ];
+  return [...made, ...loads].map((body) => ({ kind: 'stockMove', body }));
 }
 
 // Helpers

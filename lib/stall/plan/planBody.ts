@@ -132,14 +132,14 @@ function plannedGoods(
   { prices }: StallDay,
   minor: (amount: number) => MinorUnits,
 ): PlannedGoods {
-  const { jobId, lineId, size, rangeId, design, mine, atHome, cost, packaging, leftoverShare, expected } =
-    goods;
+  const { jobId, lineId, size, rangeId, design, mine, cost, packaging } = goods;
+  const { finishedBefore, leftoverShare, expected } = goods;
   const price = minor(goods.price);
   const late = dayPriceOf(prices.lastHour?.prices ?? [], goods);
   return {
     ...{ jobId, lineId, size, rangeId, design },
     bring: mine,
-    fromHome: Math.min(mine, Math.max(0, Math.floor(atHome))),
+    fromHome: Math.min(mine, Math.max(0, Math.floor(finishedBefore))),
     price,
     lastHourPrice: late === null || minor(late) === price ? null : minor(late),
     ...{ cost, packaging, leftoverShare, expected },

@@ -152,7 +152,7 @@ function limitsOf({ asked, day }: Ground, goods: readonly GoodsReckoned[], jobs:
 
 function batchOf(goods: readonly GoodsReckoned[], bring: readonly number[], jobs: Jobs): BatchCosts {
   const pressed = new Map(
-    goods.map((one, at) => [goodsKey(one), Math.max(0, (bring[at] ?? 0) - one.atHome)]),
+    goods.map((one, at) => [goodsKey(one), Math.max(0, (bring[at] ?? 0) - one.finishedBefore)]),
   );
   return [...jobs.values()]
     .map(({ batch }) => batch((one) => pressed.get(goodsKey(one)) ?? 0))
@@ -171,11 +171,12 @@ function shown(
   advisedBy: GoodsPlanned['advisedBy'],
 ): GoodsPlanned {
   const { jobId, lineId, size, rangeId, design, price, netPrice, fees, packaging } = one;
-  const { cost, costWithOverhead, leftoverShare, expected, criticalRatio, atHome, held } = one;
+  const { cost, costWithOverhead, leftoverShare, expected, criticalRatio, atHome, finishedBefore, held } =
+    one;
   return {
     ...{ jobId, lineId, size, rangeId, design, price, netPrice, fees, packaging, cost },
-    ...{ costWithOverhead, leftoverShare, expected, criticalRatio, atHome, mine, isHeld: held !== null },
-    ...{ advised, advisedBy },
+    ...{ costWithOverhead, leftoverShare, expected, criticalRatio, atHome, finishedBefore },
+    ...{ mine, isHeld: held !== null, advised, advisedBy },
   };
 }
 

@@ -20,6 +20,8 @@ export interface GoodsPlanned extends StallGoods {
   readonly expected: number;
   readonly criticalRatio: number;
   readonly atHome: number;
+  /** Of those, not pressed for the day: what they cost is paid. */
+  readonly finishedBefore: number;
   /** The maker's number where one is held, else the advice. */
   readonly mine: number;
   readonly isHeld: boolean;

@@ -20,6 +20,8 @@ export interface GoodsAsked extends StallGoods {
   readonly expected: number;
   /** Finished pieces at home; goods nobody counted have none to begin with. */
   readonly atHome: number;
+  /** Of those, not pressed for the day: what they cost is paid. */
+  readonly finishedBefore: number;
   /** The maker's own number; null follows the advice. */
   readonly held: number | null;
 }
@@ -89,7 +91,7 @@ function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare:
 }
 
 function goodsOfSize(
-  { stallDay, atHome }: StallAsked,
+  { stallDay, atHome, madeForDay }: StallAsked,
   range: StallRange,
   { jobId, lineId }: RangeDesign,
   line: Line,
@@ -99,9 +101,11 @@ function goodsOfSize(
   const goods = { jobId, lineId, size };
   const key = goodsKey(goods);
   const held = stallDay.held.find((one) => goodsKey(one) === key)?.bring ?? null;
-  const home = Math.max(0, Math.floor(atHome.find((one) => goodsKey(one) === key)?.pieces ?? 0));
+  const piecesOf = (all: StallAsked['atHome']) => all.find((one) => goodsKey(one) === key)?.pieces ?? 0;
+  const home = Math.max(0, Math.floor(piecesOf(atHome)));
+  const finishedBefore = Math.max(0, home - piecesOf(madeForDay));
   if (!(figures.expected > 0) && held === null && home === 0) return [];
-  return [{ ...goods, rangeId: range.id, line, ...figures, atHome: home, held }];
+  return [{ ...goods, rangeId: range.id, line, ...figures, atHome: home, finishedBefore, held }];
 }
 
 function madeOf(

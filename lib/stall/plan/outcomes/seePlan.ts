@@ -11,7 +11,8 @@ export function seePlan(seen: PlanSeen, limits: StallDay['limits']): StallPlanne
   const { goods, bring, day, batch } = seen;
   const sum = (of: (each: GoodsReckoned, brought: number) => number) =>
     goods.reduce((running, each, at) => running + of(each, bring[at] ?? 0), 0);
-  const pressed = ({ atHome }: GoodsReckoned, brought: number) => Math.max(0, brought - atHome);
+  const pressed = ({ finishedBefore }: GoodsReckoned, brought: number) =>
+    Math.max(0, brought - finishedBefore);
   const pieces = sum((_, brought) => brought);
   const cashBefore = day.sunk + day.avoidable + batch.cash;
   const cashBeforeWithPackaging = cashBefore + sum(({ packaging }, brought) => packaging * brought);

@@ -8,7 +8,15 @@ import type { StallRange } from '@/shared/schemas/stallDay';
 const goods = (rangeId: string, lineId: string, size: string, advised: number): GoodsPlanned => ({
   ...{ rangeId, jobId: 'job', lineId, size, design: lineId, advised },
   ...{ price: 28, netPrice: 26, fees: 0.6, packaging: 0.2, cost: 6, costWithOverhead: 7, leftoverShare: 0.6 },
-  ...{ expected: 5, criticalRatio: 0.87, atHome: 0, mine: advised, isHeld: false, advisedBy: 'rule' },
+  ...{
+    expected: 5,
+    criticalRatio: 0.87,
+    atHome: 0,
+    finishedBefore: 0,
+    mine: advised,
+    isHeld: false,
+    advisedBy: 'rule',
+  },
 });
 const range = (id: string, isSized: boolean): StallRange => ({
   ...{ id, name: id, pieces: 10, designs: [] },

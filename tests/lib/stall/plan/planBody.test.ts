@@ -71,10 +71,10 @@ describe('a plan that is fixed', () => {
     expect(bodyOf({ stallDay: { ...stallDay, prices: unsaid } })).not.toHaveProperty('secondsShare');
   });
 
-  it('tells of the pieces that lie at home no more than are brought', () => {
+  it('tells of the pieces that were finished before no more than are brought, and none that were pressed for the day', () => {
     const [first, second, ...others] = fairAnswer.goods;
     if (first === undefined || second === undefined) throw new Error('no goods');
-    const goods = [{ ...first, atHome: 9 }, { ...second, atHome: 3 }, ...others];
+    const goods = [{ ...first, finishedBefore: 9 }, { ...second, atHome: 8, finishedBefore: 3 }, ...others];
     expect(
       bodyOf({ answer: { ...fairAnswer, goods } })
         .goods.slice(0, 3)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { toPress } from '@/lib/stall/making/toPress';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import type { StallDay } from '@/shared/schemas/stallDay';
@@ -79,6 +80,27 @@ describe('what is finished at home', () => {
     expect(fresh.makingCost - mine.makingCost).toBeCloseTo(3 * 6.543, 2);
     expect(mine.benchHours).toBeLessThan(fresh.benchHours);
     expect(mine.cashBefore).toBeLessThan(fresh.cashBefore - 3 * 5);
+  });
+
+  it('and was pressed for the day costs what it would if nobody had noted it yet', () => {
+    const all = stallDay.held.map(({ bring, ...one }) => ({ ...one, pieces: bring }));
+    const { goods, mine } = plannedFair({ ...fairAsked, atHome: all, madeForDay: all });
+    const [dry] = mine.outcomes;
+    // §9a: 543.25, 92.96 and −391.00 in their weathers, at 40.48 an hour when it is dry; break-even at 30.65.
+    expect(Math.abs(mine.weighted.profit - 337.25)).toBeLessThanOrEqual(0.02);
+    expect(Math.abs((dry?.payPerHour ?? 0) - 40.48)).toBeLessThanOrEqual(0.02);
+    expect(Math.abs((mine.breakEven?.everything ?? 0) - 30.65)).toBeLessThanOrEqual(0.02);
+    expect(Math.abs(mine.cashBefore - 747.51)).toBeLessThanOrEqual(0.02);
+    expect(mine.made).toBe(132);
+    expect(toPress(goods).every(({ press }) => press === 0)).toBe(true);
+  });
+
+  it('beside what was pressed for the day is what was finished before', () => {
+    const asked = fairWith({}, { atHome: [{ ...fernL, pieces: 7 }], madeForDay: [{ ...fernL, pieces: 4 }] });
+    expect(plannedFair(asked).goods.find(isFernL)).toMatchObject({ atHome: 7, finishedBefore: 3 });
+    // Two of those pressed were given away: what is there was all pressed for the day.
+    const given = fairWith({}, { atHome: [{ ...fernL, pieces: 2 }], madeForDay: [{ ...fernL, pieces: 4 }] });
+    expect(plannedFair(given).goods.find(isFernL)).toMatchObject({ atHome: 2, finishedBefore: 0 });
   });
 
   it('comes along even where the rule asks for fewer', () => {
