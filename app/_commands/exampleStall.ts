@@ -52,7 +52,10 @@ export function exampleStall(grid: Grid) {
     { jobId: 'fair-shirts', input: shirts },
     { jobId: 'fair-mugs', input: mugs },
   ];
-  const answer = planStall({ day: FILE_DAY, stallDay, workshop, jobs, atHome: [], madeForDay: [], past: [] }, grid);
+  const answer = planStall(
+    { day: FILE_DAY, stallDay, workshop, jobs, atHome: [], madeForDay: [], past: [] },
+    grid,
+  );
   const asked = { stallDayId: SPRING_FAIR_ID, day: FILE_DAY, stallDay, workshop, answer, float: FLOAT };
   const fixed = planBody(asked);
   if (fixed.kind === 'refused')

@@ -55,7 +55,11 @@ export function CountRoom({ workspace, plans, isOfSeveral, locale }: CountRoomPr
   return (
     <div className={styles.count} data-stall-count="">
       <CountHead counting={counting} />
-      <CountTold {...{ counting, wall, isOfSeveral, isChoosing }} onStop={() => setChoosing(false)} />
+      <CountTold
+        {...{ counting, wall, isOfSeveral, isChoosing }}
+        isTakenBack={fixed.withdrawn}
+        onStop={() => setChoosing(false)}
+      />
       <Tiles
         {...{ rows, onTap }}
         goods={counting.count.goods}

@@ -7,7 +7,7 @@ import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { noPlanWords } from '@/app/_words/stall/count/countWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { CountRoom } from './CountRoom';
 
 /** The sales count of the stall day that the address names. */
@@ -25,7 +25,9 @@ export function CountScreen({ stallDayId }: Readonly<{ stallDayId: string }>) {
 // Helpers
 
 function CountOfDay({ workspace, stallDayId }: Readonly<{ workspace: ReadyWorkspace; stallDayId: string }>) {
-  const { counts, earlier, withdrawn, isOfSeveral } = plansOf(workspace.papers.stallPlan, stallDayId);
+  const { papers, entries } = workspace;
+  const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
+  const { counts, earlier, withdrawn, isOfSeveral } = plansOf(papers.stallPlan, stallDayId, countedBy);
   const stallDay = workspace.stallDays[stallDayId];
   if (counts !== null) {
     const locale = usableLocale(workspace.workshop.locale);

@@ -19,6 +19,7 @@ import {
   shortAmount,
   unplannedWords,
 } from '@/app/_words/stall/count/countWords';
+import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { isLastHour, sellingTime, type WallTime } from '@/lib/stall/count/sellingTime';
 import styles from './Count.module.css';
 import type { Counting } from './useCount';
@@ -27,13 +28,14 @@ type CountToldProps = Readonly<{
   counting: Counting;
   wall: WallTime;
   isOfSeveral: boolean;
+  isTakenBack: boolean;
   /** The next tile opens what else can become of it. */
   isChoosing: boolean;
   onStop: () => void;
 }>;
 
 /** What is not as it should be, or not as ever, before the goods; each sale is kept all the same. */
-export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: CountToldProps) {
+export function CountTold({ counting, wall, isOfSeveral, isTakenBack, isChoosing, onStop }: CountToldProps) {
   const { workspace, plan, count, tapsBefore, problem, locale } = counting;
   const formatter = formatterFor(useTextContext());
   const planDays = plan.days.map(({ day }) => formatter.day(day)).join(', ');
@@ -61,6 +63,7 @@ export function CountTold({ counting, wall, isOfSeveral, isChoosing, onStop }: C
           <p>{plansOfSeveralWords.whole}</p>
         </Short>
       )}
+      {isTakenBack && <Advice severity="caution">{takenBackWords}</Advice>}
       {count.foreign.length > 0 && (
         <Advice severity="caution">
           {foreignWords(

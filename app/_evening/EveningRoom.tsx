@@ -9,6 +9,7 @@ import { useTyped } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { beyondReachWords } from '@/app/_words/stall/evening/eveningWords';
+import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
@@ -42,6 +43,7 @@ export function EveningRoom(props: EveningRoomProps) {
     <>
       <EveningHead on={on} />
       {on.isBeyondReach && <Advice severity="stop">{beyondReachWords}</Advice>}
+      {on.fixed.withdrawn && <Advice severity="caution">{takenBackWords}</Advice>}
       <Card>
         <CashSlip on={on} />
         <CardSlip on={on} />

@@ -6,7 +6,7 @@ import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { noPlanWords } from '@/app/_words/stall/evening/eveningWords';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { EveningRoom } from './EveningRoom';
 
@@ -28,8 +28,10 @@ function EveningOfDay({
   workspace,
   stallDayId,
 }: Readonly<{ workspace: ReadyWorkspace; stallDayId: string }>) {
-  const { counts, isOfSeveral } = plansOf(workspace.papers.stallPlan, stallDayId);
-  const close = closeInForce(workspace.papers.dayClose, stallDayId);
+  const { papers, entries } = workspace;
+  const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
+  const { counts, isOfSeveral } = plansOf(papers.stallPlan, stallDayId, countedBy);
+  const close = closeInForce(papers.dayClose, stallDayId);
   if (counts !== null) {
     // A close is where the next correction begins.
     return <EveningRoom key={close?.id ?? 'open'} {...{ workspace, fixed: counts, isOfSeveral, close }} />;

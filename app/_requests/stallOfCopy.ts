@@ -3,7 +3,7 @@ import { readJobInput } from '@/lib/findings/readJobInput';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
 import { pressedFor } from '@/lib/stall/car/dayMoves';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
@@ -121,9 +121,9 @@ function figuresOf(
   closes: readonly KeptPaper<'dayClose'>[],
   { inForce }: ReadFile,
 ): DayFigures | null {
-  const { counts: plan, earlier } = plansOf(plans, stallDayId);
   const close = closeInForce(closes, stallDayId);
   const taps = tapsOfDay(entriesOf('stallTap', inForce), stallDayId);
+  const { counts: plan, earlier } = plansOf(plans, stallDayId, plansCountedBy(taps, closes));
   if (plan === null || (taps.length === 0 && close === null)) return null;
   return dayFigures(plan.body, foldTaps(plan.body, taps, wallHere, earlier), close?.body ?? null);
 }

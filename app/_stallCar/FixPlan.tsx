@@ -6,6 +6,7 @@ import { Button } from '@/app/_controls/Button';
 import { formatterFor } from '@/app/_words/formatter';
 import { carWords, loadedWords, planDifferenceWords, planObstacleWords } from '@/app/_words/stall/carWords';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
+import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { planSeries } from '@/lib/stall/car/plansOf';
 import styles from './Car.module.css';
@@ -20,11 +21,9 @@ type Fixing =
 /** Fixes what goes along: the paper that is counted against, and the stock that moves to the car with it. */
 export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScreen }>) {
   const { workspace, id, stallDay, isOld } = part;
-  const { plans, toIssue, loads, unknown, differences, isFixed } = car;
+  const { plans, toIssue, loads, unknown, differences, isFixed, isCounted } = car;
   const [state, setState] = useState<Fixing>({ kind: 'none' });
   const formatter = formatterFor(workspace.workshop);
-  const isCounted =
-    plans.counts !== null && workspace.entries.stallTap.some(({ body }) => body.planId === plans.counts?.id);
   const obstacles = toIssue?.kind === 'refused' ? toIssue.obstacles : [];
   const fix = async () => {
     if (toIssue?.kind !== 'ready') return;
@@ -63,6 +62,7 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
   return (
     <div className={styles.rows}>
       {plans.isOfSeveral && <Advice severity="caution">{carWords.several}</Advice>}
+      {plans.isTakenBack && <Advice severity="caution">{takenBackWords}</Advice>}
       {differences !== null && (
         <div className={styles.told}>
           <p>

@@ -1,7 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { carMoves } from '@/lib/stall/car/carMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
-import { type PlansOfDay, plansOf } from '@/lib/stall/car/plansOf';
+import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { adviseFloat, type FloatAdvice } from '@/lib/stall/float/adviseFloat';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
@@ -26,6 +26,8 @@ export type ShownPlan = ReadyWorkspace['papers']['stallPlan'][number];
 
 export interface CarOnScreen {
   readonly plans: PlansOfDay<ShownPlan>;
+  /** Whether taps or a close name the plan that counts. */
+  readonly isCounted: boolean;
   readonly advice: FloatAdvice;
   /** What goes into the tin: typed, else advised. */
   readonly float: Coins;
@@ -37,14 +39,15 @@ export interface CarOnScreen {
   readonly unknown: number;
   /** Null where nothing was fixed, or the plan of now is the fixed one. */
   readonly differences: PlanDifferences | null;
-  /** Whether the plan of now is the one that was fixed. */
+  /** Whether the plan of now is the one that was fixed, and it was not taken back. */
   readonly isFixed: boolean;
 }
 
 /** Everything that is said of loading the car. */
 export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPart): CarOnScreen {
   const { workshop, papers, piles, entries } = workspace;
-  const plans = plansOf(papers.stallPlan, id);
+  const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
+  const plans = plansOf(papers.stallPlan, id, countedBy);
   const channel = workshop.channels.find((one) => one.id === stallDay.channelId);
   const terms = channel === undefined ? null : sellingTerms(channel);
   const advice = adviseFloat({
@@ -70,6 +73,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
   return {
     plans,
+    isCounted: plans.counts !== null && countedBy.has(plans.counts.id),
     advice,
     float,
     toIssue,
@@ -83,7 +87,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
       0,
     ),
     differences,
-    isFixed: plans.counts !== null && now !== null && differences === null,
+    isFixed: plans.counts !== null && !plans.isTakenBack && now !== null && differences === null,
   };
 }
 

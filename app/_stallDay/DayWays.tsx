@@ -1,15 +1,16 @@
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { dayWays } from '@/app/_words/stall/dayWords';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import styles from './StallDocket.module.css';
 
-type DayWaysProps = Readonly<{ workspace: Pick<ReadyWorkspace, 'papers'>; id: string }>;
+type DayWaysProps = Readonly<{ workspace: Pick<ReadyWorkspace, 'papers' | 'entries'>; id: string }>;
 
 /** From the plan that was fixed on to the count and the evening; nothing before. */
-export function DayWays({ workspace: { papers }, id }: DayWaysProps) {
-  if (plansOf(papers.stallPlan, id).counts === null) return null;
+export function DayWays({ workspace: { papers, entries }, id }: DayWaysProps) {
+  if (plansOf(papers.stallPlan, id, plansCountedBy(entries.stallTap, papers.dayClose)).counts === null)
+    return null;
   const isClosed = closeInForce(papers.dayClose, id) !== null;
   return (
     <p className={styles.ways}>

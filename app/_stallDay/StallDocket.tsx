@@ -24,7 +24,7 @@ import { stallSections } from '@/app/_words/stall/stallSections';
 import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansOf, plansCountedBy } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { textLimits } from '@/shared/limits';
@@ -67,9 +67,9 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
     const isSection = stallSections.some((section) => section.id === hash);
     return isSection ? goToSection(hash) : undefined;
   }, [hash]);
-  const { workshop } = workspace;
+  const { workshop, papers, entries } = workspace;
   const { plan, grid, locale, formatter } = on;
-  const { counts } = plansOf(workspace.papers.stallPlan, id);
+  const { counts } = plansOf(papers.stallPlan, id, plansCountedBy(entries.stallTap, papers.dayClose));
   const fixedOn = counts?.body.issuedOn ?? null;
   const states = useMemo(
     () => stallStates({ stallDay, workshop, plan, grid, fixedOn, locale, formatter }),

@@ -2,7 +2,7 @@ import { Button } from '@/app/_controls/Button';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { pressedWords } from '@/app/_words/stall/makingWords';
-import { plansOf } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { pressedEntries } from '@/lib/stall/making/pressedEntries';
 import styles from './Making.module.css';
@@ -19,8 +19,9 @@ type PressedActsProps = Readonly<{
 /** Of each job that has its numbers: that it was pressed, which brings its pieces home, or into a car that is loaded. */
 export function PressedActs({ workspace, id, making: { jobs, press }, formatter }: PressedActsProps) {
   const { papers, piles, entries, note } = workspace;
+  const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
   const isClosed = closeInForce(papers.dayClose, id) !== null;
-  const loaded = isClosed ? null : (plansOf(papers.stallPlan, id).counts?.body.goods ?? null);
+  const loaded = isClosed ? null : (plansOf(papers.stallPlan, id, countedBy).counts?.body.goods ?? null);
   const ready = jobs.flatMap(({ jobId, isSet, designId, job }) => {
     const own = press.filter((one) => one.jobId === designId);
     const pieces = own.reduce((sum, one) => sum + one.press, 0);

@@ -413,6 +413,21 @@ describe('what is told', () => {
     ).toBeVisible();
   });
 
+  it('a plan that was taken back elsewhere: what was sold by it is not hidden, and counting goes on', async () => {
+    const planId = await fixPlan();
+    await enterCount();
+    await click(tile(/^Fern S, 28/));
+    const issued = screenStore()
+      .getState()
+      .entries.issuing.find(({ body }) => body.paperId === planId);
+    act(() => {
+      screenStore().actions.note('Back', [{ kind: 'takeBack', body: { entryId: issued?.id ?? '' } }]);
+    });
+    expect(screen.getByText(/^This plan was taken back, but sales were counted by it/)).toBeVisible();
+    await click(tile(/^Fern S, 28, 3 left/));
+    expect(tapped()).toHaveLength(2);
+  });
+
   it('prices of the last hour by the clock of the last day', async () => {
     await fixPlan({ lastHourFrom: 0, goods: fairPlan.goods.map((one) => ({ ...one, lastHourPrice: 2000 })) });
     await enterCount();

@@ -492,6 +492,25 @@ describe('a day without taps', () => {
   });
 });
 
+it('shows the sales of a plan that was taken back elsewhere, and says so', async () => {
+  const planId = await fixPlan();
+  const issued = screenStore()
+    .getState()
+    .entries.issuing.find(({ body }) => body.paperId === planId);
+  act(() => {
+    screenStore().actions.note('Back', [{ kind: 'takeBack', body: { entryId: issued?.id ?? '' } }]);
+  });
+  await tap(
+    planId,
+    springFairTaps().map((one) => one.tap),
+  );
+  await enter(<EveningScreen stallDayId={DAY} />);
+  expect(screenStore().getState().papers.stallPlan[0]?.withdrawn).toBe(true);
+  expect(screen.getByText(/^This plan was taken back, but sales were counted by it/)).toBeVisible();
+  // 132 were brought and 70 tapped.
+  expect(screen.getByText('62').parentElement).toHaveTextContent('62 should be left');
+});
+
 it('says that no plan was fixed, and leads to it', async () => {
   await enter(<EveningScreen stallDayId={DAY} />);
   expect(screen.getByRole('heading', { level: 1, name: 'No plan was fixed' })).toBeVisible();

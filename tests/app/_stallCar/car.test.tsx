@@ -153,6 +153,25 @@ describe('loading the car', () => {
     expect(plans()[0]?.withdrawn).toBe(false);
   });
 
+  it('counts by a plan that was taken back before its sales arrived, says so, and lets another one be fixed', async () => {
+    await enter(<Room />);
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    await press('Take the plan back');
+    await eventually(() => expect(plans()[0]?.withdrawn).toBe(true));
+    const planId = plans()[0]?.id ?? '';
+    act(() => {
+      screenStore().actions.note('Sale', [
+        { kind: 'stallTap', body: { stallDayId: DAY, planId, currency: 'USD', tap: { what: 'next' } } },
+      ]);
+    });
+    expect(car().getByText(/^This plan was taken back, but sales were counted by it/)).toBeVisible();
+    expect(car().getByText('132 pieces')).toBeVisible();
+    await press('Fix it anew');
+    await eventually(() => expect(plans()).toHaveLength(2));
+    await eventually(() => expect(car().queryByText(/^This plan was taken back/)).toBeNull());
+  });
+
   it('says at once that it is not fixed where the disk is full', async () => {
     await enter(<Room />);
     disk.isFull = true;

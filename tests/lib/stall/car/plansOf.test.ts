@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { planDifferences } from '@/lib/stall/car/planDifferences';
-import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
+import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 
 const plan = (id: string, at: number, more: Partial<FixedPlan> = {}): FixedPlan => ({
   ...{ id, at, device: 'devicea1', number: { count: 1, letter: 'A' }, body: fairPlan, withdrawn: false },
   ...more,
 });
+const none: ReadonlySet<string> = new Set();
 const names = (plans: readonly FixedPlan[]) => plans.map(({ id }) => id);
 
 describe('the plans of a stall day', () => {
@@ -19,7 +20,7 @@ describe('the plans of a stall day', () => {
       [first, second, other],
       [other, second, first],
     ]) {
-      const found = plansOf(papers, 'spring-fair');
+      const found = plansOf(papers, 'spring-fair', none);
       expect(found.counts?.id).toBe('two');
       expect(names(found.earlier)).toEqual(['one']);
       expect(found.isOfSeveral).toBe(true);
@@ -27,19 +28,44 @@ describe('the plans of a stall day', () => {
   });
 
   it('are counted by the one before where the newest was taken back', () => {
-    const found = plansOf([first, { ...second, withdrawn: true }], 'spring-fair');
+    const found = plansOf([first, { ...second, withdrawn: true }], 'spring-fair', none);
     expect([found.counts?.id, found.earlier.length, names(found.withdrawn)]).toEqual(['one', 0, ['two']]);
     expect(found.isOfSeveral).toBe(false);
   });
 
   it('are counted by the same on every device where two are of one moment', () => {
     const [a, b] = [plan('a', 10), plan('b', 10)];
-    expect(plansOf([a, b], 'spring-fair').counts?.id).toBe('b');
-    expect(plansOf([b, a], 'spring-fair').counts?.id).toBe('b');
+    expect(plansOf([a, b], 'spring-fair', none).counts?.id).toBe('b');
+    expect(plansOf([b, a], 'spring-fair', none).counts?.id).toBe('b');
+  });
+
+  it('are counted by one that was taken back where a tap or a close names it, for no count may be hidden', () => {
+    const back = { ...second, withdrawn: true };
+    const tapped = plansCountedBy([{ body: { planId: 'two' } }], []);
+    const found = plansOf([first, back], 'spring-fair', tapped);
+    expect([found.counts?.id, found.isTakenBack]).toEqual(['two', true]);
+    expect([names(found.earlier), found.withdrawn, found.isOfSeveral]).toEqual([['one'], [], false]);
+    const closed = plansCountedBy([], [{ body: { planId: 'two' }, withdrawn: false }]);
+    expect(plansOf([back], 'spring-fair', closed).counts?.id).toBe('two');
+  });
+
+  it('are counted by another one where a close was withdrawn, or a newer plan stands', () => {
+    const back = { ...second, withdrawn: true };
+    const undone = plansCountedBy(
+      [],
+      [
+        { body: { planId: 'two' }, withdrawn: true },
+        { body: { planId: null }, withdrawn: false },
+      ],
+    );
+    expect(plansOf([back], 'spring-fair', undone).counts).toBeNull();
+    const third = plan('three', 30);
+    const found = plansOf([back, third], 'spring-fair', new Set(['two']));
+    expect([found.counts?.id, found.isTakenBack, names(found.earlier)]).toEqual(['three', false, ['two']]);
   });
 
   it('are none where none was fixed', () => {
-    expect(plansOf([other], 'spring-fair').counts).toBeNull();
+    expect(plansOf([other], 'spring-fair', none).counts).toBeNull();
   });
 });
 
