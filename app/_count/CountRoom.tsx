@@ -57,7 +57,7 @@ export function CountRoom({ workspace, plans, isOfSeveral, locale }: CountRoomPr
       <CountHead counting={counting} />
       <CountTold
         {...{ counting, wall, isOfSeveral, isChoosing }}
-        isTakenBack={fixed.withdrawn}
+        isTakenBack={plans.counts.withdrawn}
         onStop={() => setChoosing(false)}
       />
       <Tiles

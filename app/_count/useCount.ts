@@ -6,7 +6,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { WAITING_DEVICE } from '@/app/_store/waitingDevice';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { tapWords } from '@/app/_words/stall/count/tapWords';
-import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
+import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { besidePlan } from '@/lib/stall/count/besidePlan';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
@@ -55,8 +55,11 @@ export function useCount(
     () => ownTaps(workspace.entries.stallTap, plan.stallDayId, device),
     [workspace.entries.stallTap, plan.stallDayId, device],
   );
-  const { stallPlan } = workspace.papers;
-  const earlier = useMemo(() => plansOf(stallPlan, plan.stallDayId).earlier, [stallPlan, plan.stallDayId]);
+  const { stallPlan, dayClose } = workspace.papers;
+  const earlier = useMemo(
+    () => plansOf(stallPlan, plan.stallDayId, plansCountedBy(taps, dayClose)).earlier,
+    [stallPlan, dayClose, taps, plan.stallDayId],
+  );
   const count = useMemo(() => foldTaps(plan, taps, wallAt, earlier), [plan, taps, earlier]);
   const ticket = useMemo(() => openTicket(plan, taps, device), [plan, taps, device]);
   const tapsBefore = useMemo(() => taps.filter(({ body }) => body.planId !== planId).length, [taps, planId]);

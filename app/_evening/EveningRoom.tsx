@@ -11,7 +11,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { beyondReachWords } from '@/app/_words/stall/evening/eveningWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { type FixedPlan, plansOf } from '@/lib/stall/car/plansOf';
+import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { isBeyondReach } from '@/lib/stall/evening/beyondReach';
 import { answersOfClose } from '@/lib/stall/evening/closeBody';
@@ -69,8 +69,14 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   const first = close === null ? noAnswers : answersOfClose(close.body);
   const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
   const count = useMemo(
-    () => foldTaps(plan, stallTap, wallAt, plansOf(stallPlan, plan.stallDayId).earlier),
-    [plan, stallTap, stallPlan],
+    () =>
+      foldTaps(
+        plan,
+        stallTap,
+        wallAt,
+        plansOf(stallPlan, plan.stallDayId, plansCountedBy(stallTap, dayClose)).earlier,
+      ),
+    [plan, stallTap, stallPlan, dayClose],
   );
   const isBeyond = useMemo(() => isBeyondReach(plan, count, answers), [plan, count, answers]);
   const evening = useMemo(

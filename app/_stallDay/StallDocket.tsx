@@ -24,7 +24,7 @@ import { stallSections } from '@/app/_words/stall/stallSections';
 import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { plansOf, plansCountedBy } from '@/lib/stall/car/plansOf';
+import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { textLimits } from '@/shared/limits';

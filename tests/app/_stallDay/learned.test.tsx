@@ -61,7 +61,11 @@ async function nextFair(weatherId: string, to: (next: StallDay) => StallDay = (n
       body: (number) =>
         closeBody(evening, { number, issuedOn: TEST_DAY, planId: fixed.paper.id, answers, clock: fairClock }),
       notes: (paperId) =>
-        closeMoves(evening.rows, [], paperId).map((body) => ({ kind: 'stockMove' as const, body })),
+        closeMoves(
+          evening.rows,
+          { stallDayId: SPRING_FAIR_ID, moves: [], piles: [], closes: [] },
+          paperId,
+        ).map((body) => ({ kind: 'stockMove' as const, body })),
     }),
   );
   const day = bodyOf('stallDay', SPRING_FAIR_ID);

@@ -15,7 +15,7 @@ const goodsOf = (size: string, price: number, cost: number): GoodsReckoned =>
     {
       ...{ jobId: 'job', lineId: 'fern', size, rangeId: 'range', design: 'Fern', line },
       // Whoever brings a few sells them all.
-      ...{ leftoverShare: 0.5, expected: 50, atHome: 0, held: null },
+      ...{ leftoverShare: 0.5, expected: 50, atHome: 0, finishedBefore: 0, held: null },
     },
     {
       ...{ cost, costWithOverhead: cost, cash: cost / 2, packaging: 0.1 },

@@ -35,7 +35,8 @@ function manyGoods(count: number, mean: number) {
     const cash = 5 + ((at * 13) % 7) * 0.3;
     return {
       ...{ jobId: 'shirts', lineId: `design-${Math.floor(at / 6)}`, size: SIZES[at % 6] ?? '', line },
-      ...{ rangeId: 'shirts', design: 'A design', expected, atHome: 0, held: null, leftoverShare: 0.6 },
+      ...{ rangeId: 'shirts', design: 'A design', expected, atHome: 0, held: null },
+      ...{ finishedBefore: 0, leftoverShare: 0.6 },
       ...{ cost: 6, costWithOverhead: 7, cash, packaging: 0.19, feeShare: 0, cardFixed: 0 },
       ...{ price: 28, netPrice: 26, fees: 1, contribution: 18 },
       ...{ underage: 15 + (at % 5), overage: 2.6 + (at % 3) * 0.1, criticalRatio: 0.86 },
