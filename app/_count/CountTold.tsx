@@ -17,6 +17,7 @@ import {
   plansOfSeveralWords,
   setAsideWords,
   shortAmount,
+  ticketOfManyWords,
   unplannedWords,
 } from '@/app/_words/stall/count/countWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
@@ -36,7 +37,7 @@ type CountToldProps = Readonly<{
 
 /** What is not as it should be, or not as ever, before the goods; each sale is kept all the same. */
 export function CountTold({ counting, wall, isOfSeveral, isTakenBack, isChoosing, onStop }: CountToldProps) {
-  const { workspace, plan, count, tapsBefore, problem, locale } = counting;
+  const { workspace, plan, count, ticket, tapsBefore, problem, locale } = counting;
   const formatter = formatterFor(useTextContext());
   const planDays = plan.days.map(({ day }) => formatter.day(day)).join(', ');
   const planned = count.goods.slice(plan.goods.length).reduce((sum, { sold }) => sum + sold, 0);
@@ -53,6 +54,7 @@ export function CountTold({ counting, wall, isOfSeveral, isTakenBack, isChoosing
           <p>{clockElsewhereWords.whole(formatter.day(wall.day), planDays)}</p>
         </Short>
       )}
+      {ticket.isOfMany && <Advice severity="note">{ticketOfManyWords}</Advice>}
       {tapsBefore > 0 && (
         <Short severity="note" words={laterPlanWords.short}>
           <p>{laterPlanWords.whole(tapsBefore)}</p>

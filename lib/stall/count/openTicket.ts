@@ -15,10 +15,16 @@ export interface OpenTicket {
   /** False while nothing is on it. */
   readonly isBegun: boolean;
   readonly pay: StallPay;
+  /** Nobody tapped *next customer* on this device yet, and more is on it than one customer buys. */
+  readonly isOfMany: boolean;
+  /** None while it is of many: a pair is no pair of two customers. */
   readonly sets: readonly SetOnTicket[];
   /** The last tap of the device that counts, which undo takes back; null where there is none. */
   readonly last: TappedEntry | null;
 }
+
+/** The first customer of a device hardly buys more (the product’s own choice). */
+const MOST_OF_ONE = 6;
 
 /** @returns the ticket that is open on a device; `pay` is what it was told last, card where nothing. */
 export function openTicket(plan: StallPlan, taps: readonly TappedEntry[], device: string): OpenTicket {
@@ -26,12 +32,15 @@ export function openTicket(plan: StallPlan, taps: readonly TappedEntry[], device
   const open = withinReach(sinceLastCustomer(own), plan.currency);
   const lines = ticketsOf(open.taps)[0]?.lines ?? [];
   const paid = payingOf(plan);
+  const pieces = lines.reduce((sum, line) => sum + line.pieces, 0);
+  const isOfMany = pieces > MOST_OF_ONE && own.every(({ body }) => body.tap.what !== 'next');
   return {
-    pieces: lines.reduce((sum, line) => sum + line.pieces, 0),
+    pieces,
     minor: paid(lines, 'cash').paid + paid(lines, 'card').paid,
     isBegun: lines.length > 0,
     pay: payOf(own),
-    sets: setOffers(plan, lines),
+    isOfMany,
+    sets: isOfMany ? [] : setOffers(plan, lines),
     last: own.at(-1) ?? null,
   };
 }

@@ -113,6 +113,10 @@ export const plansOfSeveralWords = {
 export const foreignWords = (sums: readonly string[]): string =>
   `Not added to what was taken, for it is another currency: ${sums.join(', ')}.`;
 
+/** Many pieces, and no customer went yet. */
+export const ticketOfManyWords =
+  'All sales so far are on one ticket, so pairs, coins and card fees cannot be told by customer. Tap Next customer when one goes.';
+
 /** @returns that some amounts cannot be true, in the count and in the evening */
 export const setAsideWords = (taps: number): string =>
   `${taps === 1 ? 'One tap is' : `${taps} taps are`} of so much money that no sum would be right with ${taps === 1 ? 'it: its' : 'them: their'} pieces count, ${taps === 1 ? 'its' : 'their'} money does not. Undo ${taps === 1 ? 'it' : 'them'} where ${taps === 1 ? 'it was' : 'they were'} tapped and type what was paid.`;

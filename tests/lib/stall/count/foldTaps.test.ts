@@ -399,6 +399,16 @@ describe('openTicket', () => {
     expect(openTicket(plan, log.taps, 'phone000')).toMatchObject({ pieces: 4, minor: 10_000, sets: [] });
   });
 
+  it('offers no pair of two customers where nobody ever tapped that one went', () => {
+    const six = Array.from({ length: 6 }, () => saleOf(fernL));
+    expect(ticketOf(...six)).toMatchObject({ isOfMany: false, sets: [{ setId: 'two-shirts' }] });
+    expect(ticketOf(...six, saleOf(fernL))).toMatchObject({ isOfMany: true, sets: [] });
+    // Whoever closes tickets may sell seven to one.
+    expect(ticketOf(saleOf(fernL), next, ...six, saleOf(fernL))).toMatchObject({
+      ...{ isOfMany: false, sets: [{ setId: 'two-shirts' }] },
+    });
+  });
+
   it('leaves the large shirts to the set that takes no others', () => {
     const [pair] = fairPlan.sets;
     if (pair === undefined) throw new Error('the fair has no pair');
