@@ -17,7 +17,7 @@ interface TicketMoney {
 }
 
 /** How a plan takes money. */
-export type PayTerms = Pick<StallPlan, 'taxMode' | 'tax' | 'currency'>;
+type PayTerms = Pick<StallPlan, 'taxMode' | 'tax' | 'currency'>;
 
 /** A sum of a ticket, whole minor units. */
 interface Paid {

@@ -36,7 +36,7 @@ export function withinReach(
 /** What a tap moves, whole minor units, either way. */
 const sizeOf = ({ body: { tap } }: TappedEntry): number => ('minor' in tap ? Math.abs(tap.minor) : 0);
 
-const unpaid = (tapped: TappedEntry): TappedEntry => {
+function unpaid(tapped: TappedEntry): TappedEntry {
   const { tap } = tapped.body;
   return 'minor' in tap ? { ...tapped, body: { ...tapped.body, tap: { ...tap, minor: 0 } } } : tapped;
-};
+}
