@@ -31,14 +31,14 @@ export interface CloseStock {
  *
  * @param paperId the close itself, by which its moves are found again
  */
-export const closeMoves = (
+export function closeMoves(
   rows: readonly ClosedRow[],
   stock: CloseStock,
   paperId: string,
-): readonly StockMove[] => {
+): readonly StockMove[] {
   const day = dayOf(stock);
   return rows.flatMap((row) => movesOf(row, day, paperId));
-};
+}
 
 /**
  * @param close the one in force
