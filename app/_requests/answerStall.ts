@@ -136,7 +136,9 @@ function tableOf(
       bring: one.bring,
     })),
     pieces,
-    outcomes: outcomes.map(({ factor: _, takings: __, leftovers: ___, ...outcome }) => outcome),
+    outcomes: outcomes.map(
+      ({ weatherIds: _, factor: __, takings: ___, leftovers: ____, ...outcome }) => outcome,
+    ),
     weightedProfit: weighted.profit,
     spread: { sd, lossChance, p10, p50, p90 },
     breakEven: breakEven === null ? null : breakEvenOf(breakEven),
