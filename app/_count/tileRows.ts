@@ -2,6 +2,7 @@ import { besideWords, hasSizes, rowPriceWords, shortAmount } from '@/app/_words/
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { priceNow } from '@/lib/stall/count/priceNow';
 import type { WallTime } from '@/lib/stall/count/sellingTime';
+import { designKey } from '@/lib/stall/designKey';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 
 /** What one tile sells, the same object while its price holds. */
@@ -50,7 +51,7 @@ export function tileRows(
     if (!isSized) return [rowOf(range.id, range.name, tiles)];
     const designs = new Map<string, TileGoods[]>();
     for (const tile of tiles) {
-      const id = `${tile.goods.jobId}/${tile.goods.lineId}`;
+      const id = designKey(tile.goods);
       designs.set(id, [...(designs.get(id) ?? []), tile]);
     }
     return [...designs].map(([id, own]) => rowOf(`${range.id}/${id}`, own[0]?.goods.design ?? '', own));

@@ -6,6 +6,7 @@ import { PaperToPrint } from '@/app/_papers/PaperToPrint';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { CarListBody } from '@/lib/papers/bodies/carListPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
+import { designKey } from '@/lib/stall/designKey';
 import { toMinor } from '@/shared/money';
 import type { PlannedGoods } from '@/shared/schemas/stallPapers';
 import styles from './Car.module.css';
@@ -71,14 +72,14 @@ function sourceOf(
 
 function loadOf(goods: readonly PlannedGoods[], hasSizes: boolean) {
   const sizes = hasSizes ? [...new Set(goods.map(({ size }) => size))] : [''];
-  const designs = new Map(goods.map((one) => [`${one.jobId}/${one.lineId}`, one.design] as const));
+  const designs = new Map(goods.map((one) => [designKey(one), one.design] as const));
   return {
     sizes,
     designs: [...designs].map(([key, name]) => ({
       name,
       bring: sizes.map((size) =>
         goods
-          .filter((one) => `${one.jobId}/${one.lineId}` === key && (!hasSizes || one.size === size))
+          .filter((one) => designKey(one) === key && (!hasSizes || one.size === size))
           .reduce((sum, { bring }) => sum + bring, 0),
       ),
     })),

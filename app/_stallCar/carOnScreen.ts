@@ -3,6 +3,7 @@ import { carMoves } from '@/lib/stall/car/carMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { adviseFloat, type FloatAdvice } from '@/lib/stall/float/adviseFloat';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { type PlanToIssue, planBody } from '@/lib/stall/plan/planBody';
@@ -65,11 +66,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
     answer === null ? null : planBody({ stallDayId: id, day: today, stallDay, workshop, answer, float });
   const now = toIssue?.kind === 'ready' ? toIssue.body({ count: 1, letter: null }) : null;
   const goods = now?.goods ?? [];
-  const counted = new Set(
-    piles.flatMap(({ item }) =>
-      item.kind === 'finished' ? [`${item.jobId}/${item.lineId}/${item.size}`] : [],
-    ),
-  );
+  const counted = new Set(piles.flatMap(({ item }) => (item.kind === 'finished' ? [goodsKey(item)] : [])));
   const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
   return {
     plans,
@@ -82,10 +79,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
       closeInForce(papers.dayClose, id) === null
         ? carMoves(id, goods, { piles, moves: entries.stockMove })
         : [],
-    unknown: goods.reduce(
-      (sum, one) => (counted.has(`${one.jobId}/${one.lineId}/${one.size}`) ? sum : sum + one.bring),
-      0,
-    ),
+    unknown: goods.reduce((sum, one) => (counted.has(goodsKey(one)) ? sum : sum + one.bring), 0),
     differences,
     isFixed: plans.counts !== null && !plans.isTakenBack && now !== null && differences === null,
   };

@@ -1,4 +1,5 @@
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { designKey } from '@/lib/stall/designKey';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import type { GoodsPlanned } from './stallPlanned';
 
@@ -68,9 +69,6 @@ export function bringGrid(
 export const broughtOf = ({ held, advised }: Pick<BringCell, 'held' | 'advised'>): number => held ?? advised;
 
 // Helpers
-
-const designKey = ({ jobId, lineId }: Pick<StallGoods, 'jobId' | 'lineId'>): string =>
-  JSON.stringify([jobId, lineId]);
 
 const sumOf = (cells: readonly Pick<BringCell, 'held' | 'advised'>[]) => ({
   mine: cells.reduce((sum, cell) => sum + broughtOf(cell), 0),

@@ -1,3 +1,4 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 
 /** Goods with the price that is asked for them, whole minor units. */
@@ -43,7 +44,7 @@ export const priceRows = (
 function agreeing(goods: readonly PricedGoods[]): readonly (readonly PricedGoods[])[] {
   const designs = new Map<string, PricedGoods[]>();
   for (const one of goods) {
-    const key = `${one.jobId}/${one.lineId}`;
+    const key = designKey(one);
     designs.set(key, [...(designs.get(key) ?? []), one]);
   }
   const groups: PricedGoods[][] = [];

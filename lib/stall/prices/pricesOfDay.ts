@@ -1,3 +1,4 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type MinorUnits, toMinor } from '@/shared/money';
@@ -88,8 +89,7 @@ interface Reckoned extends GoodsPlanned {
   readonly money: ReturnType<typeof pieceMoney> | null;
 }
 
-const isSame = (one: StallGoods) => (other: StallGoods) =>
-  one.jobId === other.jobId && one.lineId === other.lineId && one.size === other.size;
+const isSame = (one: StallGoods) => (other: StallGoods) => goodsKey(one) === goodsKey(other);
 
 const withMoney = ({ money, ...one }: Reckoned) =>
   money === null ? [] : [{ ...one, money, keptOf: money.keptOf }];

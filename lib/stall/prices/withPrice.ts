@@ -1,3 +1,4 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { DayPrice, StallGoods } from '@/shared/schemas/stallDay';
 import { dayPriceOf } from './dayPriceOf';
 
@@ -19,7 +20,7 @@ export function withPrice(
   const others = prices.filter((one) => !goods.some(isOf(one)));
   if (price === null) return others;
   const lines = isAllSizes
-    ? [...new Map(goods.map((one) => [`${one.jobId}/${one.lineId}`, { ...one, size: null }])).values()]
+    ? [...new Map(goods.map((one) => [designKey(one), { ...one, size: null }])).values()]
     : // One that has it by the price of its design needs none of its own.
       goods.filter((one) => dayPriceOf(others, one) !== price);
   return [...others, ...lines.map(({ jobId, lineId, size }) => ({ jobId, lineId, size, price }))];

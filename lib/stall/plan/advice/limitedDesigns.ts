@@ -1,4 +1,4 @@
-import { designKey } from '@/lib/stall/plan/demand/pastWanted';
+import { designKey } from '@/lib/stall/designKey';
 import type { GoodsReckoned } from './goodsReckoned';
 
 /** What pieces take of each limit, and what there is of it. */

@@ -1,6 +1,7 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { RangeDesign, StallRange } from '@/shared/schemas/stallDay';
-import { designKey, piecesBy, wantedOf } from './pastWanted';
+import { piecesBy, wantedOf } from './pastWanted';
 
 /**
  * What part of a range each of its designs sells. One that is left at home keeps its part: who wanted it does not buy

@@ -19,10 +19,6 @@ export function piecesBy(
   return pieces;
 }
 
-/** @returns one text for a design, by which it is looked up. */
-export const designKey = ({ jobId, lineId }: Pick<StallGoods, 'jobId' | 'lineId'>): string =>
-  JSON.stringify([jobId, lineId]);
-
 // Helpers
 
 const sameName = (one: string, other: string): boolean =>
