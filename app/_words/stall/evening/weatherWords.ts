@@ -7,14 +7,14 @@ export const weatherLabel = (day: string | null): string =>
   day === null ? 'The weather was' : `The weather on ${day} was`;
 
 /** @returns a day that changed, “As tapped: dry 4 h, wet 3 h.” */
-export const weatherWas = (
+export function weatherWas(
   parts: readonly WeatherMinutes[],
   weathers: StallPlan['weathers'],
   { hours }: Pick<Formatter, 'hours'>,
-): string => {
+): string {
   const held = parts.map(({ weatherId, minutes }) => {
     const name = weathers.find(({ id }) => id === weatherId)?.name ?? '';
     return `${name} ${hours(minutes / 60)}`;
   });
   return `As tapped: ${held.join(', ')}.`;
-};
+}
