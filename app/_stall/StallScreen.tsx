@@ -51,12 +51,12 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         title="Stall days"
         line="Fairs and markets: what to bring, what is due, what came of it."
         aside={
-          <>
+          <div className={styles.ends}>
             <ButtonLink href="/stall/shops">Shops on consignment</ButtonLink>
             <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
               New stall day
             </Button>
-          </>
+          </div>
         }
       />
       {isNew && (

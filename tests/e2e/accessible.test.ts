@@ -60,6 +60,18 @@ test.each([1280, 390, 320])('a shop looks right with goods to bring there, at %d
   await page.getByRole('textbox', { name: 'Sold' }).fill('3');
   await looksRight(page, 'stall-shops-statement');
 });
+
+test.each([1280, 390])('what can be done with stall days stands apart, at %d px', async (width) => {
+  const page = await openPage({ path: '/stall', width });
+  const shops = await page.getByRole('link', { name: 'Shops on consignment' }).boundingBox();
+  const adds = await page.getByRole('button', { name: 'New stall day' }).boundingBox();
+  if (shops === null || adds === null) throw new Error('not on the page');
+  const beside = adds.x - (shops.x + shops.width);
+  const beneath = adds.y - (shops.y + shops.height);
+  // Half a line, as everywhere that buttons stand in a row.
+  expect(Math.max(beside, beneath)).toBeGreaterThanOrEqual(8);
+});
+
 test.each([1280, 390])('a customer looks right, at %d px', async (width) => {
   const page = await openPage({ path: '/customers/ramblers-club', width });
   await page.getByRole('heading', { level: 1, name: 'Exampleton Ramblers Club' }).waitFor();
