@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
+import { gradedName } from '@/app/_words/stall/shopWords';
 import { backEntries } from '@/lib/stall/shops/consignedEntries';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { numberLimits } from '@/shared/limits';
@@ -18,7 +19,7 @@ const limits = numberLimits(blanksNotedSchema, []);
 
 /** Goods that come home; all that lie there unless fewer are told. */
 export function BackForm({ on, onDone }: BackFormProps) {
-  const { workspace, shop, standing, nameOf } = on;
+  const { shop, standing, nameOf, noteGoods } = on;
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
   const backOf = (goods: ShelfGoods): number => {
@@ -31,7 +32,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
       const { jobId, lineId, size, grade } = goods;
       return { goods: { jobId, lineId, size }, grade, quantity: backOf(goods) };
     });
-    if (workspace.note(`Home from ${shop.name}`, backEntries(shop.name, rows)).state === 'shown') onDone();
+    if (noteGoods(`Home from ${shop.name}`, backEntries(shop.name, rows)).state === 'shown') onDone();
   };
   return (
     <EntryForm label="Bring goods home" className={styles.form} missing={missing} onEnter={enter}>
@@ -39,7 +40,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
         {shelf.map((goods) => (
           <NumberField
             key={keyOf(goods)}
-            label={`${nameOf(goods)}${goods.grade === 'second' ? ', second grade' : ''}`}
+            label={gradedName(nameOf(goods), goods.grade)}
             width="narrow"
             {...limits}
             max={goods.quantity}

@@ -19,7 +19,7 @@ const many = { ...numberLimits(blanksNotedSchema, []), width: 'narrow' } as cons
 
 /** Goods that go from home to the shop. What lies at home is counted first where nobody did: nothing is made up. */
 export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
-  const { workspace, shop, nameOf, formatter } = on;
+  const { workspace, shop, nameOf, formatter, noteGoods } = on;
   const [lineKey, setLine] = useState<string | null>(null);
   const [size, setSize] = useState<string | null>(null);
   const [quantity, setQuantity] = useState<number | null>(null);
@@ -58,7 +58,7 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
   const enter = () => {
     if (goods === null || quantity === null) return;
     const entries = outEntries(shop.name, { goods, quantity, counted: mustCount ? counted : null });
-    if (workspace.note(`${nameOf(goods)} to ${shop.name}`, entries).state === 'shown') onDone();
+    if (noteGoods(`${nameOf(goods)} to ${shop.name}`, entries).state === 'shown') onDone();
   };
   return (
     <EntryForm label="Bring goods there" className={styles.form} missing={missing} onEnter={enter}>

@@ -10,8 +10,10 @@ import { ListRow, RowList } from '@/app/_controls/RowList';
 import { usePageName } from '@/app/_controls/usePageName';
 import { Answer } from '@/app/_docket/common/Answer';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
-import { dueAnswer, lateLines, shelfAnswer } from '@/app/_words/stall/shopWords';
-import { renamedShop } from '@/lib/stall/shops/consignedEntries';
+import { dueAnswer, gradedName, lateLines, nameTaken, shelfAnswer } from '@/app/_words/stall/shopWords';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { gatheredAt } from '@/lib/stall/shops/consignedEntries';
+import { isNameTaken, shopNames, shopRenamed } from '@/lib/stall/shops/shopNames';
 import { textLimits } from '@/shared/limits';
 import { type Shop, shopSchema } from '@/shared/schemas/shop';
 import { BackForm } from './BackForm';
@@ -34,15 +36,15 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
   usePageName(`${shop.name} · Pressminute`);
   const [open, setOpen] = useState<'out' | 'back' | 'statement' | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const { currency } = workspace.workshop;
   const done = () => setOpen(null);
   const rename = (typed: string) => {
     const name = typed.trim();
-    const isTaken = Object.entries(workspace.shops).some(([id, one]) => id !== shopId && one.name === name);
-    setProblem(isTaken ? `There is a shop “${name}” already: its goods would lie among these.` : null);
+    const others = Object.entries(workspace.shops).flatMap(([id, one]) => (id === shopId ? [] : [one]));
+    const isTaken = isNameTaken(name, others);
+    setProblem(isTaken ? nameTaken(name) : null);
     if (isTaken || name === '' || name === shop.name) return;
-    workspace.note(`Name of a shop`, renamedShop(workspace.piles, shop.name, name), [
-      { do: 'change', kind: 'shop', id: shopId, to: (now: Shop): Shop => ({ ...now, name }) },
+    workspace.note('Name of a shop', gatheredAt(name, shopNames(shop), workspace.piles), [
+      { do: 'change', kind: 'shop', id: shopId, to: (now: Shop) => shopRenamed(now, name) },
     ]);
   };
   const remove = () => {
@@ -70,7 +72,7 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
           numeral={1}
           heading="On its shelf"
           id="shop-shelf"
-          answer={<Answer words={shelfAnswer(standing, currency, formatter, locale)} />}
+          answer={<Answer words={shelfAnswer(standing, formatter, locale)} />}
         >
           {lateLines(late, formatter).map((line) => (
             <p key={line} className={styles.caution}>
@@ -79,9 +81,9 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
           ))}
           <RowList label="On its shelf">
             {standing.shelf.map((goods) => (
-              <ListRow key={`${nameOf(goods)} ${goods.grade}`} acts={null}>
-                <strong>{formatter.number(goods.quantity, 0)}</strong> <bdi>{nameOf(goods)}</bdi>
-                {goods.grade === 'second' && ', second grade'}
+              <ListRow key={`${goodsKey(goods)} ${goods.grade}`} acts={null}>
+                <strong>{formatter.number(goods.quantity, 0)}</strong>{' '}
+                <bdi>{gradedName(nameOf(goods), goods.grade)}</bdi>
                 {goods.quantity < 0 && (
                   <span className={styles.caution}>
                     : more was sold than was noted to go there. Note what is missing here.

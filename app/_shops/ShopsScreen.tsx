@@ -11,7 +11,8 @@ import { EntryForm } from '@/app/_fields/EntryForm';
 import { TextField } from '@/app/_fields/TextField';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { dueAnswer, lateLines, shelfAnswer } from '@/app/_words/stall/shopWords';
+import { dueAnswer, lateLines, nameTaken, shelfAnswer } from '@/app/_words/stall/shopWords';
+import { isNameTaken } from '@/lib/stall/shops/shopNames';
 import { textLimits } from '@/shared/limits';
 import { shopSchema } from '@/shared/schemas/shop';
 import styles from './Shops.module.css';
@@ -57,8 +58,8 @@ function Shops({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
 }
 
 function ShopLine({ on }: Readonly<{ on: ShopOnScreen }>) {
-  const { shopId, shop, standing, late, workspace, formatter, locale } = on;
-  const shelf = shelfAnswer(standing, workspace.workshop.currency, formatter, locale);
+  const { shopId, shop, standing, late, formatter, locale } = on;
+  const shelf = shelfAnswer(standing, formatter, locale);
   const due = dueAnswer(standing, locale);
   return (
     <li className={styles.line}>
@@ -84,13 +85,8 @@ function ShopLine({ on }: Readonly<{ on: ShopOnScreen }>) {
 function NewShop({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const [name, setName] = useState('');
-  const isTaken = Object.values(workspace.shops).some((one) => one.name === name.trim());
-  const missing =
-    name.trim() === ''
-      ? 'The name is missing.'
-      : isTaken
-        ? 'There is a shop of this name already: its goods would lie among these.'
-        : undefined;
+  const isTaken = isNameTaken(name.trim(), Object.values(workspace.shops));
+  const missing = name.trim() === '' ? 'The name is missing.' : isTaken ? nameTaken(name.trim()) : undefined;
   const add = () => {
     const id = newId();
     const channel = workspace.workshop.channels.find(({ kind }) => kind === 'consignment');

@@ -7,7 +7,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { statementBeyond, statementTold } from '@/app/_words/stall/shopWords';
+import { statementBeyond, statementTold, gradedName } from '@/app/_words/stall/shopWords';
 import { statementEntries } from '@/lib/stall/shops/consignedEntries';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';
@@ -32,9 +32,9 @@ const most = numberLimits(shopStatementSchema, ['rows', 0, 'sold']);
 
 /** What a shop says it sold, goods by goods, and what it owes for it. */
 export function StatementForm({ on, onDone }: StatementFormProps) {
-  const { workspace, shopId, shop, standing, today, locale, formatter } = on;
+  const { workspace, shopId, shop, standing, today, locale, formatter, noteGoods } = on;
   const { currency } = workspace.workshop;
-  const shelf = standing.shelf.filter(({ grade, quantity }) => grade === 'first' && quantity > 0);
+  const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [day, setDay] = useState(today);
   const [typed, setTyped] = useState<Readonly<Record<string, TypedRow>>>({});
   const rowOf = (goods: ShelfGoods): TypedRow => typed[keyOf(goods)] ?? untouched(goods, currency);
@@ -42,9 +42,9 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
   const rows = shelf.flatMap((goods) => {
     const row = rowOf(goods);
     const [sold, missing] = [row.sold ?? 0, row.missing ?? 0];
-    const { jobId, lineId, size } = goods;
+    const { jobId, lineId, size, grade } = goods;
     if (sold + missing === 0) return [];
-    return [{ goods: { jobId, lineId, size }, sold, missing, each: row.each }];
+    return [{ goods: { jobId, lineId, size }, grade, sold, missing, each: row.each }];
   });
   const unpriced = rows.find((row) => row.each === null && owedPieces(row, shop.bears) > 0);
   const noted = rows.map(({ each: price, ...row }) => ({
@@ -57,7 +57,7 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
     (rows.length === 0
       ? 'How many were sold or are missing comes first.'
       : unpriced !== undefined
-        ? `The price of ${on.nameOf(unpriced.goods)} comes first.`
+        ? `The price of ${gradedName(on.nameOf(unpriced.goods), unpriced.grade)} comes first.`
         : due === null
           ? statementBeyond
           : undefined);
@@ -68,7 +68,7 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
       ...{ shopId, day, currency, commissionShare, commissionBase },
       ...{ rows: noted, dueMinor: due.dueMinor },
     };
-    const outcome = workspace.note(`Statement of ${shop.name}`, statementEntries(shop.name, statement));
+    const outcome = noteGoods(`Statement of ${shop.name}`, statementEntries(shop.name, statement));
     if (outcome.state === 'shown') onDone();
   };
   return (
@@ -81,7 +81,7 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
         const isMore = (row.sold ?? 0) + (row.missing ?? 0) > goods.quantity;
         return (
           <fieldset key={keyOf(goods)} className={styles.goods}>
-            <legend>{on.nameOf(goods)}</legend>
+            <legend>{gradedName(on.nameOf(goods), goods.grade)}</legend>
             <FieldGroup pairs>
               <NumberField
                 label="Sold"
@@ -115,7 +115,11 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
         );
       })}
       <p role="status">
-        {due !== null && rows.length > 0 && unpriced === undefined && statementTold(due, currency, locale)}
+        {found.terms !== undefined &&
+          due !== null &&
+          rows.length > 0 &&
+          unpriced === undefined &&
+          statementTold(due, found.terms, formatter, locale)}
       </p>
       <div className={styles.acts}>
         <Button type="submit" kind="strong" blockedBy={missing}>
@@ -131,11 +135,11 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
 
 // Helpers
 
-const keyOf = ({ jobId, lineId, size }: ShelfGoods): string => `${jobId} ${lineId} ${size}`;
+const keyOf = ({ jobId, lineId, size, grade }: ShelfGoods): string => `${jobId} ${lineId} ${size} ${grade}`;
 
-/** The price of the last statement stands there to begin with. */
-const untouched = ({ eachMinor }: ShelfGoods, currency: string): TypedRow => ({
+/** The price of the last statement stands there to begin with, where it is of this currency. */
+const untouched = ({ each: told }: ShelfGoods, currency: string): TypedRow => ({
   sold: null,
   missing: null,
-  each: eachMinor === null ? null : fromMinor(eachMinor as MinorUnits, currency),
+  each: told?.currency === currency ? fromMinor(told.minor as MinorUnits, currency) : null,
 });

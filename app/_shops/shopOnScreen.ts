@@ -7,7 +7,10 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { goodsName } from '@/app/_words/stall/shopWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { gatheredAt } from '@/lib/stall/shops/consignedEntries';
+import { shopNames } from '@/lib/stall/shops/shopNames';
 import { type ShopStanding, shopLate, shopStanding } from '@/lib/stall/shops/shopStanding';
+import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 
@@ -19,6 +22,11 @@ export interface ShopOnScreen {
   readonly standing: ShopStanding;
   readonly late: ReturnType<typeof shopLate>;
   readonly nameOf: (goods: StallGoods) => string;
+  /** Notes what comes to its shelf or goes; what lies under another of its names is first brought under this one. */
+  readonly noteGoods: (
+    label: string,
+    entries: Parameters<ReadyWorkspace['note']>[1],
+  ) => ReturnType<ReadyWorkspace['note']>;
   readonly today: string;
   readonly formatter: Formatter;
   readonly locale: string;
@@ -28,17 +36,18 @@ export interface ShopOnScreen {
 export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
   const today = useToday();
   const { shops, piles, jobs, workshop, entries } = workspace;
-  const { shopStatement, shopPayment, stockTransfer } = entries;
+  const { shopStatement, shopPayment, stockMove, stockTransfer, stockCount } = entries;
+  const stock = useMemo(
+    () => inOrder([...stockMove, ...stockTransfer, ...stockCount]),
+    [stockMove, stockTransfer, stockCount],
+  );
   const folded = useMemo(
     () =>
       Object.entries(shops).map(([shopId, shop]) => {
-        const noted = {
-          ...{ piles, statements: shopStatement, payments: shopPayment },
-          transfers: stockTransfer,
-        };
+        const noted = { piles, stock, statements: shopStatement, payments: shopPayment };
         return { shopId, shop, standing: shopStanding(shopId, shop, noted) };
       }),
-    [shops, piles, shopStatement, shopPayment, stockTransfer],
+    [shops, piles, stock, shopStatement, shopPayment],
   );
   const lines = useMemo(
     () =>
@@ -52,10 +61,12 @@ export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
     late: shopLate(
       shop,
       standing,
-      standing.firstOutAt === null ? null : dayOf(new Date(standing.firstOutAt)),
+      standing.outSince === null ? null : dayOf(new Date(standing.outSince)),
       today,
     ),
     nameOf: (goods) => goodsName(lines.get(`${goods.jobId} ${goods.lineId}`) ?? null, goods.size),
+    noteGoods: (label, noted) =>
+      workspace.note(label, [...gatheredAt(shop.name, shopNames(shop), piles), ...noted]),
     formatter: formatterFor(workshop),
     locale: usableLocale(workshop.locale),
   }));

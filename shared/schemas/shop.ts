@@ -7,11 +7,18 @@ import { z } from './z';
 export const shopSchema = z.strictObject({
   /** Also the name of the place at which its goods lie. */
   name: nameSchema,
+  /** Every name it was given since it was first renamed: goods may lie under each. */
+  knownAs: z
+    .array(z.strictObject({ name: nameSchema }))
+    .max(1000)
+    .default([]),
   contact: z.string().max(500).default(''),
   /** The way of selling, which says tax and usual commission; null where none is chosen. */
   channelId: idSchema.nullable().default(null),
   /** What the shop keeps of its price; null follows the way of selling. */
   commissionShare: z.number().min(0).max(0.95).nullable().default(null),
+  /** What that is a share of; null follows the way of selling. */
+  commissionBase: z.enum(['withTax', 'withoutTax']).nullable().default(null),
   /** Who bears what is stolen or spoiled there; null where nothing is agreed. */
   bears: z.enum(['maker', 'shop']).nullable().default(null),
   /** Until when what is unsold is fetched. */

@@ -2,6 +2,7 @@ import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema } from './basics';
 import { daySchema } from './rate';
 import { stallGoodsSchema } from './stallDay';
+import { stockGrades } from './stock';
 import { z } from './z';
 
 /** Of one tap or one price of a shop; a hundred millions of a currency with cents. */
@@ -91,6 +92,7 @@ export const shopStatementSchema = z.strictObject({
     .array(
       z.strictObject({
         goods: stallGoodsSchema,
+        grade: z.enum(stockGrades).default('first'),
         sold: z.int().min(0).max(100_000),
         /** Gone without having been sold. */
         missing: z.int().min(0).max(100_000).default(0),

@@ -2,25 +2,30 @@ import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { SettledStatement, ShopStanding, shopLate } from '@/lib/stall/shops/shopStanding';
-import type { StatementDue } from '@/lib/stall/shops/statementDue';
+import type { ShopTerms, StatementDue } from '@/lib/stall/shops/statementDue';
+import type { ShopStatement } from '@/shared/schemas/stallEvents';
+import type { StockGrade } from '@/shared/schemas/stock';
 
 /** @example 'Fern shirt, M' */
 export const goodsName = (line: string | null, size: string): string =>
   [line ?? 'A design that is not here', size].filter((part) => part !== '').join(', ');
 
+/** @example 'Fern shirt, M, second grade' */
+export const gradedName = (name: string, grade: StockGrade): string =>
+  grade === 'second' ? `${name}, second grade` : name;
+
 /** @returns what lies there and what it is worth, in one line. */
 export function shelfAnswer(
-  { pieces, worthMinor, unpriced }: Pick<ShopStanding, 'pieces' | 'worthMinor' | 'unpriced'>,
-  currency: string,
+  { pieces, worth, unpriced }: Pick<ShopStanding, 'pieces' | 'worth' | 'unpriced'>,
   formatter: Formatter,
   locale: string,
 ): AnswerWords {
   if (pieces === 0) return { key: 'Nothing', after: ' lies there' };
-  const worth =
+  const after =
     unpriced === pieces
       ? ', at no price told yet'
-      : `, ${minorMoney(worthMinor, currency, locale)} at its last prices${unpriced > 0 ? ` without ${formatter.number(unpriced, 0)} that have none` : ''}`;
-  return { key: formatter.count(pieces, 'piece'), after: worth };
+      : `, ${sumsWords(worth, locale)} at its last prices${unpriced > 0 ? ` without ${formatter.number(unpriced, 0)} that have none` : ''}`;
+  return { key: formatter.count(pieces, 'piece'), after };
 }
 
 /** @returns what is owed, in one line. */
@@ -28,12 +33,11 @@ export function dueAnswer(
   { due, statements }: Pick<ShopStanding, 'due' | 'statements'>,
   locale: string,
 ): AnswerWords {
-  if (statements.length === 0) return { key: 'No statement', after: ' yet' };
+  if (statements.length === 0 && due.length === 0) return { key: 'No statement', after: ' yet' };
   if (due.length === 0) return { key: 'Settled', after: '' };
   const owed = due.filter(({ minor }) => minor > 0);
   const over = due.filter(({ minor }) => minor < 0);
-  const told = (some: typeof due) =>
-    some.map(({ currency, minor }) => minorMoney(Math.abs(minor), currency, locale)).join(' and ');
+  const told = (some: typeof due) => sumsWords(some, locale);
   if (owed.length === 0) return { key: told(over), after: ' paid more than was due' };
   return {
     key: told(owed),
@@ -58,13 +62,35 @@ export function lateLines(
   ];
 }
 
-/** @returns what a statement comes to while it is typed. */
-export const statementTold = (
-  { grossMinor, commissionMinor, dueMinor }: StatementDue,
-  currency: string,
-  locale: string,
+/** @returns what a share is a share of, where there is tax to tell. */
+export const basePriceWords = (
+  base: ShopTerms['commissionBase'],
+  taxMode: ShopTerms['taxMode'] | null,
 ): string =>
-  `${minorMoney(grossMinor, currency, locale)} less ${minorMoney(commissionMinor, currency, locale)} that the shop keeps: ${minorMoney(dueMinor, currency, locale)} due.`;
+  taxMode === 'none' ? 'its price' : base === 'withTax' ? 'its price with tax' : 'its price without tax';
+
+/** @returns what a statement comes to while it is typed. */
+export function statementTold(
+  { grossMinor, commissionMinor, dueMinor }: StatementDue,
+  { commissionShare, commissionBase, taxMode, currency }: ShopTerms,
+  formatter: Formatter,
+  locale: string,
+): string {
+  const money = (minor: number) => minorMoney(minor, currency, locale);
+  const kept = `${formatter.share(commissionShare)} of ${basePriceWords(commissionBase, taxMode)}`;
+  return `${money(grossMinor)} less ${money(commissionMinor)} that the shop keeps, ${kept}: ${money(dueMinor)} due.`;
+}
+
+/** @returns what a statement says, in one line: “2 pieces sold, 1 missing; the shop kept 40% of its price without tax”. */
+export function statementLine(
+  { rows, commissionShare, commissionBase }: ShopStatement,
+  formatter: Formatter,
+): string {
+  const sum = (of: 'sold' | 'missing') => rows.reduce((all, row) => all + row[of], 0);
+  const missing = sum('missing') > 0 ? `, ${formatter.number(sum('missing'), 0)} missing` : '';
+  const kept = `${formatter.share(commissionShare)} of ${basePriceWords(commissionBase, null)}`;
+  return `${formatter.count(sum('sold'), 'piece')} sold${missing}; it keeps ${kept}`;
+}
 
 /** @returns how far a statement is paid. */
 export function settledWords(
@@ -86,6 +112,16 @@ export function settledWords(
   }
 }
 
+/** @returns what payments mean whose statement is not here, and what to do. */
+export function creditWords(credits: ShopStanding['credits'], locale: string): string {
+  const sums = credits.map(({ body }) => minorMoney(body.amountMinor, body.currency, locale));
+  return `${sums.join(' and ')} paid for a statement that is not here any more: it counts towards what the shop owes next. Take it back if it never came.`;
+}
+
+/** Why a shop cannot be called so. */
+export const nameTaken = (name: string): string =>
+  `A shop here is or was called “${name}”: its goods would lie among these. Choose another name.`;
+
 /** Why a statement cannot be reckoned yet. */
 export const termsMissing = {
   channel: 'Choose the way of selling first, under Terms: it says how tax stands to the price.',
@@ -96,3 +132,8 @@ export const termsMissing = {
 /** What a shop is said to have sold comes to more than can be kept exact. */
 export const statementBeyond =
   'It comes to hundreds of millions, which cannot be kept exact to the coin. Look for a price or a number with digits too many.';
+
+// Helpers
+
+const sumsWords = (sums: ShopStanding['due'], locale: string): string =>
+  sums.map(({ currency, minor }) => minorMoney(Math.abs(minor), currency, locale)).join(' and ');

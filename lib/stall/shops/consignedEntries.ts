@@ -58,7 +58,7 @@ export const backEntries = (
  */
 export const statementEntries = (shop: string, statement: ShopStatement): readonly Noted[] => [
   { kind: 'shopStatement', body: statement },
-  ...statement.rows.flatMap(({ goods, sold, missing }) =>
+  ...statement.rows.flatMap(({ goods, grade, sold, missing }) =>
     (
       [
         [sold, 'sold'],
@@ -73,7 +73,7 @@ export const statementEntries = (shop: string, statement: ShopStatement): readon
               body: {
                 item: finishedItem(goods),
                 place: shopPlace(shop),
-                grade: 'first',
+                grade,
                 quantity: -quantity,
                 cause,
                 reference: { kind: 'shop', id: statement.shopId },
@@ -85,12 +85,19 @@ export const statementEntries = (shop: string, statement: ShopStatement): readon
   ),
 ];
 
-/** @returns what follows a shop to its new name: everything that lies there, and what is missing there. */
-export const renamedShop = (piles: readonly Pile[], from: string, to: string): readonly Noted[] =>
+/**
+ * @param names every name of the shop
+ * @returns what brings everything that lies under another name of a shop, or is missing there, under this one
+ */
+export const gatheredAt = (
+  name: string,
+  names: ReadonlySet<string>,
+  piles: readonly Pile[],
+): readonly Noted[] =>
   piles.flatMap(({ item, place, grade, quantity }) => {
-    if (place.kind !== 'shop' || place.name !== from || quantity === 0) return [];
+    if (place.kind !== 'shop' || place.name === name || !names.has(place.name) || quantity === 0) return [];
     const here = { item, place, grade };
-    const there = { item, place: shopPlace(to), grade };
+    const there = { item, place: shopPlace(name), grade };
     const body =
       quantity < 0 ? { from: there, to: here, quantity: -quantity } : { from: here, to: there, quantity };
     return [{ kind: 'stockTransfer', body }];

@@ -1,26 +1,39 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
+import type { StockEntry } from '@/lib/stock/stockEntry';
 import { addDays, daysBetween } from '@/shared/days';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { ShopPayment, ShopStatement } from '@/shared/schemas/stallEvents';
-import type { StockMove, StockTransfer } from '@/shared/schemas/stock';
+import type { StockGrade, StockMove } from '@/shared/schemas/stock';
+import { outSince } from './outSince';
+import { shopNames } from './shopNames';
 
 /** What was noted of shops and their goods, all in force. */
 interface ShopNoted {
   readonly piles: readonly Pile[];
   readonly statements: readonly Entry<'shopStatement', ShopStatement>[];
-  readonly payments: readonly Entry<'shopPayment', ShopPayment>[];
-  readonly transfers: readonly Entry<'stockTransfer', StockTransfer>[];
+  readonly payments: readonly Payment[];
+  /** In order. */
+  readonly stock: readonly StockEntry[];
+}
+
+type Payment = Entry<'shopPayment', ShopPayment>;
+
+/** Money of one currency, whole minor units. */
+interface Sum {
+  readonly currency: string;
+  readonly minor: number;
 }
 
 /** Some goods on a shop's shelf. */
 export interface ShelfGoods extends StallGoods {
-  readonly grade: 'first' | 'second';
+  readonly grade: StockGrade;
   /** Below 0 where more was sold than was ever brought. */
   readonly quantity: number;
-  /** What the shop asked by its last statement, whole minor units; null where none told. */
-  readonly eachMinor: number | null;
+  /** What the shop asked for one by its last statement that told; null where none did. */
+  readonly each: Sum | null;
 }
 
 /** A statement and what was paid of it. */
@@ -29,7 +42,7 @@ export interface SettledStatement {
   readonly paidMinor: number;
   /** Below 0 where the shop paid more than it owed. */
   readonly openMinor: number;
-  readonly paymentIds: readonly string[];
+  readonly payments: readonly Payment[];
   readonly state: 'open' | 'part' | 'paid' | 'over';
 }
 
@@ -37,52 +50,69 @@ export interface SettledStatement {
 export interface ShopStanding {
   readonly shelf: readonly ShelfGoods[];
   readonly pieces: number;
-  /** The goods at the shop's last prices, whole minor units; what it never told a price of is counted in `unpriced`. */
-  readonly worthMinor: number;
+  /** The goods at the shop's last prices, by currency; what it never told a price of is counted in `unpriced`. */
+  readonly worth: readonly Sum[];
   readonly unpriced: number;
   /** The last first. */
   readonly statements: readonly SettledStatement[];
+  /** Paid for a statement that is not here, such as one another device took back: the shop has it to its credit. */
+  readonly credits: readonly Payment[];
   /** By currency, those of 0 left out. */
-  readonly due: readonly { readonly currency: string; readonly minor: number }[];
+  readonly due: readonly Sum[];
   readonly lastStatementOn: string | null;
-  /** When goods first went there, ms since 1970. */
-  readonly firstOutAt: number | null;
+  /** Since when goods lie there without a break, ms since 1970; null where none do. */
+  readonly outSince: number | null;
 }
 
 /** Folds what was noted of one shop. */
-export function shopStanding(shopId: string, { name }: Pick<Shop, 'name'>, noted: ShopNoted): ShopStanding {
+export function shopStanding(
+  shopId: string,
+  shop: Pick<Shop, 'name' | 'knownAs'>,
+  noted: ShopNoted,
+): ShopStanding {
   const own = noted.statements
     .filter(({ body }) => body.shopId === shopId)
     .toSorted((a, b) => daysBetween(a.body.day, b.body.day) || b.at - a.at || b.count - a.count);
-  const statements = own.map((entry) => settled(entry, noted.payments));
-  const shelf = shelfOf(name, noted.piles, own);
-  const priced = shelf.filter(({ eachMinor }) => eachMinor !== null);
-  const sum = (rows: readonly ShelfGoods[], of: (row: ShelfGoods) => number) =>
-    rows.reduce((all, row) => all + Math.max(0, row.quantity) * of(row), 0);
-  const outs = noted.transfers.filter(({ body: { to } }) => isAt(to.place, name)).map(({ at }) => at);
-  const pieces = sum(shelf, () => 1);
+  const payments = noted.payments.filter(({ body }) => body.shopId === shopId);
+  const statements = own.map((entry) => settled(entry, payments));
+  const here = new Set(own.map(({ id }) => id));
+  const credits = payments.filter(({ body }) => !here.has(body.statementId));
+  const names = shopNames(shop);
+  const shelf = shelfOf(names, noted.piles, own);
+  const there = shelf.filter(({ quantity }) => quantity > 0);
+  const sums = there.flatMap(({ each, quantity }) =>
+    each === null ? [] : [{ ...each, minor: each.minor * quantity }],
+  );
+  const pieces = piecesOf(there);
   return {
-    ...{ shelf, statements, pieces, due: dueOf(statements) },
-    worthMinor: sum(priced, ({ eachMinor }) => eachMinor ?? 0),
-    unpriced: pieces - sum(priced, () => 1),
+    ...{ shelf, statements, credits, pieces, worth: byCurrency(sums) },
+    unpriced: piecesOf(there.filter(({ each }) => each === null)),
+    due: byCurrency([
+      ...statements.map(({ entry, openMinor }) => ({ currency: entry.body.currency, minor: openMinor })),
+      ...credits.map(({ body }) => ({ currency: body.currency, minor: -body.amountMinor })),
+    ]),
     lastStatementOn: own[0]?.body.day ?? null,
-    firstOutAt: outs.length === 0 ? null : Math.min(...outs),
+    outSince: outSince(names, noted.stock),
   };
 }
 
 /**
  * Days by which something a shop agreed to is late; 0 on its day and before, null where nothing is agreed or nothing
- * lies there.
+ * lies there. A statement is waited for from the last one, or from when an empty shelf was filled after it.
  *
- * @param firstOutOn the day goods first went there; null where none did
+ * @param outSinceOn the day since which goods lie there; null where none do
  */
 export function shopLate(
   { statementDays, fetchBy }: Pick<Shop, 'statementDays' | 'fetchBy'>,
   { pieces, lastStatementOn }: Pick<ShopStanding, 'pieces' | 'lastStatementOn'>,
-  firstOutOn: string | null,
+  outSinceOn: string | null,
   today: string,
 ): { readonly statement: number | null; readonly fetch: number | null } {
-  const since = lastStatementOn ?? firstOutOn;
+  const since =
+    [lastStatementOn, outSinceOn]
+      .filter((day) => day !== null)
+      .toSorted()
+      .at(-1) ?? null;
   const late = (day: string) => Math.max(0, daysBetween(day, today));
   const isThere = pieces > 0;
   return {
@@ -94,7 +124,7 @@ export function shopLate(
 
 /** @returns ids of a statement, of what it took off the shelf in the same step, and of what was paid of it. */
 export function takenBackWith(
-  { entry, paymentIds }: SettledStatement,
+  { entry, payments }: SettledStatement,
   moves: readonly Entry<'stockMove', StockMove>[],
 ): readonly string[] {
   const beside = moves.filter(
@@ -104,41 +134,47 @@ export function takenBackWith(
       reference?.kind === 'shop' &&
       reference.id === entry.body.shopId,
   );
-  return [entry.id, ...beside.map(({ id }) => id), ...paymentIds];
+  return [entry.id, ...[...beside, ...payments].map(({ id }) => id)];
 }
 
 // Helpers
 
-const isAt = (place: Pile['place'], name: string): boolean => place.kind === 'shop' && place.name === name;
+const piecesOf = (rows: readonly ShelfGoods[]): number =>
+  rows.reduce((sum, { quantity }) => sum + quantity, 0);
 
 function shelfOf(
-  name: string,
+  names: ReadonlySet<string>,
   piles: readonly Pile[],
   statements: ShopNoted['statements'],
 ): readonly ShelfGoods[] {
-  const rows = statements.flatMap(({ body }) => body.rows);
-  return piles.flatMap(({ item, place, grade, quantity }) => {
-    if (item.kind !== 'finished' || !isAt(place, name) || quantity === 0) return [];
+  const told = statements.flatMap(({ body: { rows, currency } }) =>
+    rows.map((row) => ({ ...row, currency })),
+  );
+  const shelf = new Map<string, ShelfGoods>();
+  for (const { item, place, grade, quantity } of piles) {
+    if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;
     const { jobId, lineId, size } = item;
-    const told = rows.find(
-      ({ goods, eachMinor }) =>
-        goods.jobId === jobId && goods.lineId === lineId && goods.size === size && eachMinor > 0,
-    );
-    return [{ jobId, lineId, size, grade, quantity, eachMinor: told?.eachMinor ?? null }];
-  });
+    const key = keyOf(item, grade);
+    const row = told.find((one) => keyOf(one.goods, one.grade) === key && one.eachMinor > 0);
+    const each = row === undefined ? null : { currency: row.currency, minor: row.eachMinor };
+    const before = shelf.get(key)?.quantity ?? 0;
+    shelf.set(key, { jobId, lineId, size, grade, quantity: before + quantity, each });
+  }
+  return [...shelf.values()].filter(({ quantity }) => quantity !== 0);
 }
 
-function settled(entry: SettledStatement['entry'], payments: ShopNoted['payments']): SettledStatement {
+const keyOf = (goods: StallGoods, grade: StockGrade): string => `${goodsKey(goods)} ${grade}`;
+
+function settled(entry: SettledStatement['entry'], payments: readonly Payment[]): SettledStatement {
   const own = payments.filter(({ body }) => body.statementId === entry.id);
   const paidMinor = own.reduce((sum, { body }) => sum + body.amountMinor, 0);
   const openMinor = entry.body.dueMinor - paidMinor;
   const state = openMinor < 0 ? 'over' : openMinor === 0 ? 'paid' : paidMinor > 0 ? 'part' : 'open';
-  return { entry, paidMinor, openMinor, state, paymentIds: own.map(({ id }) => id) };
+  return { entry, paidMinor, openMinor, state, payments: own };
 }
 
-function dueOf(statements: readonly SettledStatement[]): ShopStanding['due'] {
-  const due = new Map<string, number>();
-  for (const { entry, openMinor } of statements)
-    due.set(entry.body.currency, (due.get(entry.body.currency) ?? 0) + openMinor);
-  return [...due].filter(([, minor]) => minor !== 0).map(([currency, minor]) => ({ currency, minor }));
+function byCurrency(sums: readonly Sum[]): readonly Sum[] {
+  const all = new Map<string, number>();
+  for (const { currency, minor } of sums) all.set(currency, (all.get(currency) ?? 0) + minor);
+  return [...all].filter(([, minor]) => minor !== 0).map(([currency, minor]) => ({ currency, minor }));
 }
