@@ -6,8 +6,11 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { basePriceWords } from '@/app/_words/stall/shopWords';
+import { commissionBaseWords } from '@/app/_words/workshop/workshopWords';
 import { numberLimits, textLimits } from '@/shared/limits';
-import { shopSchema } from '@/shared/schemas/shop';
+import { type Shop, shopSchema } from '@/shared/schemas/shop';
+import type { Channel } from '@/shared/schemas/workshop';
 import type { FieldPath } from '@/shared/setIn';
 import type { ShopOnScreen } from './shopOnScreen';
 
@@ -17,7 +20,9 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
   const { channels } = workspace.workshop;
   const set = (label: string, path: FieldPath, value: unknown) =>
     void workspace.setField({ kind: 'shop', id: shopId }, label, path, value);
-  const usual = channels.find(({ id }) => id === shop.channelId)?.commission ?? null;
+  const channel = channels.find(({ id }) => id === shop.channelId) ?? null;
+  const usual = channel?.commission ?? null;
+  const price = keptOfWords(shop, channel);
   return (
     <FieldGroup>
       <ChoiceField<string>
@@ -36,11 +41,28 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
         {...numberLimits(shopSchema, ['commissionShare'])}
         hint={
           usual === null
-            ? 'Of its price.'
-            : `Of its price. Empty takes the usual ${formatter.share(usual.value)}.`
+            ? `Of ${price}.`
+            : `Of ${price}. Empty takes the usual ${formatter.share(usual.value)}.`
         }
         onCommit={(share) => set('Commission of a shop', ['commissionShare'], share)}
       />
+      {channel?.taxMode !== 'none' && (
+        <ChoiceField
+          label="That is a share of the"
+          id="shop-base"
+          value={shop.commissionBase ?? FOLLOWS}
+          choices={[
+            { value: FOLLOWS, label: followsWords(channel) },
+            ...(['withoutTax', 'withTax'] as const).map((value) => ({
+              value,
+              label: commissionBaseWords[value],
+            })),
+          ]}
+          onCommit={(base) =>
+            set('What the share of a shop is of', ['commissionBase'], base === FOLLOWS ? null : base)
+          }
+        />
+      )}
       <ChoiceField
         label="What is missing is borne by"
         id="shop-bears"
@@ -86,3 +108,18 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
     </FieldGroup>
   );
 }
+
+// Helpers
+
+/** Stands for the way of selling, which says it then. */
+const FOLLOWS = 'follows';
+
+function keptOfWords({ commissionBase }: Shop, channel: Channel | null): string {
+  const base = commissionBase ?? channel?.commissionBase ?? null;
+  return base === null ? 'its price' : basePriceWords(base, channel?.taxMode ?? null);
+}
+
+const followsWords = (channel: Channel | null): string =>
+  channel === null
+    ? 'Price as the way of selling says'
+    : `${commissionBaseWords[channel.commissionBase]}, as the way of selling says`;
