@@ -18,6 +18,7 @@ import { textLimits } from '@/shared/limits';
 import { type Shop, shopSchema } from '@/shared/schemas/shop';
 import { BackForm } from './BackForm';
 import { GoodsOutForm } from './GoodsOutForm';
+import { ShopFiles } from './ShopFiles';
 import styles from './Shops.module.css';
 import { StatementForm } from './StatementForm';
 import { Statements } from './Statements';
@@ -126,6 +127,11 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
         </CardSection>
         <CardSection numeral={3} heading="Terms" id="shop-terms">
           <TermsFields on={on} />
+          <h3 className={styles.sub} id="shop-files">
+            Files
+          </h3>
+          <p className={styles.quiet}>What was agreed in writing, a list of the goods that was signed.</p>
+          <ShopFiles on={on} />
         </CardSection>
         <CardSection numeral={4} heading="Remove" id="shop-remove">
           {isThere || standing.due.length > 0 ? (

@@ -3,12 +3,21 @@ import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { ShopScreen } from '@/app/_shops/ShopScreen';
 import { ShopsScreen } from '@/app/_shops/ShopsScreen';
-import { foldStock } from '@/lib/stock/foldStock';
-import type { Shop } from '@/shared/schemas/shop';
 import { shopSchema } from '@/shared/schemas/shop';
-import { clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { clearScreens, enter } from '@/tests/app/_screens/screens';
+import {
+  actions,
+  bring,
+  click,
+  field,
+  form,
+  noted,
+  shelf,
+  shop,
+  shopNow,
+  state,
+} from '@/tests/app/_shops/shopHands';
 
 const push = vi.hoisted(() => vi.fn());
 vi.mock('next/navigation', () => ({
@@ -25,58 +34,6 @@ afterEach(() => {
   clearScreens();
   push.mockClear();
 });
-
-const { actions, getState } = {
-  actions: () => screenStore().actions,
-  getState: () => screenStore().getState(),
-};
-const noted = () => getState().entries;
-const shopNow = () => getState().kinds.shop.bodies.corner;
-
-/** A shop that sells by the stall's way of selling, 7 % tax inside, and keeps 40 %. */
-async function shop(terms: Partial<Shop> = {}) {
-  await enter(<ShopScreen shopId="corner" />);
-  act(() => {
-    const body = shopSchema.parse({
-      name: 'Corner shop',
-      channelId: 'stall',
-      commissionShare: 0.4,
-      ...terms,
-    });
-    actions().edit('Shop', [{ do: 'add', kind: 'shop', id: 'corner', body }]);
-  });
-}
-
-const click = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
-const field = (within_: HTMLElement, name: string) => within(within_).getByRole('textbox', { name });
-const form = (name: string) => screen.getByRole('form', { name });
-
-async function bring(pieces: string, counted: string | null) {
-  await click('Bring goods there');
-  const out = form('Bring goods there');
-  await userEvent.selectOptions(
-    within(out).getByRole('combobox', { name: 'Design' }),
-    'Fern shirt, Spring Fair shirts',
-  );
-  await userEvent.selectOptions(within(out).getByRole('combobox', { name: 'Size' }), 'M');
-  await userEvent.type(field(out, 'How many'), pieces);
-  if (counted !== null) await userEvent.type(field(out, 'Counted at home before'), counted);
-  await userEvent.click(within(out).getByRole('button', { name: 'Note it' }));
-}
-
-async function state(sold: string, missing: string, price: string | null) {
-  await click('Note a statement');
-  const statement = form('Statement');
-  if (sold !== '') await userEvent.type(field(statement, 'Sold'), sold);
-  if (missing !== '') await userEvent.type(field(statement, 'Missing'), missing);
-  if (price !== null) await userEvent.type(field(statement, 'Its price'), price);
-  return statement;
-}
-
-const shelf = () =>
-  foldStock([...noted().stockMove, ...noted().stockTransfer, ...noted().stockCount])
-    .filter(({ item }) => item.kind === 'finished')
-    .map(({ place, quantity }) => `${place.kind} ${quantity}`);
 
 describe('goods on consignment', () => {
   it('are counted at home before they leave, for nobody counted them yet', async () => {
@@ -97,56 +54,30 @@ describe('goods on consignment', () => {
     expect(shelf().sort()).toEqual(['home 0', 'shop 8']);
   });
 
-  it('are settled to the cent, part by part, and taken back whole', async () => {
-    await shop({ statementDays: 30 });
-    await bring('6', '6');
-    const statement = await state('3', '1', '28');
-    // The example's stall takes commission on the price without tax: 84.00 ÷ 1.07 × 40 % = 31.40.
-    expect(within(statement).getByRole('status')).toHaveTextContent(
-      '84.00 USD less 31.40 USD that the shop keeps: 52.60 USD due.',
-    );
-    await click('Note the statement');
-    expect(shelf().sort()).toEqual(['home 0', 'shop 2']);
-    expect(noted().shopStatement.map(({ body }) => body.dueMinor)).toEqual([5260]);
-    expect(screen.getByText(/56\.00 USD at its last prices/)).toBeInTheDocument();
-
-    await click(/Note a payment/);
-    const amount = field(form('Payment'), 'How much');
-    expect(amount).toHaveValue('52.60');
-    await userEvent.clear(amount);
-    await userEvent.type(amount, '20');
-    await click('Note the payment');
-    expect(screen.getByText(/20\.00 USD paid, 32\.60 USD open/)).toBeInTheDocument();
-
-    await click(/Take back the statement/);
-    expect(noted().shopStatement).toEqual([]);
-    expect(noted().shopPayment).toEqual([]);
-    expect(shelf().sort()).toEqual(['home 0', 'shop 6']);
-    // Undo counts them again.
-    await act(async () => {
-      await actions().undo();
-    });
-    expect(noted().shopStatement).toHaveLength(1);
-    expect(shelf().sort()).toEqual(['home 0', 'shop 2']);
-  });
-
-  it('cannot be reckoned before the terms are set, and the sentence says where', async () => {
-    await shop({ channelId: null });
-    await bring('6', '6');
-    await state('3', '', '28');
-    await click('Note the statement');
-    expect(noted().shopStatement).toEqual([]);
-    expect(screen.getByRole('button', { name: 'Note the statement' })).toHaveAccessibleDescription(
-      /Choose the way of selling first, under Terms/,
-    );
-  });
-
-  it('want a price for what is sold, for none is made up', async () => {
+  it('of the second grade are sold as such, at their own price', async () => {
     await shop();
-    await bring('6', '6');
-    await state('3', '', null);
+    act(() => {
+      const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'M' } as const;
+      const place = { kind: 'shop', name: 'Corner shop' } as const;
+      const body = { item, place, grade: 'second', quantity: 2 } as const;
+      actions().note('Counted', [{ kind: 'stockCount', body }]);
+    });
+    const statement = await state('1', '', '15');
+    expect(within(statement).getByRole('group', { name: /, second grade$/ })).toBeInTheDocument();
     await click('Note the statement');
-    expect(noted().shopStatement).toEqual([]);
+    expect(shelf()).toEqual(['shop 1']);
+    expect(noted().stockMove.map(({ body }) => [body.grade, body.quantity])).toEqual([['second', -1]]);
+    expect(screen.getByText(/15\.00 USD at its last prices/)).toBeInTheDocument();
+  });
+
+  it('keep the agreement beside them', async () => {
+    await shop();
+    const agreement = new File(['agreed'], 'agreement.txt', { type: 'text/plain' });
+    await userEvent.upload(screen.getByLabelText('File to keep'), agreement);
+    expect(await screen.findByText('agreement.txt')).toBeInTheDocument();
+    expect(shopNow()?.attachments.map(({ fileName }) => fileName)).toEqual(['agreement.txt']);
+    await click(/Remove agreement\.txt/);
+    expect(shopNow()?.attachments).toEqual([]);
   });
 
   it('come home, and then the shop can be removed', async () => {
@@ -178,10 +109,22 @@ describe('goods on consignment', () => {
     };
     await rename('Harbour shop');
     expect(shopNow()?.name).toBe('Corner shop');
-    expect(screen.getByRole('alert')).toHaveTextContent('There is a shop “Harbour shop” already');
+    expect(screen.getByRole('alert')).toHaveTextContent(/A shop here is or was called “Harbour shop”/);
     await rename('Mill shop');
     expect(shopNow()?.name).toBe('Mill shop');
     expect(screen.getByText('6 pieces')).toBeInTheDocument();
+    expect(shelf().sort()).toEqual(['home 0', 'shop 0', 'shop 6']);
+    // Another device, which has not heard of the name yet, brings three more; then all come home from both.
+    act(() => {
+      const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'M' } as const;
+      const home = { item, place: { kind: 'home' }, grade: 'first' } as const;
+      const to = { ...home, place: { kind: 'shop', name: 'Corner shop' } } as const;
+      actions().note('Out', [{ kind: 'stockTransfer', body: { from: home, to, quantity: 3 } }]);
+    });
+    expect(screen.getByText('9 pieces')).toBeInTheDocument();
+    await click('Bring goods home');
+    await click('Note it');
+    expect(shelf().sort()).toEqual(['home 6', 'shop 0', 'shop 0']);
   });
 });
 
