@@ -11,7 +11,7 @@ type StallArguments =
     }
   | { readonly kind: 'unusable'; readonly why: string };
 
-const USAGE = 'npm run -s stall -- FILE.json [--day ID] [--hold RANGE]…';
+const USAGE = 'npm run -s stall -- FILE [--day ID] [--hold RANGE]…';
 
 /** @returns what the stall command was asked for, or what is wrong with it in one sentence. */
 export function stallArguments(words: readonly string[]): StallArguments {

@@ -12,6 +12,7 @@ import { type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
 import type { JobInput } from '@/shared/schemas/request';
+import { canonicalText } from '@/lib/stored/canonicalText';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { planTroubles } from './planTroubles';
@@ -53,13 +54,18 @@ export function planStall(asked: StallAsked, grid: Grid, kept = new MakingKept()
   });
   // Where nobody is expected to ask for anything there is nothing to plan.
   const noGoods: StallTrouble = { kind: 'noForecast', rangeId: null, range: null };
-  const found = [...unasked, ...made.troubles, ...unpriced];
+  const found = eachOnce([...unasked, ...made.troubles, ...unpriced]);
   const all = found.length === 0 && goods.length === 0 ? [noGoods] : found;
   if (all.length > 0) return { kind: 'refused', troubles: all };
   return planned(ground, reckoned(ground, goods, made.jobs), made.jobs);
 }
 
 // Helpers
+
+/** What stands in the way of several designs, such as a job that is gone, is said once. */
+const eachOnce = (troubles: readonly StallTrouble[]): readonly StallTrouble[] => [
+  ...new Map(troubles.map((trouble) => [canonicalText(trouble), trouble])).values(),
+];
 
 function groundOf(asked: StallAsked): Ground | null {
   const { stallDay, workshop } = asked;

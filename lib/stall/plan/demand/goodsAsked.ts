@@ -32,7 +32,8 @@ interface AllGoods {
 }
 
 /**
- * Every size of every design that is asked for, held by the maker or finished at home.
+ * Every size of every design that is asked for, held by the maker or finished at home. What stands in the way of
+ * several designs is told for each.
  *
  * @param piecesPerTicket of the way of selling
  * @param leftoverShare of the day, for designs that have none of their own
@@ -87,7 +88,7 @@ function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare:
       }),
     );
   });
-  return { goods, troubles: troubles.filter((one, at) => one !== noShares || troubles.indexOf(one) === at) };
+  return { goods, troubles };
 }
 
 function goodsOfSize(

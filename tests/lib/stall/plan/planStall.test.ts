@@ -239,6 +239,12 @@ describe('what stands in the way of a plan', () => {
     expect(troublesOf(fairWith(day))).toEqual([trouble]);
   });
 
+  it('a job that is gone is told once, however many designs hang on it', () => {
+    const designs = ['fern', 'otter'].map((lineId) => ({ ...fern, jobId: 'gone', lineId }));
+    const ranges = [{ ...shirts, designs }];
+    expect(troublesOf(fairWith({ ranges }))).toEqual([{ kind: 'jobMissing', jobId: 'gone' }]);
+  });
+
   it('chances that do not add to one are told with their sum', () => {
     const weathers = stallDay.weathers.map((one) => ({ ...one, chance: share(0.3) }));
     expect(troublesOf(fairWith({ weathers }))).toEqual([{ kind: 'chances', sum: expect.closeTo(0.9, 12) }]);
