@@ -7,7 +7,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { statementBeyond, statementTold, gradedName } from '@/app/_words/stall/shopWords';
+import { gradedName, statementBeyond, statementTold } from '@/app/_words/stall/shopWords';
 import { statementEntries } from '@/lib/stall/shops/consignedEntries';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';

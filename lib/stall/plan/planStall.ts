@@ -11,8 +11,8 @@ import { type GoodsAsked, goodsAsked } from '@/lib/stall/plan/demand/goodsAsked'
 import { type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
-import type { JobInput } from '@/shared/schemas/request';
 import { canonicalText } from '@/lib/stored/canonicalText';
+import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { planTroubles } from './planTroubles';

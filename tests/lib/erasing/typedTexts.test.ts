@@ -33,9 +33,10 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
     ...['prices.sets.sizes', 'prices.lastHour.prices.size'],
   ],
   // What lies at a shop lies there under its name.
-  shop: ['name', 'attachments.mediaType'],
+  shop: ['name', 'knownAs.name', 'attachments.mediaType'],
   stallTap: ['currency', 'tap.goods.size', 'tap.back.size', 'tap.out.size'],
   shopStatement: ['currency', 'rows.goods.size'],
+  shopPayment: ['currency'],
 };
 
 const everyKind = Object.entries({ ...kinds, ...entryKinds });
