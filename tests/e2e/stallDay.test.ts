@@ -45,7 +45,7 @@ async function loadTheCar(laptop: Page): Promise<FileToBringIn> {
   await laptop.getByRole('button', { name: 'Take the 109' }).click();
   await laptop.getByText('81 shirts, 28 mugs').waitFor();
   await kept(laptop);
-  await keyOf(laptop, 'Fix the plan').click();
+  await laptop.locator('#car').getByRole('button', { name: 'Fix the plan' }).click();
   await car(laptop).getByText('109 pieces').waitFor();
   await kept(laptop);
   await unfold(car(laptop), /^To the phone and back/);
