@@ -5,8 +5,8 @@ import { type BringLimits, type Limited, withinLimits } from './withinLimits';
 
 type Advice = Limited & { readonly why: readonly GoodsPlanned['advisedBy'][] };
 
-/** Where a piece that stays costs nothing, as many as serve all who ask on all but one day in a thousand. */
-const MOST_RATIO = 0.999;
+/** Where a piece that stays costs nothing, as many as serve all who ask on all but one day in ten thousand. */
+const MOST_RATIO = 0.9999;
 
 /** @returns how many to bring of each goods by the critical ratio alone. */
 export const ruleBring = ({ criticalRatio, demand }: GoodsReckoned): number =>
