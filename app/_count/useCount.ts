@@ -3,7 +3,7 @@
 import { useCallback, useMemo, useState } from 'react';
 import { wallAt } from '@/app/_clock/wallAt';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { WAITING_DEVICE } from '@/app/_store/waitingDevice';
+import { WAITING_DEVICE } from '@/app/_store/happenedState';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { tapWords } from '@/app/_words/stall/count/tapWords';
 import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';

@@ -7,8 +7,8 @@ import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
 import type { DocumentActions } from './documentStore';
 import type { EditOutcome } from './documentsState';
+import { WAITING_DEVICE, WAITING_ID } from './happenedState';
 import type { StoreCore } from './storeCore';
-import { WAITING_DEVICE, WAITING_ID } from './waitingDevice';
 import { withRealIds } from './withGivenIds';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<

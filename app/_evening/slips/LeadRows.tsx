@@ -5,7 +5,7 @@ import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { freshEnquiry } from '@/app/_orders/enquiryDraft';
 import { bringBackEnquiry, noteEnquiry } from '@/app/_orders/noteEnquiry';
-import { WAITING_ID } from '@/app/_store/waitingDevice';
+import { WAITING_ID } from '@/app/_store/happenedState';
 import { leadWords } from '@/app/_words/stall/evening/resultWords';
 import styles from './Slips.module.css';
 
