@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
@@ -36,6 +37,8 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const [more, setMore] = useState<number | null>(null);
   const second = secondPrice(plan, tile.minor);
   const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
+  const noPrice = own === null ? 'The price comes first.' : undefined;
+  const noPieces = more === null ? 'How many comes first.' : undefined;
   const done = (one: Tap) => {
     if (tap(one)) onDone();
   };
@@ -46,7 +49,15 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           Sell one even so, {tile.price}
         </Button>
       )}
-      <div className={styles.line}>
+      <EntryForm
+        label="Sell at another price"
+        className={styles.line}
+        missing={noPrice}
+        onEnter={() =>
+          own !== null &&
+          done({ what: 'sale', goods, minor: toMinor(own, plan.currency), isOwnPrice: true, pay })
+        }
+      >
         <AmountField
           label="Other price"
           currency={plan.currency}
@@ -54,16 +65,10 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           onCommit={setOwn}
           minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
         />
-        <Button
-          blockedBy={own === null ? 'The price comes first.' : undefined}
-          onPress={() =>
-            own !== null &&
-            done({ what: 'sale', goods, minor: toMinor(own, plan.currency), isOwnPrice: true, pay })
-          }
-        >
+        <Button type="submit" blockedBy={noPrice}>
           Sell at it
         </Button>
-      </div>
+      </EntryForm>
       {second !== null && (
         <Button onPress={() => done({ what: 'sale', goods, minor: second, isSecond: true, pay })}>
           Sell a second, {shortAmount(second, plan.currency, locale)}
@@ -96,7 +101,12 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
       </div>
       <Exchange {...{ counting, rows, tile }} onTap={done} />
       <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>
-        <div className={styles.line}>
+        <EntryForm
+          label="Pieces put out"
+          className={styles.line}
+          missing={noPieces}
+          onEnter={() => more !== null && done({ what: 'refill', goods, pieces: more })}
+        >
           <NumberField
             label="Pieces put out"
             value={more}
@@ -104,13 +114,10 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
             width="narrow"
             {...numberLimits(stallTapSchema, ['tap', 'pieces'])}
           />
-          <Button
-            blockedBy={more === null ? 'How many comes first.' : undefined}
-            onPress={() => more !== null && done({ what: 'refill', goods, pieces: more })}
-          >
+          <Button type="submit" blockedBy={noPieces}>
             Count them in
           </Button>
-        </div>
+        </EntryForm>
       </Fold>
       <p className={styles.quiet}>
         By {pay === 'cash' ? 'cash' : 'card'}, as it is set; {shortAmount(tile.minor, plan.currency, locale)}{' '}

@@ -4,6 +4,8 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { AmountField } from '@/app/_fields/AmountField';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { PickRow } from '@/app/_fields/PickRow';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { tinWords } from '@/app/_words/stall/count/tapWords';
 import { numberLimits } from '@/shared/limits';
@@ -17,14 +19,23 @@ const causes = ['skimmed', 'added', 'spent'] as const;
 /** Money that goes into the tin or out of it beside sales. */
 export function TinPart({ counting: { plan, count, locale, tap } }: Readonly<{ counting: Counting }>) {
   const [amount, setAmount] = useState<number | null>(null);
+  const [cause, setCause] = useState<(typeof causes)[number] | ''>('');
   const { currency } = plan;
   const moved = `${shortAmount(count.tinMinor, currency, locale)} ${currency}`;
+  const missing =
+    amount === null ? 'How much comes first.' : cause === '' ? 'In or out comes first.' : undefined;
+  const enter = () => {
+    if (amount === null || cause === '') return;
+    if (!tap({ what: 'tin', cause, minor: toMinor(amount, currency), words: '' })) return;
+    setAmount(null);
+    setCause('');
+  };
   return (
     <Fold
       summary="Tin"
       line={count.tinMinor === 0 ? 'money in or out beside sales' : `${moved} beside sales`}
     >
-      <div className={styles.part}>
+      <EntryForm label="Tin" className={styles.part} missing={missing} onEnter={enter}>
         <AmountField
           label="How much"
           currency={currency}
@@ -32,21 +43,18 @@ export function TinPart({ counting: { plan, count, locale, tap } }: Readonly<{ c
           onCommit={setAmount}
           minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
         />
+        <PickRow<(typeof causes)[number] | ''>
+          label="In or out"
+          value={cause}
+          choices={causes.map((value) => ({ value, label: tinWords[value] }))}
+          onPick={setCause}
+        />
         <div className={styles.keys}>
-          {causes.map((cause) => (
-            <Button
-              key={cause}
-              blockedBy={amount === null ? 'How much comes first.' : undefined}
-              onPress={() => {
-                if (amount === null) return;
-                if (tap({ what: 'tin', cause, minor: toMinor(amount, currency), words: '' })) setAmount(null);
-              }}
-            >
-              {tinWords[cause]}
-            </Button>
-          ))}
+          <Button type="submit" blockedBy={missing}>
+            Into the count
+          </Button>
         </div>
-      </div>
+      </EntryForm>
     </Fold>
   );
 }

@@ -245,6 +245,24 @@ describe('under a long press', () => {
     expect(tapped()).toMatchObject([{ what: 'refund', minor: 2500 }]);
   });
 
+  it('sells at no other price while what is typed may be misread', async () => {
+    await fixPlan();
+    await enterCount();
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    const price = await screen.findByRole('textbox', { name: 'Other price' });
+    // A comma groups thousands here, and 12 was a price on the way.
+    await userEvent.type(price, '12,50');
+    await click(key(/^Sell at it$/));
+    expect(tapped()).toEqual([]);
+    expect(price).toHaveFocus();
+    expect(price).toHaveAccessibleDescription(/could be misread/);
+    expect(price).not.toHaveAccessibleDescription(/in force/);
+    await userEvent.clear(price);
+    await userEvent.type(price, '12.50');
+    await click(key(/^Sell at it$/));
+    expect(tapped()).toMatchObject([{ what: 'sale', minor: 1250, isOwnPrice: true }]);
+  });
+
   it('exchanges a piece for another with what it costs more', async () => {
     await fixPlan();
     await enterCount();
@@ -272,6 +290,20 @@ describe('under More', () => {
     expect(tapped().map(({ what }) => what)).toEqual(['given', 'sale']);
   });
 
+  it('takes nothing out of the tin while how much may be misread', async () => {
+    await fixPlan();
+    await enterCount();
+    await click(key(/^More$/));
+    await click(await screen.findByText('Tin'));
+    const amount = screen.getByRole('textbox', { name: 'How much' });
+    await userEvent.type(amount, '12,50');
+    await click(screen.getByRole('radio', { name: 'Taken out' }));
+    await click(key(/^Into the count$/));
+    expect(tapped()).toEqual([]);
+    expect(amount).toHaveFocus();
+    expect(amount).not.toHaveAccessibleDescription(/in force/);
+  });
+
   it('counts visitors, weather, notes, leads and the tin', async () => {
     await fixPlan();
     await enterCount();
@@ -285,7 +317,8 @@ describe('under More', () => {
     await click(key(/^Note it$/));
     await click(screen.getByText('Tin'));
     await userEvent.type(screen.getByRole('textbox', { name: 'How much' }), '50');
-    await click(key(/^Taken out$/));
+    await click(screen.getByRole('radio', { name: 'Taken out' }));
+    await click(key(/^Into the count$/));
     expect(tapped()).toEqual([
       { what: 'visitors', count: 10 },
       { what: 'visitors', count: 10 },
