@@ -2,9 +2,11 @@
 
 import { Button } from '@/app/_controls/Button';
 import { typing } from '@/app/_documents/typing';
+import { CoinCounts } from '@/app/_fields/CoinCounts';
 import { NumberField } from '@/app/_fields/NumberField';
 import { formatterFor } from '@/app/_words/formatter';
 import { carWords, floatWords } from '@/app/_words/stall/carWords';
+import { usableLocale } from '@/app/_words/usableLocale';
 import { numberLimits } from '@/shared/limits';
 import { type Coins, stallDaySchema } from '@/shared/schemas/stallDay';
 import { cashOf } from '@/shared/tables/coins';
@@ -18,19 +20,14 @@ export function FloatFields({ part, car }: Readonly<{ part: StallPart; car: CarO
   const { workshop, setField } = workspace;
   const formatter = formatterFor(workshop);
   const target = { kind: 'stallDay', id } as const;
-  const known = cashOf(workshop.currency);
-  const values = [
-    ...new Set([
-      ...(known === null ? [] : [...known.notes, ...known.coins]),
-      ...float.map(({ value }) => value),
-    ]),
-  ].sort((one, other) => other - one);
-  const countOf = (value: number) => float.find((one) => one.value === value)?.count ?? 0;
   const set = (to: Coins | null) => setField(target, 'Float', ['float', 'coins'], to);
-  const withCount = (value: number, count: number | null): Coins =>
-    values
-      .map((one) => ({ value: one, count: one === value ? (count ?? 0) : countOf(one) }))
-      .filter((one) => one.count > 0);
+  const setCount = (value: number, count: number | null) => {
+    const others = float.filter((one) => one.value !== value);
+    // None of a value that the currency has needs no line; another's field would go with it.
+    const isKept = (count ?? 0) > 0 || cashOf(workshop.currency) === null;
+    const next = isKept ? [...others, { value, count: count ?? 0 }] : others;
+    set(next.toSorted((one, other) => other.value - one.value));
+  };
   return (
     <div className={styles.rows}>
       <p>
@@ -44,19 +41,19 @@ export function FloatFields({ part, car }: Readonly<{ part: StallPart; car: CarO
         whenEmpty="Empty follows what is expected."
         onCommit={(to) => setField(target, 'Tickets in the first 90 minutes', ['float', 'firstTickets'], to)}
       />
-      <ul className={styles.coins} aria-label="In the tin">
-        {values.map((value) => (
-          <li key={value}>
-            <NumberField
-              label={`× ${formatter.number(value)}`}
-              width="narrow"
-              value={countOf(value)}
-              {...numberLimits(stallDaySchema, ['float', 'coins', 0, 'count'])}
-              onCommit={(to) => set(withCount(value, to))}
-            />
-          </li>
-        ))}
-      </ul>
+      <fieldset>
+        <legend className="visuallyHidden">In the tin</legend>
+        <div className={styles.rows}>
+          <CoinCounts
+            currency={workshop.currency}
+            locale={usableLocale(workshop.locale)}
+            coins={float}
+            otherwise={0}
+            idStart="stall-float-coin-"
+            onCount={setCount}
+          />
+        </div>
+      </fieldset>
       {stallDay.float.coins !== null && advice.kind === 'advised' && (
         <div>
           <Button

@@ -95,7 +95,6 @@ export const carWords = {
   bring: 'Bring the count back',
   count: 'Count sales here',
   follow: 'Take the advice',
-  addCoin: 'Add a note or coin',
   addThing: 'Add a thing',
 } as const;
 

@@ -193,7 +193,10 @@ describe('the tin', () => {
   it('is filled by hand or by the advice', async () => {
     await enter(<Room />);
     await press('The float');
-    const tens = await screen.findByRole('textbox', { name: '× 10' });
+    // The same small boxes as in the evening, so that both fit beside each other on any screen.
+    const notes = within(await screen.findByRole('group', { name: 'Notes' }));
+    const tens = notes.getByRole('textbox', { name: '10.00' });
+    expect(notes.getByRole('textbox', { name: '100.00' })).toHaveValue('0');
     expect(tens).toHaveValue('7');
     await userEvent.clear(tens);
     await userEvent.type(tens, '9');
