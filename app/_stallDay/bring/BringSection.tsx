@@ -31,7 +31,8 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
   const fewer = plan === null ? null : fewerOfRange(plan);
   const line = bringAnswer(grid, fewer);
   const cells = grid.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-  const differs = cells.some(isOtherThanAdvised);
+  // That nothing fits is no advice to bring nothing.
+  const differs = cells.some(isOtherThanAdvised) && (plan?.nothingFits ?? null) === null;
   const follows = cells.some(({ held }) => held === null);
   const total = (of: 'mine' | 'advised') => grid.reduce((sum, range) => sum + range[of], 0);
   return (

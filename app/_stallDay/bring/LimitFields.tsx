@@ -32,7 +32,7 @@ export function LimitFields({ on }: Readonly<{ on: StallOnScreen }>) {
         value={cash}
         {...numberLimits(stallDaySchema, ['limits', 'cash'])}
         whenEmpty="No limit is set."
-        hint="Materials and the costs of the day, fee included."
+        hint="Materials, bags, and of the day’s costs what is not paid yet."
         onCommit={(to) => set('Cash before the first sale', ['limits', 'cash'], to)}
       />
       <NumberField

@@ -13,7 +13,7 @@ export function PlanBar({ on, isFixed, isClosed }: PlanBarProps) {
   const { plan, isOld, grid, id } = on;
   if (plan === null || isClosed) return null;
   const cells = grid.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
-  const isAdvisedOther = cells.some(isOtherThanAdvised);
+  const isAdvisedOther = cells.some(isOtherThanAdvised) && plan.nothingFits === null;
   const advised = grid.reduce((sum, range) => sum + range.advised, 0);
   return (
     <aside className={styles.bar} data-plan-bar aria-label="Plan at the thumb">

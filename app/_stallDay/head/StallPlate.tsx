@@ -81,6 +81,7 @@ function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
       <p className={styles.go}>{verdictWords(mine.goOrStay)}</p>
       <p className={styles.quiet}>
         <strong>{on.amount(mine.cashBefore)}</strong> laid out before the first sale
+        {mine.paid > 0 && `, ${on.amount(mine.paid)} of it paid`}
       </p>
       <p className={styles.quiet}>
         <ToTypical {...restsOn} show={on.show} />

@@ -36,12 +36,24 @@ export function overWords(
     case 'tablePieces':
       return `${number(is)} pieces are brought, and the table holds ${number(most)}: ${number(is - most)} stay in the box unseen. Bring fewer, or make room.`;
     case 'cash':
-      return `${amount(is)} is laid out before the first sale, and ${amount(most)} may be. Bring fewer, or set more aside.`;
+      return `${amount(is)} is still to be laid out before the first sale, and ${amount(most)} may be. Bring fewer, or set more aside.`;
     case 'benchHours':
       return `Making it takes ${number(is)} hours at the bench, and there are ${number(most)} until the day: the last pieces would not be ready. Bring fewer, or begin sooner.`;
     default:
       return limit satisfies never;
   }
+}
+
+/** @returns why nothing is advised though something would sell, and from what on something can come along */
+export function nothingFitsWords(
+  fits: NonNullable<Plan['nothingFits']>,
+  amount: (money: number) => string,
+  { number }: Pick<Formatter, 'number'>,
+): string {
+  if (fits.limit === 'tablePieces')
+    return `Nothing is advised: the table holds ${number(fits.most)} and a design begins with ${number(fits.least)}. Make room, or bring what you like without the advice.`;
+  // In whole units and up, so that as much is surely enough.
+  return `Nothing is advised: the day and its batch alone take ${amount(fits.setAside)} that is not paid yet, and ${amount(fits.most)} may be laid out. From ${amount(Math.ceil(fits.least))} on something can come along. Set more aside, or lower the costs.`;
 }
 
 /** Less than this nobody would look for another choice. Currency units. */

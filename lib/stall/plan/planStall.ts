@@ -2,11 +2,13 @@ import type { Grid } from '@/lib/grid/evaluateGrid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { adviseBring } from '@/lib/stall/plan/advice/adviseBring';
 import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { Limited } from '@/lib/stall/plan/advice/withinLimits';
 import { type DayCosts, dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import { dayPrice } from '@/lib/stall/plan/costs/dayPrice';
 import { jobForStall } from '@/lib/stall/plan/costs/jobForStall';
 import type { BatchCosts, MakingCosts } from '@/lib/stall/plan/costs/makingCosts';
 import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
+import { paidAlready } from '@/lib/stall/plan/costs/paidAlready';
 import { type GoodsAsked, goodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
 import { type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
@@ -25,6 +27,8 @@ interface Ground {
   readonly asked: StallAsked;
   readonly channel: Channel;
   readonly day: DayCosts;
+  /** Of the costs of the day, when it is asked. */
+  readonly paid: number;
   readonly scenarios: readonly Scenario[];
   readonly leftoverShare: number;
 }
@@ -73,9 +77,13 @@ function groundOf(asked: StallAsked): Ground | null {
   const day = dayCosts(stallDay, workshop);
   const { leftoverShare } = stallDay;
   if (channel === undefined || day === null || leftoverShare === null) return null;
-  return { asked, channel, day, scenarios: scenariosOf(stallDay), leftoverShare: leftoverShare.value };
+  return {
+    ...{ asked, channel, day, paid: paidAlready(stallDay, workshop, asked.day) },
+    ...{ scenarios: scenariosOf(stallDay), leftoverShare: leftoverShare.value },
+  };
 }
 
+type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
 type Jobs = ReadonlyMap<string, MakingCosts>;
 
 function makingOf(
@@ -109,14 +117,15 @@ function reckoned(
 }
 
 function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): StallAnswer {
-  const { asked, day, scenarios, channel } = ground;
+  const { asked, day, paid, scenarios, channel } = ground;
   const { stallDay, workshop } = asked;
   const taxed = channel.taxMode === 'none' ? 0 : (channel.tax?.value ?? 0);
   const seen = (bring: readonly number[]): PlanSeen => ({
     ...{ goods, bring, scenarios, day, withTax: 1 + taxed },
     batch: batchOf(goods, bring, jobs),
   });
-  const advised = adviseBring(goods, limitsOf(ground, goods, jobs));
+  const limits = limitsOf(ground, goods, jobs);
+  const advised = adviseBring(goods, limits);
   const mine = goods.map(({ held }, at) => held ?? advised.bring[at] ?? 0);
   const taking = [...new Set(goods.map(({ rangeId }) => rangeId))].map((rangeId) => {
     const bring = goods.map((one, at) => (one.rangeId === rangeId ? advised.bring[at] : mine[at]) ?? 0);
@@ -134,26 +143,40 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
     goods: goods.map((one, at) =>
       shown(one, mine[at] ?? 0, advised.bring[at] ?? 0, advised.why[at] ?? 'rule'),
     ),
-    mine: seePlan(seen(mine), stallDay.limits),
-    advice: seePlan(seen(advised.bring), stallDay.limits),
+    mine: seePlan(seen(mine), stallDay.limits, paid),
+    advice: seePlan(seen(advised.bring), stallDay.limits, paid),
     taking,
     limitGap: advised.gap,
+    nothingFits: nothingFits(advised.nothingFits, limits.setAside, stallDay),
     troubles: [...besideTroubles(channel), ...belowZero(asked, goods)],
     restsOn: restsOn(asked, channel, goods),
   };
 }
 
-/** What the limits leave for pieces: the day and its batch are paid first, by the plan without limits. */
-function limitsOf({ asked, day }: Ground, goods: readonly GoodsReckoned[], jobs: Jobs) {
+/** What the limits leave for pieces: what of the day is not paid yet and its batch come first, by the plan without limits. */
+function limitsOf({ asked, day, paid }: Ground, goods: readonly GoodsReckoned[], jobs: Jobs) {
   const { tablePieces, cash } = asked.stallDay.limits;
-  if (cash === null) return { tablePieces, cash };
+  if (cash === null) return { tablePieces, cash, setAside: 0 };
   const { bring } = adviseBring(goods, { tablePieces: null, cash: null });
   const ofPieces = goods.reduce(
     (sum, each, at) => sum + Math.max(0, (bring[at] ?? 0) - each.atHome) * each.cash,
     0,
   );
   const once = batchOf(goods, bring, jobs).cash - ofPieces;
-  return { tablePieces, cash: cash - day.sunk - day.avoidable - once };
+  const setAside = day.sunk + day.avoidable - paid + once;
+  return { tablePieces, cash: cash - setAside, setAside };
+}
+
+function nothingFits(
+  found: Limited['nothingFits'],
+  setAside: number,
+  { limits }: StallAsked['stallDay'],
+): Planned['nothingFits'] {
+  const most = found === null ? null : limits[found.limit];
+  if (found === null || most === null) return null;
+  return found.limit === 'cash'
+    ? { limit: 'cash', most, setAside, least: setAside + found.least }
+    : { limit: 'tablePieces', most, least: found.least };
 }
 
 function batchOf(goods: readonly GoodsReckoned[], bring: readonly number[], jobs: Jobs): BatchCosts {

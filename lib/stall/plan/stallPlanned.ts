@@ -100,6 +100,8 @@ export interface StallPlanned {
   /** Laid out before the first sale, and the same with packaging. */
   readonly cashBefore: number;
   readonly cashBeforeWithPackaging: number;
+  /** What of it is paid already; the limit of cash is of the rest. */
+  readonly paid: number;
   readonly makingCost: number;
   readonly batch: number;
   readonly benchHours: number;
@@ -167,6 +169,17 @@ export type StallAnswer =
       }[];
       /** At most what a better choice within the limits could earn more than the advice; 0 where there is none. */
       readonly limitGap: number;
+      /** Within the limits nothing can be brought, though something would be: the least with which something can. */
+      readonly nothingFits:
+        | { readonly limit: 'tablePieces'; readonly most: number; readonly least: number }
+        /** `setAside` is what the day and its batch take before any piece. */
+        | {
+            readonly limit: 'cash';
+            readonly most: number;
+            readonly setAside: number;
+            readonly least: number;
+          }
+        | null;
       /** Said beside the plan; none of it stops it. */
       readonly troubles: readonly StallTrouble[];
       /** Figures it rests on, how many of them are typical, and the first of these. */

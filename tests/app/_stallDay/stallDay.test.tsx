@@ -78,6 +78,20 @@ describe('the plan of the worked fair', () => {
     ]);
   });
 
+  it('says that nothing fits where the money does not reach, and offers no advice to bring nothing', async () => {
+    await fair();
+    // The stall fee of 85.00 is paid already.
+    expect(part('The plan in short').getByText(/laid out before/)).toHaveTextContent(/, 85\.00 of it paid$/);
+    await change({ limits: { ...kept().limits, cash: 50 } });
+    const bring = part('How many to bring');
+    expect(
+      await bring.findByText(
+        /^Nothing is advised: the day and its batch alone take [\d.]+ that is not paid yet, and 50\.00 may be/,
+      ),
+    ).toBeVisible();
+    expect(bring.queryByText(/^Take the/)).toBeNull();
+  });
+
   it('advises 81 shirts for 96 and 28 mugs for 36, fifteen fewer for the same dry day', async () => {
     await fair();
     const bring = part('How many to bring');

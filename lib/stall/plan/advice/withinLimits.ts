@@ -1,7 +1,7 @@
 import { filledChoice, improvedChoice, type Patience } from './filledChoice';
 import type { GoodsReckoned } from './goodsReckoned';
-import { type Choice, fits, pricedChoice } from './limitedChoice';
-import { limitedDesigns, type Room } from './limitedDesigns';
+import { type Choice, fits, nextMoves, pricedChoice } from './limitedChoice';
+import { type LimitedDesign, limitedDesigns, type Room } from './limitedDesigns';
 
 /** What must do for all pieces; null where nothing does. */
 export interface BringLimits {
@@ -17,6 +17,8 @@ export interface Limited {
   readonly trimmedFor: 'tablePieces' | 'cash' | null;
   /** At most what a better choice within the limits could earn more, currency units; 0 where there is none. */
   readonly gap: number;
+  /** Where something would be brought and nothing fits: which limit keeps it out, and the least of it that does not. */
+  readonly nothingFits: { readonly limit: 'tablePieces' | 'cash'; readonly least: number } | null;
 }
 
 const NOISE = 1e-9;
@@ -45,7 +47,7 @@ export function withinLimits(
     pieces: tablePieces ?? Number.POSITIVE_INFINITY,
     cash: cash === null ? Number.POSITIVE_INFINITY : Math.max(0, cash),
   };
-  if (fits(unlimited, room)) return { bring: unlimited.bring, trimmedFor: null, gap: 0 };
+  if (fits(unlimited, room)) return { bring: unlimited.bring, trimmedFor: null, gap: 0, nothingFits: null };
   const tried = directionsOf(unlimited, room).map((direction) => raised(priced, direction, room));
   const bound = Math.min(...tried.map((one) => one.bound));
   const patience: Patience = { left: MOST_WEIGHED, bound };
@@ -56,10 +58,26 @@ export function withinLimits(
     .map((choice) => improvedChoice(designs, choice, room, patience))
     .reduce((top, next) => (next.worth > top.worth ? next : top));
   const gap = bound - best.worth;
-  return { bring: best.bring, trimmedFor: tighter(unlimited, room), gap: gap > NOISE ? gap : 0 };
+  return {
+    bring: best.bring,
+    trimmedFor: tighter(unlimited, room),
+    gap: gap > NOISE ? gap : 0,
+    nothingFits: best.takes.pieces > 0 ? null : nothingFits(designs, room, goods.length),
+  };
 }
 
 // Helpers
+
+/** What each design begins with; where none of that pays for itself, all that it would come along with. */
+function nothingFits(designs: readonly LimitedDesign[], room: Room, count: number): Limited['nothingFits'] {
+  const first = designs.flatMap((design) => nextMoves(design, [])).filter(({ worth }) => worth > NOISE);
+  const begun = first.length > 0 ? first : designs.map((design) => pricedChoice([design], free, count));
+  const least = (of: keyof Room, among: readonly Pick<Choice, 'takes'>[]) =>
+    Math.min(...among.map(({ takes }) => takes[of]));
+  const placed = begun.filter(({ takes }) => takes.pieces <= room.pieces);
+  if (placed.length === 0) return { limit: 'tablePieces', least: least('pieces', begun) };
+  return { limit: 'cash', least: least('cash', placed) };
+}
 
 /** The limit of which more is wanted than there is, by the larger share. */
 const tighter = ({ takes }: Choice, room: Room): 'tablePieces' | 'cash' =>

@@ -6,8 +6,12 @@ import { goOrStay } from './goOrStay';
 import { type PlanSeen, planOutcomes, weightedOutcome } from './planOutcomes';
 import { planSpread } from './planSpread';
 
-/** One set of numbers, seen through from the table to the last hour's pay. */
-export function seePlan(seen: PlanSeen, limits: StallDay['limits']): StallPlanned {
+/**
+ * One set of numbers, seen through from the table to the last hour's pay.
+ *
+ * @param paid what of the day's costs is paid already and no limit holds back, currency units
+ */
+export function seePlan(seen: PlanSeen, limits: StallDay['limits'], paid: number): StallPlanned {
   const { goods, bring, day, batch } = seen;
   const sum = (of: (each: GoodsReckoned, brought: number) => number) =>
     goods.reduce((running, each, at) => running + of(each, bring[at] ?? 0), 0);
@@ -16,7 +20,7 @@ export function seePlan(seen: PlanSeen, limits: StallDay['limits']): StallPlanne
   const pieces = sum((_, brought) => brought);
   const cashBefore = day.sunk + day.avoidable + batch.cash;
   const cashBeforeWithPackaging = cashBefore + sum(({ packaging }, brought) => packaging * brought);
-  const is = { tablePieces: pieces, cash: cashBeforeWithPackaging, benchHours: batch.benchHours };
+  const is = { tablePieces: pieces, cash: cashBeforeWithPackaging - paid, benchHours: batch.benchHours };
   return {
     bring: goods.map(({ jobId, lineId, size, rangeId }, at) => ({
       jobId,
@@ -34,6 +38,7 @@ export function seePlan(seen: PlanSeen, limits: StallDay['limits']): StallPlanne
     goOrStay: goOrStay(seen),
     cashBefore,
     cashBeforeWithPackaging,
+    paid,
     makingCost: sum((each, brought) => each.cost * pressed(each, brought)),
     batch: batch.once,
     benchHours: batch.benchHours,

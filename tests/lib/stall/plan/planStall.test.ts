@@ -143,9 +143,44 @@ describe('limits', () => {
 
   it('keep the money that is laid out before the first sale, bags and boxes among it', () => {
     const { advice, mine } = limited({ cash: 600 });
-    expect(advice.cashBeforeWithPackaging).toBeLessThanOrEqual(600);
-    expect(advice.cashBeforeWithPackaging).toBeGreaterThan(590);
+    // The fee of 85.00 is paid already and laid out no more.
+    expect(advice.cashBeforeWithPackaging - 85).toBeLessThanOrEqual(600);
+    expect(advice.cashBeforeWithPackaging - 85).toBeGreaterThan(590);
+    expect(mine.over).toEqual([{ limit: 'cash', is: expect.closeTo(787.35 - 85, 1), most: 600 }]);
+  });
+
+  it('count a fee that is not paid yet, and leave what is laid out in all as it is', () => {
+    const costs = stallDay.costs.map((cost) => ({ ...cost, paidOn: null }));
+    const { mine } = plannedFair(fairWith({ costs, limits: { ...stallDay.limits, cash: 600 } }));
     expect(mine.over).toEqual([{ limit: 'cash', is: expect.closeTo(787.35, 1), most: 600 }]);
+    expect([mine.paid, plan.mine.paid]).toEqual([0, 85]);
+    expect([mine.cashBefore, plan.mine.cashBefore]).toEqual([
+      expect.closeTo(747.51, 1),
+      expect.closeTo(747.51, 1),
+    ]);
+  });
+
+  it('of less money than day and batch take let nothing come along, and tell from how much on something does', () => {
+    const { advice, nothingFits } = limited({ cash: 50 });
+    if (nothingFits?.limit !== 'cash') throw new Error('money keeps nothing out');
+    expect(advice.pieces).toBe(0);
+    // 145.60 of the day, 85.00 of it paid; the batch comes on top.
+    expect(nothingFits.setAside).toBeGreaterThan(60.6);
+    expect(nothingFits.least).toBeGreaterThan(nothingFits.setAside);
+    const enough = limited({ cash: nothingFits.least });
+    expect([enough.advice.pieces, enough.nothingFits]).toEqual([1, null]);
+    expect(limited({ cash: nothingFits.least - 0.01 }).advice.pieces).toBe(0);
+  });
+
+  it('of fewer places than a design begins with tell how many that are', () => {
+    const shirts = { ...fairAsked, jobs: fairAsked.jobs.slice(0, 1) };
+    const ranges = stallDay.ranges.slice(0, 1);
+    const limits = { ...stallDay.limits, tablePieces: 2 };
+    const { advice, nothingFits } = plannedFair({ ...shirts, stallDay: { ...stallDay, ranges, limits } });
+    expect(advice.pieces).toBe(0);
+    // One each of M, L and XL.
+    expect(nothingFits).toEqual({ limit: 'tablePieces', most: 2, least: 3 });
+    expect(limited({}).nothingFits).toBeNull();
   });
 
   it('of hours warn, and trim nothing', () => {
