@@ -11,7 +11,7 @@ export const laterParts = {
   note: lazy(() => import('./day/NoteFields').then(({ NoteFields }) => NoteFields)),
   goods: lazy(() => import('./goods/GoodsFields').then(({ GoodsFields }) => GoodsFields)),
   limits: lazy(() => import('./bring/LimitFields').then(({ LimitFields }) => LimitFields)),
-  why: lazy(() => import('./bring/WhyMore').then(({ WhyMore }) => WhyMore)),
+  why: lazy(() => import('./bring/WhyAdvised').then(({ WhyAdvised }) => WhyAdvised)),
   chances: lazy(() => import('./weather/ChanceFields').then(({ ChanceFields }) => ChanceFields)),
   spread: lazy(() => import('./weather/SpreadTold').then(({ SpreadTold }) => SpreadTold)),
   sold: lazy(() => import('./weather/SoldTable').then(({ SoldTable }) => SoldTable)),

@@ -109,7 +109,7 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
             : [
                 {
                   id: 'stall-fold-why',
-                  name: 'Why more than will sell',
+                  name: 'Why these numbers',
                   body: () => <LaterPart part={laterParts.why} what="The reason" props={{ on, plan }} />,
                 },
               ]),

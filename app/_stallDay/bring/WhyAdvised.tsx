@@ -2,8 +2,8 @@ import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import styles from '@/app/_stallDay/weather/Weather.module.css';
 import { whyWords } from '@/app/_words/stall/whyWords';
 
-/** Why the advice is more than will sell. */
-export const WhyMore = ({ on, plan }: Readonly<{ on: StallOnScreen; plan: StallPlan }>) => (
+/** Why as many are advised. */
+export const WhyAdvised = ({ on, plan }: Readonly<{ on: StallOnScreen; plan: StallPlan }>) => (
   <>
     {whyWords(plan.goods, on.reader).map((sentence) => (
       <p key={sentence} className={styles.facts}>
