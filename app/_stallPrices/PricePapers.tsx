@@ -5,11 +5,11 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { PaperToPrint } from '@/app/_papers/PaperToPrint';
-import { priceWords, timeWords } from '@/app/_words/stall/priceWords';
+import { priceWords, setLeftOutWords, timeWords } from '@/app/_words/stall/priceWords';
 import type { StallPricesBody } from '@/lib/papers/bodies/stallPricesPaper';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import styles from './Prices.module.css';
-import type { PricesPart } from './pricesOnScreen';
+import { type PricesPart, priceWriter } from './pricesOnScreen';
 import { stallPricesBody } from './stallPricesBody';
 
 type PricePapersProps = Readonly<{ part: PricesPart; prices: PricesOfDay | null }>;
@@ -25,9 +25,10 @@ export function PricePapers({ part, prices }: PricePapersProps) {
   const [offersOrders, setOffersOrders] = useState(true);
   const isLate = when === 'late' && lastHour !== null;
   const source = useMemo(() => {
-    const body = stallPricesBody(part, { page, offersOrders, isLate });
+    const { sets } = prices ?? { sets: [] };
+    const body = stallPricesBody(part, { page, offersOrders, isLate, sets });
     return body === null ? null : ({ kind, body } as const);
-  }, [part, page, offersOrders, isLate, kind]);
+  }, [part, prices, page, offersOrders, isLate, kind]);
   if (prices === null || source === null) return <p>{priceWords.none}</p>;
   return (
     <div className={styles.rows}>
@@ -65,6 +66,12 @@ export function PricePapers({ part, prices }: PricePapersProps) {
       {kind === 'tableList' && (
         <CheckField label={priceWords.offersOrders} checked={offersOrders} onCommit={setOffersOrders} />
       )}
+      {isLate &&
+        prices.sets.map(({ set, lateSingles }) =>
+          lateSingles === null ? null : (
+            <p key={set.id}>{setLeftOutWords(set.name, lateSingles, priceWriter(workspace))}</p>
+          ),
+        )}
       <PaperToPrint
         {...{ source, readFile }}
         words={workshop.papers.words}

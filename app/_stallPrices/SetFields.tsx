@@ -7,8 +7,7 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
-import { priceWords, setWords } from '@/app/_words/stall/priceWords';
-import type { SetJudged } from '@/lib/stall/prices/judgeSet';
+import { priceWords, setLeftOutWords, setWords } from '@/app/_words/stall/priceWords';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type SetOffer, stallDaySchema } from '@/shared/schemas/stallDay';
@@ -37,7 +36,7 @@ export function SetFields({ part, prices }: SetFieldsProps) {
         <OneSet
           key={set.id}
           {...{ part, set, at }}
-          judged={prices?.sets.find((one) => one.set.id === set.id)?.judged ?? null}
+          found={prices?.sets.find((one) => one.set.id === set.id) ?? null}
           isKnown={prices !== null}
         />
       ))}
@@ -59,11 +58,11 @@ type OneSetProps = Readonly<{
   part: PricesPart;
   set: SetOffer;
   at: number;
-  judged: SetJudged | null;
+  found: PricesOfDay['sets'][number] | null;
   isKnown: boolean;
 }>;
 
-function OneSet({ part, set, at, judged, isKnown }: OneSetProps) {
+function OneSet({ part, set, at, found, isKnown }: OneSetProps) {
   const { workspace, id, stallDay } = part;
   const { name, pieces, price, rangeIds, sizes } = set;
   const path = ['prices', 'sets', at] as const;
@@ -74,6 +73,9 @@ function OneSet({ part, set, at, judged, isKnown }: OneSetProps) {
       (part.answer?.goods ?? []).flatMap((one) => (rangeIds.includes(one.rangeId) ? [one.size] : [])),
     ),
   ];
+  const judged = found?.judged ?? null;
+  const lateSingles = found?.lateSingles ?? null;
+  const writer = priceWriter(workspace);
   const told =
     price === null
       ? [priceWords.setUnpriced]
@@ -81,7 +83,10 @@ function OneSet({ part, set, at, judged, isKnown }: OneSetProps) {
         ? isKnown
           ? [priceWords.setNone]
           : []
-        : setWords(judged, priceWriter(workspace));
+        : [
+            ...setWords(judged, writer),
+            ...(lateSingles === null ? [] : [setLeftOutWords(name, lateSingles, writer)]),
+          ];
   return (
     <section className={styles.set} aria-label={name}>
       <FieldGroup>

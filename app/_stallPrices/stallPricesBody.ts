@@ -2,6 +2,7 @@ import { usableLocale } from '@/app/_words/usableLocale';
 import type { StallPricesBody } from '@/lib/papers/bodies/stallPricesPaper';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { priceRows } from '@/lib/stall/prices/priceRows';
+import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { toMinor } from '@/shared/money';
 import type { PricesPart } from './pricesOnScreen';
 
@@ -9,12 +10,14 @@ interface Wanted {
   readonly page: StallPricesBody['page'];
   readonly offersOrders: boolean;
   readonly isLate: boolean;
+  /** What is said of the prices on the screen. */
+  readonly sets: PricesOfDay['sets'];
 }
 
 /** @returns what stands on the list and on the cards: goods that come along; null while there is no plan. */
 export function stallPricesBody(
   { workspace, stallDay, answer }: PricesPart,
-  { page, offersOrders, isLate }: Wanted,
+  { page, offersOrders, isLate, sets }: Wanted,
 ): StallPricesBody | null {
   const { workshop } = workspace;
   const { prices } = stallDay;
@@ -41,8 +44,10 @@ export function stallPricesBody(
     taxMode: channel.taxMode,
     fromMinute: late?.fromMinute ?? null,
     rows: priceRows(stallDay.ranges, goods),
-    sets: prices.sets.flatMap(({ name, sizes, rangeIds, price }) =>
-      price === null ? [] : [{ name, sizes, rangeIds, minor: toMinor(price, currency) }],
+    sets: sets.flatMap(({ set: { name, pieces, sizes, rangeIds, price }, lateSingles }) =>
+      price === null || (isLate && lateSingles !== null)
+        ? []
+        : [{ name, pieces, sizes, rangeIds, minor: toMinor(price, currency) }],
     ),
   };
 }

@@ -38,6 +38,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const second = secondPrice(plan, tile.minor);
   const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
   const noPrice = own === null ? 'The price comes first.' : undefined;
+  const noneBack = back === null ? 'What was paid comes first.' : undefined;
   const noPieces = more === null ? 'How many comes first.' : undefined;
   const done = (one: Tap) => {
     if (tap(one)) onDone();
@@ -81,7 +82,14 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
         <Button onPress={() => done({ what: 'damaged', goods, isSecond: false })}>Damaged, waste</Button>
         <Button onPress={() => done({ what: 'damaged', goods, isSecond: true })}>Damaged, a second</Button>
       </div>
-      <div className={styles.line}>
+      <EntryForm
+        label="A piece that came back"
+        className={styles.line}
+        missing={noneBack}
+        onEnter={() =>
+          back !== null && done({ what: 'refund', goods, minor: toMinor(back, plan.currency), pay })
+        }
+      >
         <AmountField
           label="Paid for it"
           currency={plan.currency}
@@ -90,15 +98,10 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
           hint={plan.taxMode === 'added' ? 'Without tax, which goes back with it.' : undefined}
         />
-        <Button
-          blockedBy={back === null ? 'What was paid comes first.' : undefined}
-          onPress={() =>
-            back !== null && done({ what: 'refund', goods, minor: toMinor(back, plan.currency), pay })
-          }
-        >
+        <Button type="submit" blockedBy={noneBack}>
           Came back for it
         </Button>
-      </div>
+      </EntryForm>
       <Exchange {...{ counting, rows, tile }} onTap={done} />
       <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>
         <EntryForm

@@ -145,6 +145,10 @@ export function setWords(judged: SetJudged, { amount, number }: PriceWriter): re
   ];
 }
 
+/** Why a set does not stand on the papers of the last hour. */
+export const setLeftOutWords = (name: string, singles: number, { amount }: PriceWriter): string =>
+  `In the last hour as many cost ${amount(singles)} one by one, so list and cards leave out “${name}” then. Lower its price to offer it to the end.`;
+
 /** A time of the clock on the wall. */
 export const timeWords = (minute: number, locale: string): string =>
   dayFormat(locale, { timeStyle: 'short' }).format(new Date(minute * 60_000));

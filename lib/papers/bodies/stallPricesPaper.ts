@@ -17,6 +17,8 @@ export interface StallPricesBody {
   readonly rows: readonly StallPrice[];
   readonly sets: readonly {
     readonly name: string;
+    /** How many are bought together. */
+    readonly pieces: number;
     /** Null for all sizes. */
     readonly sizes: readonly string[] | null;
     readonly minor: number;
@@ -51,7 +53,7 @@ export function tableListPaper(body: StallPricesBody, labels: Labels): Paper {
           ...body.rows.map((row, at) => largePrice(row, body.rows[at - 1], told)),
           ...body.sets.map((set) => ({
             what: sized(set.name, set.sizes, false, labels),
-            under: '',
+            under: setOf(set, body.rows, told, true),
             figure: told.figures.price(set.minor),
             isOffer: true,
           })),
@@ -129,8 +131,32 @@ function largePrice(row: StallPrice, before: StallPrice | undefined, { labels, f
   };
 }
 
+/**
+ * Which goods a set is put together from.
+ *
+ * @param isNamed whether goods of one range are named; beside one of its designs nobody asks
+ */
+function setOf(
+  { pieces, rangeIds }: StallPricesBody['sets'][number],
+  rows: StallPricesBody['rows'],
+  { labels, figures }: Told,
+  isNamed: boolean,
+): string {
+  const own = rows.filter(({ rangeId }) => rangeIds.includes(rangeId));
+  const ranges = [...new Map(own.map(({ rangeId, range }) => [rangeId, range])).values()];
+  const count = figures.count(pieces);
+  const [only, ...others] = ranges;
+  if (only === undefined) return '';
+  if (others.length > 0)
+    return filled(labels.setOfGoods, { count, goods: ranges.map((name) => apart(name)).join(', ') });
+  const isOneDesign = new Set(own.flatMap(({ designs }) => designs)).size === 1;
+  const what = filled(isOneDesign ? labels.setOfOneDesign : labels.setOfDesigns, { count });
+  return isNamed ? filled(labels.underOf, { goods: apart(only), what }) : what;
+}
+
 /** Of each design its first price large, further ones beneath. */
-function cardsOf({ rows, sets, taxMode }: StallPricesBody, { labels, figures }: Told): readonly PriceCard[] {
+function cardsOf({ rows, sets, taxMode }: StallPricesBody, told: Told): readonly PriceCard[] {
+  const { labels, figures } = told;
   const priced = (of: string, minor: number) =>
     filled(labels.pricedLine, { of, price: figures.price(minor) });
   const ranges = [...new Set(rows.map(({ rangeId }) => rangeId))];
@@ -150,7 +176,15 @@ function cardsOf({ rows, sets, taxMode }: StallPricesBody, { labels, figures }: 
             ),
             ...sets
               .filter((set) => set.rangeIds.includes(rangeId))
-              .map((set) => priced(sized(set.name, set.sizes, false, labels), set.minor)),
+              .map((set) =>
+                priced(
+                  filled(labels.underOf, {
+                    goods: sized(set.name, set.sizes, false, labels),
+                    what: setOf(set, rows, told, false),
+                  }),
+                  set.minor,
+                ),
+              ),
           ],
           foot: taxMode === 'added' ? labels.plusTax : '',
         },

@@ -5,7 +5,7 @@ import { type MinorUnits, toMinor } from '@/shared/money';
 import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import { dayPriceOf } from './dayPriceOf';
 import { expectedSold } from './expectedSold';
-import { judgeSet, type SetJudged } from './judgeSet';
+import { commonestPrice, judgeSet, type SetJudged } from './judgeSet';
 import { type Neighbours, neighbours } from './neighbours';
 import { pieceMoney } from './pieceMoney';
 import { type PriceFloors, priceFloors } from './priceFloors';
@@ -40,7 +40,12 @@ export interface PriceOfDay {
 export interface PricesOfDay {
   readonly rows: readonly PriceOfDay[];
   /** What nothing can be part of, or nobody priced, is not judged. */
-  readonly sets: readonly { readonly set: SetOffer; readonly judged: SetJudged | null }[];
+  readonly sets: readonly {
+    readonly set: SetOffer;
+    readonly judged: SetJudged | null;
+    /** What its pieces cost one by one from the last hour on, where it saves nothing then; null where it does. */
+    readonly lateSingles: number | null;
+  }[];
 }
 
 /** Everything that is said of the prices of a stall day, at the numbers that are brought. */
@@ -69,6 +74,11 @@ export function pricesOfDay(asked: PricesAsked): PricesOfDay {
               { pieces: set.pieces, price: set.price },
               goods.filter((one) => isIn(set, one)).flatMap(withMoney),
             ),
+      lateSingles: lateSinglesOf(
+        set,
+        goods.filter((one) => isIn(set, one)),
+        stallDay.prices.lastHour,
+      ),
     })),
   };
 }
@@ -80,6 +90,19 @@ const isIn = (
   { rangeIds, sizes }: Pick<SetOffer, 'rangeIds' | 'sizes'>,
   { rangeId, size }: Pick<GoodsPlanned, 'rangeId' | 'size'>,
 ): boolean => rangeIds.includes(rangeId) && (sizes === null || sizes.includes(size));
+
+/** Nobody would buy a set then that costs as much as its pieces do at the price that sells most. */
+function lateSinglesOf(
+  { pieces, price }: SetOffer,
+  goods: readonly Reckoned[],
+  lastHour: StallDay['prices']['lastHour'],
+): number | null {
+  if (lastHour === null || price === null) return null;
+  const usual = commonestPrice(
+    goods.map((one) => ({ price: dayPriceOf(lastHour.prices, one) ?? one.price, sold: one.sold })),
+  );
+  return usual !== null && price >= pieces * usual ? pieces * usual : null;
+}
 
 interface Reckoned extends GoodsPlanned {
   readonly minor: MinorUnits;

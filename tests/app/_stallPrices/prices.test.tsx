@@ -155,6 +155,30 @@ describe('seconds', () => {
   });
 });
 
+describe('a set in the last hour', () => {
+  it('that its pieces one by one undercut is on the papers of the day alone, and says so', async () => {
+    await enter(<Room />);
+    await press('Last hour');
+    await userEvent.click(await screen.findByRole('button', { name: 'Lower prices in the last hour' }));
+    const shirts = screen.getByRole('textbox', { name: 'Shirts, S to XL, 28 before' });
+    // Two of 26 are 52, and the pair is 50.
+    await type(shirts, '26');
+    await press('Pairs and sets');
+    const pair = within(await screen.findByRole('region', { name: 'Two shirts' }));
+    expect(pair.queryByText(/^In the last hour/)).toBeNull();
+    await type(shirts, '22');
+    expect(await pair.findByText(/^In the last hour as many cost 44\.00 one by one/)).toBeVisible();
+    await press('List and cards');
+    const list = () => within(screen.getByRole('article', { name: /Prices/ }));
+    await screen.findByRole('article', { name: /Prices$/ });
+    expect(list().getByText('50')).toBeVisible();
+    await userEvent.selectOptions(screen.getByRole('combobox', { name: 'Prices of' }), 'late');
+    expect(await screen.findByRole('article', { name: /From/ })).toBeVisible();
+    expect(list().getByText('22')).toBeVisible();
+    expect(list().queryByText('50')).toBeNull();
+  });
+});
+
 describe('the papers of the prices', () => {
   it('show the list, and the cards one a design', async () => {
     await enter(<Room />);

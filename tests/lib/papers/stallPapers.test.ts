@@ -20,7 +20,7 @@ const prices: StallPricesBody = {
     fairPlan.ranges,
     fairPlan.goods.map(({ price, ...goods }) => ({ ...goods, minor: price })),
   ),
-  sets: [{ name: 'Two shirts', sizes: ['S', 'M', 'L', 'XL'], minor: 5000, rangeIds: ['shirts'] }],
+  sets: [{ name: 'Two shirts', pieces: 2, sizes: ['S', 'M', 'L', 'XL'], minor: 5000, rangeIds: ['shirts'] }],
   offersOrders: true,
 };
 const blockOf = (kind: 'tableList' | 'priceCards', change: Partial<StallPricesBody> = {}) =>
@@ -34,12 +34,12 @@ describe('the list on the table', () => {
     const block = blockOf('tableList');
     if (block?.kind !== 'prices') throw new Error('no prices');
     expect(
-      block.rows.map(({ what, under, figure, isOffer }) => [plain(what), under, figure, isOffer]),
+      block.rows.map(({ what, under, figure, isOffer }) => [plain(what), plain(under), figure, isOffer]),
     ).toEqual([
       ['Shirts, S to XL', 'Fern, Lighthouse, Otter, Star Map', '28', false],
       ['Shirts, 2XL, 3XL', 'the same 4 designs', '31', false],
       ['Mugs', 'Fern, Otter, Star Map', '16', false],
-      ['Two shirts, S to XL', '', '50', true],
+      ['Two shirts, S to XL', 'Shirts, any 2 designs', '50', true],
     ]);
   });
 
@@ -77,10 +77,34 @@ describe('the list on the table', () => {
   });
 
   it('shows coins where a price has them', () => {
-    const block = blockOf('tableList', { sets: [{ name: 'Pair', sizes: null, minor: 4250, rangeIds: [] }] });
+    const block = blockOf('tableList', {
+      sets: [{ name: 'Pair', pieces: 2, sizes: null, minor: 4250, rangeIds: [] }],
+    });
     expect(block?.kind === 'prices' ? block.rows.at(-1)?.figure : null).toBe('42.50');
     const yen = blockOf('tableList', { currency: 'JPY', locale: 'ja-JP' });
     expect(yen?.kind === 'prices' ? yen.rows[0]?.figure : null).toBe('2,800');
+  });
+});
+
+describe('a set', () => {
+  const mixed = { name: 'Two together', pieces: 2, sizes: null, minor: 4000, rangeIds: ['shirts', 'mugs'] };
+
+  it('of several goods says which they are, on the list and on every card', () => {
+    const list = blockOf('tableList', { sets: [mixed] });
+    const last = list?.kind === 'prices' ? list.rows.at(-1) : undefined;
+    expect([last?.what, plain(last?.under ?? '')]).toEqual(['Two together', 'any 2 of Shirts, Mugs']);
+    const cards = blockOf('priceCards', { sets: [mixed] });
+    if (cards?.kind !== 'priceCards') throw new Error('no cards');
+    expect(cards.cards.map(({ lines }) => plain(lines.at(-1) ?? ''))).toEqual(
+      Array.from({ length: 7 }, () => 'Two together, any 2 of Shirts, Mugs: 40'),
+    );
+  });
+
+  it('of goods with one design is any of them', () => {
+    const rows = prices.rows.map((row) => ({ ...row, designs: ['Fern'] }));
+    const list = blockOf('tableList', { rows, sets: [{ ...mixed, rangeIds: ['mugs'] }] });
+    const last = list?.kind === 'prices' ? list.rows.at(-1) : undefined;
+    expect(plain(last?.under ?? '')).toBe('Mugs, any 2');
   });
 });
 
@@ -92,7 +116,10 @@ describe('price cards', () => {
       ...['Fern 28', 'Lighthouse 28', 'Otter 28', 'Star Map 28'],
       ...['Fern 16', 'Otter 16', 'Star Map 16'],
     ]);
-    expect(block.cards[0]?.lines.map(plain)).toEqual(['2XL, 3XL: 31', 'Two shirts, S to XL: 50']);
+    expect(block.cards[0]?.lines.map(plain)).toEqual([
+      '2XL, 3XL: 31',
+      'Two shirts, S to XL, any 2 designs: 50',
+    ]);
     expect(block.cards[4]?.lines).toEqual([]);
   });
 
