@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ListRow } from '@/app/_controls/RowList';
-import { attachmentWords, lostFileWords } from '@/app/_words/attachments/attachmentWords';
+import { attachmentWords, lostFileWords, type PurposeWords } from '@/app/_words/attachments/attachmentWords';
 import type { Formatter } from '@/app/_words/formatter';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Attachment } from '@/shared/schemas/keptFile';
@@ -13,12 +13,13 @@ import { canBeShown, saveAttachment, showFile } from './handOut';
 type AttachmentRowProps = Readonly<{
   attachment: Attachment;
   formatter: Formatter;
+  words: PurposeWords;
   readFile: (id: string) => Promise<StoredFile | null>;
   onRemove: () => void;
 }>;
 
 /** One kept file: what it is, and what can be done with it. */
-export function AttachmentRow({ attachment, formatter, readFile, onRemove }: AttachmentRowProps) {
+export function AttachmentRow({ attachment, formatter, words, readFile, onRemove }: AttachmentRowProps) {
   const [isLost, setLost] = useState(false);
   const { fileName } = attachment;
   const handOut = async (how: typeof showFile) => {
@@ -45,7 +46,7 @@ export function AttachmentRow({ attachment, formatter, readFile, onRemove }: Att
       }
     >
       <bdi className={styles.name}>{fileName}</bdi>
-      <span className={styles.more}>{attachmentWords(attachment, formatter)}</span>
+      <span className={styles.more}>{attachmentWords(attachment, formatter, words)}</span>
       {isLost && (
         <p className={styles.wrong} role="alert">
           {lostFileWords(fileName)}

@@ -6,7 +6,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { FileChooser } from '@/app/_files/FileChooser';
 import type { EditOutcome } from '@/app/_store/documentsState';
-import { purposeWords, refusedFileWords } from '@/app/_words/attachments/attachmentWords';
+import { type PurposeWords, purposeWords, refusedFileWords } from '@/app/_words/attachments/attachmentWords';
 import { formatterFor } from '@/app/_words/formatter';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Attachment } from '@/shared/schemas/keptFile';
@@ -18,6 +18,8 @@ type AttachmentsProps = Readonly<{
   attachments: readonly Attachment[];
   /** What a file may be here; the first is chosen to begin with. */
   purposes: readonly [Attachment['purpose'], ...Attachment['purpose'][]];
+  /** How purposes are called here, where that is not as everywhere. */
+  words?: PurposeWords | undefined;
   readFile: (id: string) => Promise<StoredFile | null>;
   onAdd: (attachment: Attachment, file: StoredFile) => EditOutcome;
   onRemove: (attachment: Attachment) => void;
@@ -27,7 +29,7 @@ type AttachmentsProps = Readonly<{
 
 /** Files kept with an order, a customer or an entry: the list, and a place to add one. */
 export function Attachments(props: AttachmentsProps) {
-  const { attachments, purposes, readFile, onAdd, onRemove, isOne = false } = props;
+  const { attachments, purposes, readFile, onAdd, onRemove, isOne = false, words = purposeWords } = props;
   const formatter = formatterFor(useTextContext());
   const [purpose, setPurpose] = useState(purposes[0]);
   const { told, take } = useTaking({ attachments, onAdd });
@@ -38,7 +40,7 @@ export function Attachments(props: AttachmentsProps) {
           {attachments.map((attachment) => (
             <AttachmentRow
               key={`${attachment.fileId} ${attachment.purpose}`}
-              {...{ attachment, formatter, readFile }}
+              {...{ attachment, formatter, words, readFile }}
               onRemove={() => onRemove(attachment)}
             />
           ))}
@@ -50,7 +52,7 @@ export function Attachments(props: AttachmentsProps) {
             <ChoiceField
               label="What the file is"
               value={purpose}
-              choices={purposes.map((value) => ({ value, label: purposeWords[value] }))}
+              choices={purposes.map((value) => ({ value, label: words[value] }))}
               onCommit={setPurpose}
             />
           )}

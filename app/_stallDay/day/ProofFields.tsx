@@ -7,6 +7,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { proofChoices } from '@/app/_words/stall/dayWords';
+import { stallPurposes } from '@/app/_words/stall/stallPurposes';
 import type { ProofOf } from '@/lib/stall/days/duesOf';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import styles from './Day.module.css';
@@ -27,6 +28,7 @@ export function ProofFields({ on }: Readonly<{ on: StallOnScreen }>) {
         <Attachments
           attachments={stallDay.attachments}
           purposes={['permission', 'receipt', 'other']}
+          words={stallPurposes}
           readFile={workspace.readFile}
           onAdd={(attachment, file) =>
             workspace.editWithFiles(attachment.fileName, [change((now) => [...now, attachment])], [file])

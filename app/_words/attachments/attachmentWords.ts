@@ -13,11 +13,14 @@ export const purposeWords: Readonly<Record<Attachment['purpose'], string>> = {
   other: 'Something else',
 };
 
+export type PurposeWords = typeof purposeWords;
+
 /** @returns the line under a file: “Receipt · 1.2 MB · Nov 26, 2026” */
 export const attachmentWords = (
   { purpose, bytes, addedOn }: Attachment,
   formatter: Pick<Formatter, 'number' | 'day'>,
-): string => `${purposeWords[purpose]} · ${bytesWords(bytes, formatter)} · ${formatter.day(addedOn)}`;
+  words: PurposeWords = purposeWords,
+): string => `${words[purpose]} · ${bytesWords(bytes, formatter)} · ${formatter.day(addedOn)}`;
 
 type Refusal =
   | { readonly code: 'tooLarge'; readonly bytes: number; readonly most: number }

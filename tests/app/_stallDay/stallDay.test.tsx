@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
 vi.mock('next/navigation', () => ({
@@ -192,6 +193,22 @@ describe('the plan of the worked fair', () => {
     await eventually(() =>
       expect(screen.getByText(/132 pieces are brought, and the table holds 120: 12 stay/)).toBeVisible(),
     );
+  });
+});
+
+describe('files of the day', () => {
+  it('are a permit or proof of insurance first, in the list of choices and under the file', async () => {
+    await fair();
+    const attachment = {
+      ...{ fileId: 'a'.repeat(64), fileName: 'permit.pdf', bytes: 900, mediaType: 'application/pdf' },
+      ...({ purpose: 'permission', addedOn: TEST_DAY } as const),
+    };
+    await change({ attachments: [attachment] });
+    await userEvent.click(screen.getByText('Permit, insurance, files', { selector: 'button' }));
+    expect(await screen.findByLabelText('What the file is')).toHaveDisplayValue(
+      'Permit or proof of insurance',
+    );
+    expect(screen.getByText(/^Permit or proof of insurance · 900 bytes/)).toBeVisible();
   });
 });
 
