@@ -8,7 +8,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { formatterFor } from '@/app/_words/formatter';
 import { carAnswer, carWords } from '@/app/_words/stall/carWords';
 import { piecesOf } from '@/lib/stall/car/planDifferences';
-import { carOnScreen, type StallPart, worthOf } from './carOnScreen';
+import { type CarOnScreen, carOnScreen, type StallPart, worthOf } from './carOnScreen';
 import { FixPlan } from './FixPlan';
 import { laterParts } from './laterParts';
 
@@ -23,7 +23,7 @@ export function CarPart({ numeral, ...props }: StallPart & Readonly<{ numeral: n
   const { counts } = car.plans;
   const line = carAnswer(
     counts === null ? null : { pieces: piecesOf(counts.body), day: counts.body.issuedOn },
-    worthOf(counts?.body.float ?? car.float),
+    isToldOf(part, car) ? worthOf(counts?.body.float ?? car.float) : null,
     formatterFor(workspace.workshop),
   );
   const both = { part, car };
@@ -72,3 +72,9 @@ export function CarPart({ numeral, ...props }: StallPart & Readonly<{ numeral: n
     </CardSection>
   );
 }
+
+// Helpers
+
+/** Whether it is known what goes into the tin: fixed, typed or advised. */
+const isToldOf = ({ stallDay }: StallPart, { plans, advice }: CarOnScreen): boolean =>
+  plans.counts !== null || stallDay.float.coins !== null || advice.kind === 'advised';

@@ -4,7 +4,8 @@ import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDiffe
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
-import { adviseFloat, type FloatAdvice } from '@/lib/stall/float/adviseFloat';
+import { adviseFloat } from '@/lib/stall/float/adviseFloat';
+import type { FloatToSay } from '@/app/_words/stall/carWords';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { type PlanToIssue, planBody } from '@/lib/stall/plan/planBody';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
@@ -29,7 +30,7 @@ export interface CarOnScreen {
   readonly plans: PlansOfDay<ShownPlan>;
   /** Whether taps or a close name the plan that counts. */
   readonly isCounted: boolean;
-  readonly advice: FloatAdvice;
+  readonly advice: FloatToSay;
   /** What goes into the tin: typed, else advised. */
   readonly float: Coins;
   /** Null while there is no plan. */
@@ -51,7 +52,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   const plans = plansOf(papers.stallPlan, id, countedBy);
   const channel = workshop.channels.find((one) => one.id === stallDay.channelId);
   const terms = channel === undefined ? null : sellingTerms(channel);
-  const advice = adviseFloat({
+  const found = adviseFloat({
     currency: workshop.currency,
     stallDay,
     goods: answer === null ? [] : answer.goods.filter(({ mine }) => mine > 0),
@@ -61,6 +62,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
     cardShare: terms?.cardShare ?? 0,
     piecesPerTicket: terms?.piecesPerTicket ?? 1,
   });
+  const advice: FloatToSay = answer === null && found.kind === 'nothingExpected' ? { kind: 'noPlan' } : found;
   const float = stallDay.float.coins ?? (advice.kind === 'advised' ? advice.coins : []);
   const toIssue =
     answer === null ? null : planBody({ stallDayId: id, day: today, stallDay, workshop, answer, float });

@@ -3,7 +3,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { dayAnswer } from '@/app/_words/stall/dayWords';
+import { dayAnswer, toldCosts } from '@/app/_words/stall/dayWords';
 import { stallDueWords } from '@/app/_words/stall/stallListWords';
 import { checkStallDay } from '@/lib/stall/check/checkStallDay';
 import { duesOf, type StallDue } from '@/lib/stall/days/duesOf';
@@ -15,12 +15,8 @@ type DaySectionProps = Readonly<{ on: StallOnScreen; numeral: number; onRemoved:
 /** The day itself: when and where, what is due, what it costs whatever is sold. */
 export function DaySection({ on, numeral, onRemoved }: DaySectionProps) {
   const { stallDay, workspace, id, today, locale, amount, formatter, show } = on;
-  const costs = dayCosts(stallDay, workspace.workshop);
-  const line = dayAnswer(
-    costs === null ? null : { money: costs.sunk + costs.avoidable, hours: costs.hours },
-    amount,
-    formatter.hours,
-  );
+  const costs = toldCosts(stallDay, dayCosts(stallDay, workspace.workshop));
+  const line = dayAnswer(costs, amount, formatter.hours);
   const dues = duesOf(stallDay);
   const { presses } = workspace.workshop;
   const isToSettle = checkStallDay({ stallDayId: id, stallDay, presses, today }).length > 0;

@@ -9,20 +9,27 @@ type Money = Pick<Formatter, 'money' | 'number' | 'count'>;
 /** What loading the car comes to: bold, then the rest of the line. */
 export function carAnswer(
   fixed: { readonly pieces: number; readonly day: string } | null,
-  float: number,
+  /** Null where nobody can say yet what is needed. */
+  float: number | null,
   { money, count, day }: Money & Pick<Formatter, 'day'>,
 ): { readonly key: string; readonly after: string } {
-  const tin = float > 0 ? `${money(float)} in the tin` : 'no change needed';
+  const tin =
+    float === null ? 'the tin not told yet' : float > 0 ? `${money(float)} in the tin` : 'no change needed';
   return fixed === null
     ? { key: 'Not fixed yet', after: `, ${tin}` }
     : { key: count(fixed.pieces, 'piece'), after: ` fixed on ${day(fixed.day)}, ${tin}` };
 }
 
+/** Without a plan nobody has said what is expected, which is not that nothing is. */
+export type FloatToSay = FloatAdvice | { readonly kind: 'noPlan' };
+
 /** Where the float comes from, as a sentence; what is missing and how to mend it where nothing can be advised. */
-export function floatWords(advice: FloatAdvice, { money, number }: Money): string {
+export function floatWords(advice: FloatToSay, { money, number }: Money): string {
   switch (advice.kind) {
     case 'coinsUnknown':
       return 'Notes and coins of your currency are not known here, so no float can be advised. Add what you take.';
+    case 'noPlan':
+      return 'The plan comes first: what is needed in the tin rests on what will be asked for, and that is not told yet.';
     case 'nothingExpected':
       return 'Nobody is expected in the first 90 minutes, so no float can be advised. Set the hours of the day and what will be asked for.';
     case 'advised':

@@ -61,12 +61,17 @@ export const costAmountChoices = [
 
 /** @returns the answer line of the day: what it costs and takes, or what is missing for that */
 export function dayAnswer(
-  costs: { readonly money: number; readonly hours: number } | null,
+  costs: ToldCosts | null,
   amount: (money: number) => string,
   hours: (hours: number) => string,
 ): { readonly key: string; readonly after: string } {
-  return costs === null
-    ? { key: 'Not all costs are told', after: ' yet' }
+  if (costs === null) return { key: 'Not all costs are told', after: ' yet' };
+  if (costs.money === null)
+    return costs.hours === null
+      ? { key: 'Costs and hours are not told', after: ' yet' }
+      : { key: hours(costs.hours), after: ' of yours; no costs are told yet' };
+  return costs.hours === null
+    ? { key: amount(costs.money), after: ' in costs; your hours are not told yet' }
     : { key: amount(costs.money), after: ` in costs and ${hours(costs.hours)} of yours` };
 }
 
@@ -77,3 +82,19 @@ export function closingCaution(fromMinute: number, toMinute: number): string | u
     ? 'It ends as it begins, so the stall is open for no hour and nothing is planned by hours. Change one of them.'
     : undefined;
 }
+
+/** What a day costs whatever is sold, and own hours; null of what nobody told, which is not 0. */
+interface ToldCosts {
+  readonly money: number | null;
+  readonly hours: number | null;
+}
+
+/** @param reckoned null where a cost or the rate it needs is missing */
+export const toldCosts = (
+  { costs, hours }: Pick<StallDay, 'costs' | 'hours'>,
+  reckoned: { readonly sunk: number; readonly avoidable: number; readonly hours: number } | null,
+): ToldCosts | null =>
+  reckoned && {
+    money: costs.length === 0 ? null : reckoned.sunk + reckoned.avoidable,
+    hours: hours.length === 0 ? null : reckoned.hours,
+  };

@@ -9,6 +9,7 @@ import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { toldCosts } from './dayWords';
 import { priceFigure } from './priceFigure';
 import type { StallSectionId } from './stallSections';
 
@@ -74,10 +75,12 @@ const pricesIn = (
 function dayState({ stallDay, workshop, locale, formatter }: StateOfDay): SectionState {
   const dues = duesOf(stallDay).length;
   if (dues > 0) return { text: `${dues} to settle`, tone: 'todo', count: dues };
-  const costs = dayCosts(stallDay, workshop);
-  return costs === null
-    ? { text: 'costs missing', tone: 'todo', count: 0 }
-    : plain(
-        `${amountWords(costs.sunk + costs.avoidable, workshop.currency, locale)} and ${formatter.hours(costs.hours)}`,
-      );
+  const costs = toldCosts(stallDay, dayCosts(stallDay, workshop));
+  if (costs === null) return { text: 'costs missing', tone: 'todo', count: 0 };
+  const { money, hours } = costs;
+  const told = [
+    ...(money === null ? [] : [amountWords(money, workshop.currency, locale)]),
+    ...(hours === null ? [] : [formatter.hours(hours)]),
+  ];
+  return plain(told.length === 0 ? 'costs not told yet' : told.join(' and '));
 }

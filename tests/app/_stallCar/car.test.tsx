@@ -190,6 +190,14 @@ describe('loading the car', () => {
 });
 
 describe('the tin', () => {
+  it('of a day without a plan is not told yet, which is not that none is needed', async () => {
+    await enter(<Room answer={null} />);
+    expect(car().getByText(/the tin not told yet/)).toBeVisible();
+    await press('The float');
+    expect(await car().findByText(/^The plan comes first: what is needed in the tin/)).toBeVisible();
+    expect(car().queryByText(/Nobody is expected/)).toBeNull();
+  });
+
   it('is filled by hand or by the advice', async () => {
     await enter(<Room />);
     await press('The float');

@@ -253,6 +253,12 @@ describe('a plan that cannot be made', () => {
     await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
     await change({ ranges: [], held: [], channelId: null });
     await eventually(() => expect(screen.getByText(/Nothing is brought yet/)).toBeVisible());
+    await change({ costs: [], hours: [] });
+    expect(part('The day').getByText('Costs and hours are not told')).toBeVisible();
+    expect(screen.queryByText(/0\.00 in costs/)).toBeNull();
+    // 11.5 hours of the worked fair.
+    await change({ hours: [{ id: 'day', what: 'The day', hours: 11.5 }] });
+    expect(part('The day').getByText(/of yours; no costs are told yet/)).toBeVisible();
     await eventually(() => expect(screen.getByText(/No way of selling is chosen/)).toBeVisible());
   });
 });
