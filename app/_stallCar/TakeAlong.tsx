@@ -8,6 +8,7 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { TextField } from '@/app/_fields/TextField';
 import { carWords } from '@/app/_words/stall/carWords';
+import { usualThings } from '@/app/_words/stall/usualThings';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Car.module.css';
@@ -32,6 +33,13 @@ export function TakeAlong({ part }: Readonly<{ part: StallPart }>) {
     typing.ends();
     set(`Take along ${what}`, [...takeAlong, { id: newId(), what: what.trim(), isPacked: false }]);
     setWhat('');
+  };
+  const addUsual = () => {
+    typing.ends();
+    set(
+      carWords.addUsual,
+      usualThings.map((thing) => ({ id: newId(), what: thing, isPacked: false })),
+    );
   };
   return (
     <div className={styles.rows}>
@@ -64,6 +72,11 @@ export function TakeAlong({ part }: Readonly<{ part: StallPart }>) {
           </li>
         ))}
       </ul>
+      {takeAlong.length === 0 && (
+        <div>
+          <Button onPress={addUsual}>{carWords.addUsual}</Button>
+        </div>
+      )}
       <EntryForm label={carWords.addThing} missing={missing} onEnter={add}>
         <TextField
           label="A further thing"

@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Card } from '@/app/_controls/Card';
+import { CardSection } from '@/app/_controls/CardSection';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RevealContext } from '@/app/_controls/reveal';
 import { useHash } from '@/app/_controls/useHash';
@@ -20,7 +21,7 @@ import { stallAsked } from '@/app/_stallBook/stallAsked';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
-import { stallSections } from '@/app/_words/stall/stallSections';
+import { makingWaits, stallSections } from '@/app/_words/stall/stallSections';
 import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
@@ -113,7 +114,11 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
               what="The prices"
               props={{ workspace, id, stallDay, answer: plan, numeral: 5 }}
             />
-            {plan !== null && (
+            {plan === null ? (
+              <CardSection numeral={6} id="making" heading="Making">
+                <p>{makingWaits}</p>
+              </CardSection>
+            ) : (
               <LaterPart
                 part={laterParts.making}
                 what="What is to be pressed"

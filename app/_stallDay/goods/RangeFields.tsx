@@ -1,5 +1,6 @@
 'use client';
 
+import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { stallFieldId } from '@/app/_documents/fieldAddress';
@@ -25,13 +26,15 @@ export function RangeFields({ on, range, at }: RangeFieldsProps) {
     typing.ends();
     change(`Remove ${name}`, (now) => ({ ...now, ranges: now.ranges.filter((one) => one.id !== id) }));
   };
+  // For as long as it stands: the first design must not fold it shut under the hands.
+  const [isNew] = useState(designs.length === 0);
   const isTyped = stallDay.forecast.from === 'typed';
   return (
     <Disclosure
       heading={name}
       line={formatter.count(designs.length, 'design')}
       id={stallFieldId(path)}
-      open={designs.length === 0}
+      open={isNew}
     >
       <FieldGroup>
         <TextField

@@ -102,6 +102,7 @@ export const carWords = {
   bring: 'Bring the count back',
   count: 'Count sales here',
   follow: 'Take the advice',
+  addUsual: 'Add the usual things',
   addThing: 'Add a thing',
 } as const;
 

@@ -9,4 +9,7 @@ export const stallSections = [
   { id: 'car', name: 'Car and tin' },
 ] as const;
 
+/** In the place of what is pressed while there is no plan. */
+export const makingWaits = 'What is to be pressed comes with the plan.';
+
 export type StallSectionId = (typeof stallSections)[number]['id'];

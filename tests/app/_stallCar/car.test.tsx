@@ -231,6 +231,23 @@ describe('what else goes along', () => {
   });
 });
 
+describe('a list without anything on it', () => {
+  it('offers the usual things by one button, each to be ticked off or taken out', async () => {
+    await enter(<Room />);
+    act(() => {
+      screenStore().actions.edit('Empty it', [
+        { do: 'change', kind: 'stallDay', id: DAY, to: (now) => ({ ...now, takeAlong: [] }) },
+      ]);
+    });
+    await press('Take along');
+    await userEvent.click(await screen.findByRole('button', { name: 'Add the usual things' }));
+    expect(await screen.findByRole('checkbox', { name: 'Card reader, charged' })).not.toBeChecked();
+    expect(screen.queryByRole('button', { name: 'Add the usual things' })).toBeNull();
+    await press('Remove Bags');
+    expect(screen.queryByRole('checkbox', { name: 'Bags' })).toBeNull();
+  });
+});
+
 describe('a file that comes back', () => {
   const of = { kind: 'stallDay', id: 'autumn', name: 'Autumn Fair' } as const;
   const meeting = (id: string) => ({ kind: 'stallDay', id }) as never;

@@ -249,6 +249,13 @@ describe('a plan that cannot be made', () => {
     );
   });
 
+  it('has a place for what is pressed, to which the rail leads', async () => {
+    await act(() => screenStore().open());
+    await change({ ranges: [], held: [] });
+    await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+    expect(part('Making').getByText('What is to be pressed comes with the plan.')).toBeVisible();
+  });
+
   it('of a day of which nothing is known asks for what it takes', async () => {
     await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
     await change({ ranges: [], held: [], channelId: null });

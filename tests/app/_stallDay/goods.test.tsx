@@ -1,0 +1,62 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen } from '@testing-library/react';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { GoodsFields } from '@/app/_stallDay/goods/GoodsFields';
+import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { formatterFor } from '@/app/_words/formatter';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+
+afterEach(() => {
+  cleanup();
+  clearScreens();
+});
+
+const change = (to: Partial<StallDay>) =>
+  act(async () => {
+    screenStore().actions.edit('Change', [
+      { do: 'change', kind: 'stallDay', id: SPRING_FAIR_ID, to: (now) => ({ ...now, ...to }) },
+    ]);
+  });
+
+const Room = () => (
+  <WithWorkspace>
+    {(workspace) => {
+      const stallDay = workspace.stallDays[SPRING_FAIR_ID];
+      if (stallDay === undefined) throw new Error('no fair');
+      const on: Pick<StallOnScreen, 'workspace' | 'id' | 'stallDay' | 'formatter' | 'set' | 'change'> = {
+        ...{ workspace, id: SPRING_FAIR_ID, stallDay, formatter: formatterFor(workspace.workshop) },
+        set: () => undefined,
+        change: () => undefined,
+      };
+      return (
+        <>
+          <h1>The fair</h1>
+          <GoodsFields on={on as StallOnScreen} />
+        </>
+      );
+    }}
+  </WithWorkspace>
+);
+
+describe('goods of a stall day', () => {
+  it('that are new stay open when their first design comes', async () => {
+    await act(() => screenStore().open());
+    const [shirts, ...others] = bodyOf('stallDay', SPRING_FAIR_ID).ranges;
+    if (shirts === undefined) throw new Error('no goods');
+    await change({ ranges: [{ ...shirts, designs: [] }, ...others] });
+    await enter(<Room />);
+    const [called] = screen.getAllByLabelText('What they are called');
+    expect(called).toBeVisible();
+    await change({ ranges: [shirts, ...others] });
+    expect(called).toBeVisible();
+  });
+});
