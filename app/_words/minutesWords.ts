@@ -1,5 +1,9 @@
 import { formatNumber } from '@/shared/formatNumber';
 
+/** @returns hours as a person says them: 4.23 are “4 h 14 min”. */
+export const hoursWords = (hours: number, locale: string): string =>
+  hours === 0 ? '0 h' : minutesWords(hours * 60, locale);
+
 /**
  * Minutes as a person says them: a few with a decimal, many as hours and minutes.
  *

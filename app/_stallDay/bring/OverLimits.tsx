@@ -14,7 +14,7 @@ export function OverLimits({ plan: { mine, limitGap, nothingFits }, on }: OverLi
       )}
       {mine.over.map((one) => (
         <Advice key={one.limit} severity="caution">
-          {overWords(one, on.amount, on.formatter)}
+          {overWords(one, on.amount, on)}
         </Advice>
       ))}
       {gap !== null && <Advice severity="note">{gap}</Advice>}

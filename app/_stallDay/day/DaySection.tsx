@@ -3,6 +3,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { dayAnswer, toldCosts } from '@/app/_words/stall/dayWords';
 import { stallDueWords } from '@/app/_words/stall/stallListWords';
 import { checkStallDay } from '@/lib/stall/check/checkStallDay';
@@ -14,9 +15,9 @@ type DaySectionProps = Readonly<{ on: StallOnScreen; numeral: number; onRemoved:
 
 /** The day itself: when and where, what is due, what it costs whatever is sold. */
 export function DaySection({ on, numeral, onRemoved }: DaySectionProps) {
-  const { stallDay, workspace, id, today, locale, amount, formatter, show } = on;
+  const { stallDay, workspace, id, today, locale, amount, show } = on;
   const costs = toldCosts(stallDay, dayCosts(stallDay, workspace.workshop));
-  const line = dayAnswer(costs, amount, formatter.hours);
+  const line = dayAnswer(costs, amount, (hours) => hoursWords(hours, locale));
   const dues = duesOf(stallDay);
   const { presses } = workspace.workshop;
   const isToSettle = checkStallDay({ stallDayId: id, stallDay, presses, today }).length > 0;

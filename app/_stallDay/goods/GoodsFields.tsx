@@ -33,14 +33,14 @@ export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
       <ForecastFields on={on} />
       <FieldGroup>
         <NumberField
-          label="This event beside those"
+          label="How special this event is"
           id={stallFieldId(['eventFactor'])}
           width="narrow"
           needed
           value={eventFactor}
           {...numberLimits(stallDaySchema, ['eventFactor'])}
           hint="2 where twice as many will be asked for, 1 where nothing is special."
-          onCommit={(to) => set('This event beside those', ['eventFactor'], to)}
+          onCommit={(to) => set('How special this event is', ['eventFactor'], to)}
         />
         <RateField
           label="What an unsold piece is still worth"

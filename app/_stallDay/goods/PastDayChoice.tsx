@@ -34,14 +34,14 @@ export function PastDayChoice({ on: { set, formatter }, forecast, past }: PastDa
         />
       ))}
       <NumberField
-        label="Visitors beside those days"
+        label="Visitors for each one on those days"
         id={stallFieldId(['forecast', 'footfallRatio'])}
         width="narrow"
         needed
         value={footfallRatio}
         {...numberLimits(stallDaySchema, ['forecast', 'footfallRatio'])}
-        hint="1 where as many will come."
-        onCommit={(to) => set('Visitors beside those days', ['forecast', 'footfallRatio'], to)}
+        hint="1 where as many will come, 1.5 where half as many again."
+        onCommit={(to) => set('Visitors for each one on those days', ['forecast', 'footfallRatio'], to)}
       />
     </>
   );

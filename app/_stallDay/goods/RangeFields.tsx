@@ -45,14 +45,18 @@ export function RangeFields({ on, range, at }: RangeFieldsProps) {
           onCommit={(to) => set('Name of goods', [...path, 'name'], to)}
         />
         <NumberField
-          label={isTyped ? 'Asked for on the best day' : 'Part of all that is asked for'}
+          label={isTyped ? 'Asked for on the best day' : 'Share beside the other goods'}
           id={stallFieldId([...path, 'pieces'])}
           width="narrow"
           unit={isTyped ? 'pieces' : undefined}
           value={pieces}
           {...numberLimits(stallDaySchema, ['ranges', 0, 'pieces'])}
           whenEmpty="Without it there is no forecast."
-          hint={isTyped ? 'Over all days, if all have the best weather.' : undefined}
+          hint={
+            isTyped
+              ? 'Over all days, if all have the best weather.'
+              : 'Any numbers: 5 here and 2 there are five of these to two of those.'
+          }
           onCommit={(to) => set(`${name} asked for`, [...path, 'pieces'], to)}
         />
       </FieldGroup>

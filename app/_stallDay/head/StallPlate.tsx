@@ -41,7 +41,7 @@ type PartProps = Readonly<{ plan: StallPlan; on: StallOnScreen }>;
 
 function Profit({ plan: { mine }, on }: PartProps) {
   const { weighted, dayHours, benchHours } = mine;
-  const pay = payWords(weighted.payPerHour, dayHours + benchHours, on.formatter);
+  const pay = payWords(weighted.payPerHour, dayHours + benchHours, on);
   return (
     <div className={styles.profit}>
       <p className={styles.expect}>

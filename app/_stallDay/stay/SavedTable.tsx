@@ -1,4 +1,5 @@
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import styles from './Stay.module.css';
 
@@ -32,7 +33,7 @@ export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
             </tr>
           ))}
           <tr>
-            <th scope="row">your pay, {on.formatter.hours(hours)}</th>
+            <th scope="row">your pay, {hoursWords(hours, on.locale)}</th>
             <td>{told(wage === null ? null : hours * wage.value)}</td>
             <td />
           </tr>

@@ -71,7 +71,7 @@ export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
               onCommit={(to) => set(`How likely ${name} is`, ['weathers', at, 'chance'], to)}
             />
             <RateField
-              label={`What ${name} leaves of the sales`}
+              label={`Share that still buys when it is ${name}`}
               id={stallFieldId(['weathers', at, 'factor'])}
               rate={factor}
               units={['share']}

@@ -123,7 +123,7 @@ const whyWords: Readonly<Record<KeptWhy, string>> = {
   done: 'is made',
   order: 'is of an order',
   promised: 'is promised to somebody',
-  otherDay: 'is for another stall day, too',
+  otherDay: 'is planned for another stall day',
   idleLine: 'has designs of which nothing is to be pressed',
   otherLines: 'has designs that are not brought',
 };

@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import type { StallAnswer, StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import { inSentence } from './stallPlanWords';
@@ -29,7 +30,7 @@ export function offerWords(
 export function overWords(
   { limit, is, most }: StallPlanned['over'][number],
   amount: (money: number) => string,
-  formatter: Pick<Formatter, 'number'>,
+  { formatter, locale }: { readonly formatter: Pick<Formatter, 'number'>; readonly locale: string },
 ): string {
   const number = (value: number) => formatter.number(value, 1);
   switch (limit) {
@@ -38,7 +39,7 @@ export function overWords(
     case 'cash':
       return `${amount(is)} is still to be laid out before the first sale, and ${amount(most)} may be. Bring fewer, or set more aside.`;
     case 'benchHours':
-      return `Making it takes ${number(is)} hours at the bench, and there are ${number(most)} until the day: the last pieces would not be ready. Bring fewer, or begin sooner.`;
+      return `Making it takes ${hoursWords(is, locale)} at the bench, and you have ${hoursWords(most, locale)} until the day: the last pieces would not be ready. Bring fewer, or begin sooner.`;
     default:
       return limit satisfies never;
   }

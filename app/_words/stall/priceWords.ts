@@ -70,7 +70,7 @@ export function neighbourWords(
   const day =
     which === 'now'
       ? ''
-      : `, the day ${more < 0 ? 'loses' : 'earns'} ${amount(Math.abs(more))}${more < 0 ? '' : ' more'}`;
+      : `, the day ${more < 0 ? 'loses' : 'earns'} ${amount(Math.abs(more))}${more < 0 ? '' : ' more'} if as many buy`;
   return `leaves ${amount(margin)} a piece, ${even}${day}`;
 }
 

@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { stallDaysWords } from './stallListWords';
@@ -26,15 +27,15 @@ export const openDayName = (day: string, today: string, locale: string): string 
 const clockWords = (minute: number): string =>
   `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
 
-/** @returns “pays about 32 an hour, all 24 h” in its parts; null where it takes no time */
+/** @returns “pays about 32 an hour, all 24 h 10 min” in its parts; null where it takes no time */
 export function payWords(
   payPerHour: number | null,
   hours: number,
-  formatter: Pick<Formatter, 'number'>,
+  { formatter, locale }: { readonly formatter: Pick<Formatter, 'number'>; readonly locale: string },
 ): { readonly figure: string; readonly after: string } | null {
   if (payPerHour === null) return null;
   return {
     figure: formatter.number(payPerHour, 0),
-    after: `an hour, all ${formatter.number(hours, 0)} h`,
+    after: `an hour, all ${hoursWords(hours, locale)}`,
   };
 }

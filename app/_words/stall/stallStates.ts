@@ -2,7 +2,7 @@ import type { SectionState } from '@/app/_sections/sections';
 import { amountWords } from '@/app/_words/amountWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
-import { minutesWords } from '@/app/_words/minutesWords';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
@@ -50,8 +50,7 @@ export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, 
         : plain(`a loss on ${formatter.number(plan.mine.spread.lossChance * 100, 0)} of 100`),
     'go-or-stay': plan === null ? plain('') : plain(plan.mine.goOrStay.verdict === 'stay' ? 'stay' : 'go'),
     prices: plan === null ? plain('') : plain(listed(pricesIn(plan.goods, state))),
-    making:
-      plan === null ? plain('') : plain(`${minutesWords(plan.mine.benchHours * 60, locale)} at the bench`),
+    making: plan === null ? plain('') : plain(`${hoursWords(plan.mine.benchHours, locale)} at the bench`),
     car: plain(fixedOn === null ? 'not fixed yet' : `fixed on ${formatter.day(fixedOn)}`),
   };
 }
@@ -72,7 +71,7 @@ const pricesIn = (
 ): readonly string[] =>
   [...new Set(goods.map(({ price }) => price))].map((price) => priceFigure(price, workshop.currency, locale));
 
-function dayState({ stallDay, workshop, locale, formatter }: StateOfDay): SectionState {
+function dayState({ stallDay, workshop, locale }: StateOfDay): SectionState {
   const dues = duesOf(stallDay).length;
   if (dues > 0) return { text: `${dues} to settle`, tone: 'todo', count: dues };
   const costs = toldCosts(stallDay, dayCosts(stallDay, workshop));
@@ -80,7 +79,7 @@ function dayState({ stallDay, workshop, locale, formatter }: StateOfDay): Sectio
   const { money, hours } = costs;
   const told = [
     ...(money === null ? [] : [amountWords(money, workshop.currency, locale)]),
-    ...(hours === null ? [] : [formatter.hours(hours)]),
+    ...(hours === null ? [] : [hoursWords(hours, locale)]),
   ];
   return plain(told.length === 0 ? 'costs not told yet' : told.join(' and '));
 }

@@ -65,6 +65,8 @@ describe('the plan of the worked fair', () => {
     const head = part('The plan in short');
     expectNear(profit(), 337.25);
     expectNear(figureIn(head.getByText(/laid out before/)), 747.51);
+    // 11.5 hours of the day and 12.67 at the bench.
+    expect(head.getByText(/an hour, all 24 h 10 min/)).toBeVisible();
     expect(head.getByText('Go, whatever the weather')).toBeVisible();
     const told = head.getAllByRole('listitem').map(({ textContent }) => textContent);
     // 22.7, 48.7 and 72.9 pieces; break-evens 8.94, 21.66, 30.65 and 43.76 are reached with the next whole piece.

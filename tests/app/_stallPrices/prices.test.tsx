@@ -65,6 +65,8 @@ describe('the prices of a stall day', () => {
     // 26.17 without tax, fees 0.60, bag 0.19 and a making of about 6.56 leave 18.82.
     expect(shirts.getByText(/leaves 18\.8\d a piece, even at 31 pieces/)).toBeVisible();
     expect(shirts.getByText('recommended')).toBeVisible();
+    // What another price earns rests on as many buying.
+    expect(shirts.getAllByText(/the day earns [\d.]+ more if as many buy/)).not.toHaveLength(0);
     await press('Take 30 for Shirts, S to XL');
     const own = prices().own;
     // Four designs in four sizes; larger ones stay as they were.

@@ -6,7 +6,7 @@ export interface BreakMark {
   readonly pieces: number;
   /** Under the bar. */
   readonly words: string;
-  /** What so many pieces bring, as a sentence goes on: “4 to go …”. */
+  /** What so many pieces bring, as a sentence goes on: “4 to go until …”. */
   readonly aim: string;
 }
 
@@ -14,10 +14,10 @@ export interface BreakMark {
 const NOISE = 1e-9;
 
 const aims = {
-  cash: { words: 'cash back', aim: 'for your cash' },
-  withPay: { words: 'pay', aim: 'for your pay' },
-  everything: { words: 'all', aim: 'for all costs' },
-  withWriteDown: { words: 'unsold too', aim: 'for unsold too' },
+  cash: { words: 'cash back', aim: 'until your costs are back' },
+  withPay: { words: 'pay', aim: 'until your pay is earned' },
+  everything: { words: 'all', aim: 'until all is paid' },
+  withWriteDown: { words: 'unsold too', aim: 'until the unsold is paid too' },
 } as const;
 
 /** @returns the marks of the bar, from few pieces to many; none where no piece earns anything */
