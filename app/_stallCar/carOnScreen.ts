@@ -1,11 +1,11 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { FloatToSay } from '@/app/_words/stall/carWords';
 import { carMoves } from '@/lib/stall/car/carMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { adviseFloat } from '@/lib/stall/float/adviseFloat';
-import type { FloatToSay } from '@/app/_words/stall/carWords';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { type PlanToIssue, planBody } from '@/lib/stall/plan/planBody';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
