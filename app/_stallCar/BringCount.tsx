@@ -11,7 +11,7 @@ import type { StallPart } from './carOnScreen';
 import { otherDay } from './otherDay';
 
 /** The count that comes back from a phone: by the same way in as everything, and told where it is of another day. */
-export function BringCount({ part }: Readonly<{ part: StallPart }>) {
+export function BringCount({ part }: Readonly<{ part: Pick<StallPart, 'workspace' | 'id' | 'stallDay'> }>) {
   const { workspace, id, stallDay } = part;
   const store = useCopyStore(workspace);
   const { makeFirst } = useMakingCopy(store);

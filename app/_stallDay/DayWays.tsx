@@ -2,7 +2,6 @@ import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { dayWays } from '@/app/_words/stall/dayWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import styles from './StallDocket.module.css';
 
 type DayWaysProps = Readonly<{ workspace: Pick<ReadyWorkspace, 'papers' | 'entries'>; id: string }>;
@@ -11,15 +10,12 @@ type DayWaysProps = Readonly<{ workspace: Pick<ReadyWorkspace, 'papers' | 'entri
 export function DayWays({ workspace: { papers, entries }, id }: DayWaysProps) {
   if (plansOf(papers.stallPlan, id, plansCountedBy(entries.stallTap, papers.dayClose)).counts === null)
     return null;
-  const isClosed = closeInForce(papers.dayClose, id) !== null;
   return (
     <p className={styles.ways}>
-      {!isClosed && (
-        <ButtonLink kind="strong" href={`/stall/${id}/count`}>
-          {dayWays.count}
-        </ButtonLink>
-      )}
-      <ButtonLink href={`/stall/${id}/evening`}>{isClosed ? dayWays.closed : dayWays.evening}</ButtonLink>
+      <ButtonLink kind="strong" href={`/stall/${id}/count`}>
+        {dayWays.count}
+      </ButtonLink>
+      <ButtonLink href={`/stall/${id}/evening`}>{dayWays.evening}</ButtonLink>
     </p>
   );
 }

@@ -5,6 +5,9 @@ import { Button } from '@/app/_controls/Button';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { laterParts } from './laterParts';
 import { StallDocket } from './StallDocket';
 
 /** The stall day that the address names. */
@@ -27,6 +30,15 @@ function StallDayHere({ workspace, stallDayId }: StallDayHereProps) {
   const [removed, setRemoved] = useState<string | null>(null);
   const undoes = removed !== null && workspace.undoLabel === removed;
   const stallDay = workspace.stallDays[stallDayId];
+  const close = closeInForce(workspace.papers.dayClose, stallDayId);
+  if (stallDay !== undefined && close !== null)
+    return (
+      <LaterPart
+        part={laterParts.closed}
+        what="What came of the day"
+        props={{ workspace, stallDay, close, id: stallDayId, onRemoved: setRemoved }}
+      />
+    );
   if (stallDay !== undefined)
     return <StallDocket {...{ workspace, stallDay }} id={stallDayId} onRemoved={setRemoved} />;
   return (

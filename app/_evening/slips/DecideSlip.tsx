@@ -8,12 +8,8 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { TextField } from '@/app/_fields/TextField';
-import {
-  decideAnswer,
-  decisionWords,
-  leaveOutWords,
-  lessonWords,
-} from '@/app/_words/stall/evening/resultWords';
+import { decisionWords } from '@/app/_words/stall/closedWords';
+import { decideAnswer, leaveOutWords, lessonWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { textLimits } from '@/shared/limits';

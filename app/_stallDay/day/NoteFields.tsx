@@ -9,7 +9,10 @@ import { textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Day.module.css';
 
-type NoteFieldsProps = Readonly<{ on: StallOnScreen; onRemoved: (label: string) => void }>;
+type NoteFieldsProps = Readonly<{
+  on: Pick<StallOnScreen, 'stallDay' | 'set' | 'workspace' | 'id' | 'today'>;
+  onRemoved: (label: string) => void;
+}>;
 
 /** What else is worth knowing, and how the day leaves the list. */
 export function NoteFields({ on, onRemoved }: NoteFieldsProps) {

@@ -1,7 +1,8 @@
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { payWords } from '@/app/_words/stall/stallHeadWords';
-import { breakEvenNames, verdictWords } from '@/app/_words/stall/stallPlanWords';
+import { verdictWords } from '@/app/_words/stall/stallPlanWords';
+import { breakEvenMarks } from './breakEvenMarks';
 import { PiecesRuler } from './PiecesRuler';
 import styles from './StallPlate.module.css';
 import { ToTypical } from './ToTypical';
@@ -62,10 +63,9 @@ function Profit({ plan: { mine }, on }: PartProps) {
 function Pieces({ plan: { mine }, on }: PartProps) {
   const { breakEven, outcomes } = mine;
   const whole = (pieces: number) => on.formatter.number(pieces, 0);
-  const marks = breakEven === null ? [] : marksOf(breakEven);
   return (
     <PiecesRuler
-      breakEvens={marks}
+      breakEvens={breakEvenMarks(breakEven)}
       weathers={outcomes
         .toSorted((one, other) => other.chance - one.chance)
         .slice(0, MOST_WEATHERS)
@@ -89,10 +89,3 @@ function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
     </div>
   );
 }
-
-/** Nobody sells half a piece: from the next whole one on it is earned back. */
-const marksOf = (breakEven: NonNullable<StallPlan['mine']['breakEven']>) =>
-  (['cash', 'withPay', 'everything', 'withWriteDown'] as const).flatMap((id) => {
-    const value = breakEven[id];
-    return value === null ? [] : [{ id, label: breakEvenNames[id], value: Math.ceil(value) }];
-  });

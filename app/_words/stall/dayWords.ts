@@ -32,7 +32,6 @@ export const powerChoices: readonly {
 export const dayWays = {
   count: 'Count sales',
   evening: 'The evening after',
-  closed: 'Closed: see the evening',
 } as const;
 
 export const planActs = {

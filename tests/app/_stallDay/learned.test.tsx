@@ -5,18 +5,14 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
-import { planSeries } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
-import { closeMoves } from '@/lib/stall/evening/closeMoves';
 import { toPress } from '@/lib/stall/making/toPress';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { foldStock } from '@/lib/stock/foldStock';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
+import { closeFair } from '@/tests/app/_screens/closeFair';
 import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
-import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 vi.mock('next/navigation', () => ({
@@ -40,34 +36,8 @@ const NEXT = 'autumn-fair';
 
 /** The worked fair is over and closed, in the weather that is told; the next one is planned from days before. */
 async function nextFair(weatherId: string, to: (next: StallDay) => StallDay = (next) => next): Promise<void> {
-  await act(() => screenStore().open());
+  await closeFair(weatherId);
   const { actions } = screenStore();
-  const fixed = await act(() =>
-    actions.issue('Load the car', {
-      kind: 'stallPlan',
-      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
-      series: planSeries(SPRING_FAIR_ID),
-      body: (number) => ({ ...fairPlan, number }),
-    }),
-  );
-  if (fixed.state !== 'issued') throw new Error('no plan');
-  const answers = { ...fairAnswers, weatherId };
-  const evening = fairEvening(answers);
-  await act(() =>
-    actions.issue('Close', {
-      kind: 'dayClose',
-      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
-      series: closeSeries(SPRING_FAIR_ID),
-      body: (number) =>
-        closeBody(evening, { number, issuedOn: TEST_DAY, planId: fixed.paper.id, answers, clock: fairClock }),
-      notes: (paperId) =>
-        closeMoves(
-          evening.rows,
-          { stallDayId: SPRING_FAIR_ID, moves: [], piles: [], closes: [] },
-          paperId,
-        ).map((body) => ({ kind: 'stockMove' as const, body })),
-    }),
-  );
   const day = bodyOf('stallDay', SPRING_FAIR_ID);
   const next: StallDay = {
     ...day,

@@ -1,5 +1,6 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
+import { decisionWords } from '@/app/_words/stall/closedWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { Evening } from '@/lib/stall/evening/reconcile';
@@ -17,8 +18,6 @@ export const bridgeWords: Readonly<Record<BridgeStep, string>> = {
   tin: 'the tin',
   cashRounding: 'coins rounded',
 };
-
-export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 'Decide later' } as const;
 
 /** “a dry day”, or the mean of all weathers. */
 export const startWords = (weather: string | null): string =>

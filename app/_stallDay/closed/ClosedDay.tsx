@@ -1,0 +1,87 @@
+'use client';
+
+import { useToday } from '@/app/_clock/useToday';
+import { ButtonLink } from '@/app/_controls/ButtonLink';
+import { Card } from '@/app/_controls/Card';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { PageHead } from '@/app/_controls/PageHead';
+import { usePageName } from '@/app/_controls/usePageName';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { NextLikeIt } from '@/app/_stallBook/NextLikeIt';
+import styles from '@/app/_stallDay/StallDocket.module.css';
+import { amountWords } from '@/app/_words/amountWords';
+import { formatterFor } from '@/app/_words/formatter';
+import { closedNames } from '@/app/_words/stall/closedWords';
+import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import type { DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+import { ClosedPlan } from './ClosedPlan';
+import { ClosedPlate } from './ClosedPlate';
+import { laterParts } from './laterParts';
+
+type ClosedDayProps = Readonly<{
+  workspace: ReadyWorkspace;
+  id: string;
+  stallDay: StallDay;
+  close: DayPaper<'dayClose', DayClose>;
+  /** Told what undo calls it. */
+  onRemoved: (label: string) => void;
+}>;
+
+/** A day that is closed: what came of it beside the plan that was fixed. Nothing of it is reckoned anew. */
+export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onRemoved }: ClosedDayProps) {
+  usePageName(`${stallDay.name} · Pressminute`);
+  const today = useToday();
+  const locale = usableLocale(workspace.workshop.locale);
+  const formatter = formatterFor({ ...workspace.workshop, currency: close.currency });
+  const amount = (money: number) => amountWords(money, close.currency, locale);
+  const plan = workspace.papers.stallPlan.find((one) => one.id === close.planId)?.body ?? null;
+  const told = { close, plan, amount, formatter };
+  const set = (label: string, path: readonly (string | number)[], value: unknown) =>
+    void workspace.setField({ kind: 'stallDay', id }, label, path, value);
+  return (
+    <>
+      <PageHead title={stallDay.name} line={`${stallLineWords(stallDay, today, locale)}, closed`} />
+      <ClosedPlate {...told} />
+      <p className={styles.ways}>
+        <ButtonLink kind="strong" href={`/stall/${id}/evening`}>
+          {closedNames.evening}
+        </ButtonLink>
+        <NextLikeIt {...{ workspace, stallDay }} />
+      </p>
+      <Card>
+        <ClosedPlan {...told} {...{ today, locale }} />
+        <FoldRow
+          place={`${id} closed`}
+          folds={[
+            {
+              id: 'stall-closed-late',
+              name: closedNames.late,
+              body: () => (
+                <LaterPart
+                  part={laterParts.late}
+                  what="The way in for a count"
+                  props={{ part: { workspace, id, stallDay } }}
+                />
+              ),
+            },
+            {
+              id: 'stall-closed-note',
+              name: closedNames.note,
+              body: () => (
+                <LaterPart
+                  part={laterParts.note}
+                  what="The note"
+                  props={{ on: { stallDay, set, workspace, id, today }, onRemoved }}
+                />
+              ),
+            },
+          ]}
+        />
+      </Card>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+import { CardSection } from '@/app/_controls/CardSection';
+import styles from '@/app/_stallDay/weather/Weather.module.css';
+import { closedNames, closedPlanAnswer } from '@/app/_words/stall/closedWords';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
+import type { ClosedTold } from './ClosedPlate';
+
+type ClosedPlanProps = ClosedTold & Readonly<{ today: string; locale: string }>;
+
+/** What was expected when the plan was fixed, as the paper has it. */
+export function ClosedPlan({ plan, amount, formatter, today, locale }: ClosedPlanProps) {
+  const line = plan === null ? null : closedPlanAnswer(plan, amount, today, locale);
+  return (
+    <CardSection
+      numeral={1}
+      id="closed-plan"
+      heading={closedNames.heading}
+      answer={
+        line && (
+          <>
+            <strong>{line.key}</strong>
+            {line.after}
+          </>
+        )
+      }
+    >
+      {plan === null ? (
+        <p>{closedNames.noPlan}</p>
+      ) : (
+        <table className={styles.outcomes}>
+          <thead>
+            <tr>
+              <th scope="col">weather</th>
+              <th scope="col">sold</th>
+              <th scope="col">profit after your pay</th>
+              <th scope="col">an hour</th>
+            </tr>
+          </thead>
+          <tbody>
+            {plan.outcomes.map((outcome) => (
+              <Outcome key={outcome.weather} {...{ outcome, amount }} number={formatter.number} />
+            ))}
+          </tbody>
+        </table>
+      )}
+    </CardSection>
+  );
+}
+
+// Helpers
+
+type OutcomeProps = Readonly<{
+  outcome: StallPlan['outcomes'][number];
+  amount: (money: number) => string;
+  number: ClosedTold['formatter']['number'];
+}>;
+
+const Outcome = ({ outcome: { weather, sold, profit, payPerHour }, amount, number }: OutcomeProps) => (
+  <tr>
+    <th scope="row">{weather}</th>
+    <td>{number(sold, 0)}</td>
+    <td>{amount(profit)}</td>
+    <td>{payPerHour === null ? '–' : amount(payPerHour)}</td>
+  </tr>
+);

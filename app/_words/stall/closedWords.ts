@@ -1,0 +1,59 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { nearDayWords } from '@/app/_words/orders/nearDayWords';
+import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
+
+export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 'Decide later' } as const;
+
+export const closedWord = 'closed';
+
+export const closedNames = {
+  evening: 'See the evening',
+  next: 'Plan the next one like it',
+  heading: 'The plan it went by',
+  noPlan: 'The plan it was counted by is not on this device. Bring in a copy from the device that fixed it.',
+  late: 'A count that comes late',
+  note: 'Note, put away, remove',
+} as const;
+
+/** Under the profit of a closed day, what its plan had: “profit; the plan had 543.25 when it is dry” */
+export function closedAgainst(
+  { weatherId }: Pick<DayClose, 'weatherId'>,
+  plan: StallPlan | null,
+  amount: (money: number) => string,
+): string {
+  const weather = plan?.weathers.find(({ id }) => id === weatherId)?.name;
+  const outcome = plan?.outcomes.find((one) => one.weather === weather);
+  if (outcome !== undefined)
+    return `profit; the plan had ${amount(outcome.profit)} when it is ${outcome.weather}`;
+  const mean = plan?.weightedProfit ?? null;
+  return mean === null ? 'profit' : `profit; the plan had ${amount(mean)}, over the weathers`;
+}
+
+/** “70 of 132 sold”. */
+export function closedSold({ goods }: Pick<DayClose, 'goods'>, { number }: Formatter): string {
+  const of = (key: 'sold' | 'brought') => number(goods.reduce((sum, one) => sum + one[key], 0));
+  return `${of('sold')} of ${of('brought')} sold`;
+}
+
+/** How a row of the calendar tells a day that is closed: “483.95 profit, 38 an hour, go again” */
+export function closedLine(
+  { result, decision }: Pick<DayClose, 'result' | 'decision'>,
+  amount: (money: number) => string,
+  { number }: Formatter,
+): string {
+  const profit = result.profit === null ? 'profit not known' : `${amount(result.profit)} profit`;
+  const pay = result.payPerHour === null ? [] : [`${number(result.payPerHour, 0)} an hour`];
+  const next = decision === null ? [] : [decisionWords[decision].toLowerCase()];
+  return [profit, ...pay, ...next].join(', ');
+}
+
+/** “337.25 to expect”, and when the plan was fixed. */
+export const closedPlanAnswer = (
+  { weightedProfit, issuedOn }: StallPlan,
+  amount: (money: number) => string,
+  today: string,
+  locale: string,
+): { readonly key: string; readonly after: string } => ({
+  key: weightedProfit === null ? 'No profit was told' : amount(weightedProfit),
+  after: `${weightedProfit === null ? '' : ' to expect'}, fixed ${nearDayWords(issuedOn, today, locale)}`,
+});

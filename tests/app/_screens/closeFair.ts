@@ -1,0 +1,37 @@
+import { act } from '@testing-library/react';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { planSeries } from '@/lib/stall/car/plansOf';
+import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
+import { closeMoves } from '@/lib/stall/evening/closeMoves';
+import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { screenStore } from './screens';
+
+/** Opens the store and closes the worked fair by its fixed plan, in the weather that is told; the maker goes again. */
+export async function closeFair(weatherId: string): Promise<void> {
+  await act(() => screenStore().open());
+  const { actions } = screenStore();
+  const fixed = await act(() =>
+    actions.issue('Load the car', {
+      kind: 'stallPlan',
+      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
+      series: planSeries(SPRING_FAIR_ID),
+      body: (number) => ({ ...fairPlan, number }),
+    }),
+  );
+  if (fixed.state !== 'issued') throw new Error('no plan');
+  const answers = { ...fairAnswers, weatherId, decision: 'again' as const };
+  const evening = fairEvening(answers);
+  await act(() =>
+    actions.issue('Close', {
+      kind: 'dayClose',
+      about: { kind: 'stallDay', id: SPRING_FAIR_ID },
+      series: closeSeries(SPRING_FAIR_ID),
+      body: (number) =>
+        closeBody(evening, { number, issuedOn: TEST_DAY, planId: fixed.paper.id, answers, clock: fairClock }),
+      notes: (paperId) =>
+        closeMoves(evening.rows, [], paperId).map((body) => ({ kind: 'stockMove' as const, body })),
+    }),
+  );
+}

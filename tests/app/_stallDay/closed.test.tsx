@@ -1,0 +1,103 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { closeFair } from '@/tests/app/_screens/closeFair';
+import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
+
+const push = vi.hoisted(() => vi.fn<(href: string) => void>());
+vi.mock('next/navigation', () => ({ useRouter: () => ({ push }), usePathname: () => '/stall' }));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
+
+beforeEach(() => {
+  push.mockClear();
+  vi.stubGlobal('Worker', class {});
+});
+afterEach(() => {
+  cleanup();
+  clearScreens();
+  vi.unstubAllGlobals();
+});
+
+async function closedFair(): Promise<void> {
+  await closeFair('dry');
+  await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+  await screen.findByRole('region', { name: 'What came of it' });
+}
+const part = (name: string) => within(screen.getByRole('region', { name }));
+
+describe('a closed day', () => {
+  it('tells what came of it beside the plan that was fixed, whatever is changed after', async () => {
+    await closedFair();
+    const rows = () => part('The plan it went by').getAllByRole('row').slice(1);
+    const told = () => rows().map(({ textContent }) => textContent);
+    expect(part('What came of it').getByText('483.95')).toBeVisible();
+    expect(part('What came of it').getByText('profit; the plan had 543.25 when it is dry')).toBeVisible();
+    // (483.95 + 24.17 × 18) ÷ 24.17 is 38.02.
+    expect(part('What came of it').getByText('38')).toBeVisible();
+    expect(part('What came of it').getByText('Go again')).toBeVisible();
+    expect(part('What came of it').getByText(/taken, 70 of 132 sold$/)).toHaveTextContent('1,723.00');
+    expect(part('The plan it went by').getByText('337.25')).toBeVisible();
+    expect(told()).toEqual(['dry73543.2540.48', 'showers4992.9621.85', 'wet23-391.001.82'.replace('-', '−')]);
+    const before = told();
+    await act(async () => {
+      screenStore().actions.edit('Change', [
+        {
+          do: 'change',
+          kind: 'stallDay',
+          id: SPRING_FAIR_ID,
+          to: (now) => ({ ...now, ranges: [], held: [] }),
+        },
+      ]);
+    });
+    expect(told()).toEqual(before);
+    expect(part('What came of it').getByText('483.95')).toBeVisible();
+  });
+
+  it('has nothing left to press, fix or count', async () => {
+    await closedFair();
+    for (const name of [/^Fix/, /^Put them into the jobs/, /^Take/])
+      expect(screen.queryByRole('button', { name })).toBeNull();
+    expect(screen.queryByRole('link', { name: /^Count sales/ })).toBeNull();
+    expect(screen.queryByText(/Order the blanks/)).toBeNull();
+    expect(screen.getByRole('link', { name: 'See the evening' })).toHaveAttribute(
+      'href',
+      `/stall/${SPRING_FAIR_ID}/evening`,
+    );
+  });
+
+  it('leads to the next one like it, with its goods and nothing paid', async () => {
+    await closedFair();
+    await userEvent.click(screen.getByRole('button', { name: 'Plan the next one like it' }));
+    const id = idsOf('stallDay').find((one) => one !== SPRING_FAIR_ID) ?? '';
+    const next = bodyOf('stallDay', id);
+    expect(push).toHaveBeenCalledWith(`/stall/${id}`);
+    expect(next).toMatchObject({ name: 'Exampleton Spring Fair', stage: 'idea', days: [], held: [] });
+    expect(next.ranges).toEqual(bodyOf('stallDay', SPRING_FAIR_ID).ranges);
+    expect(next.costs.every(({ paidOn }) => paidOn === null)).toBe(true);
+  });
+
+  it('is planned on once its close is undone', async () => {
+    await closedFair();
+    cleanup();
+    await undo();
+    await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+    expect(screen.getByRole('region', { name: 'The plan in short' })).toBeVisible();
+    expect(screen.getByRole('link', { name: 'Count sales' })).toBeVisible();
+    expect(screen.queryByRole('region', { name: 'What came of it' })).toBeNull();
+  });
+
+  it('can be put away', async () => {
+    await closedFair();
+    await userEvent.click(screen.getByRole('button', { name: 'Note, put away, remove' }));
+    await userEvent.click(await screen.findByRole('button', { name: 'Put it away' }));
+    expect(bodyOf('stallDay', SPRING_FAIR_ID).archivedOn).not.toBeNull();
+  });
+});
