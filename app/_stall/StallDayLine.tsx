@@ -1,17 +1,29 @@
 import Link from 'next/link';
 import { classes } from '@/app/_controls/classes';
+import { amountWords } from '@/app/_words/amountWords';
+import { formatterFor } from '@/app/_words/formatter';
+import { closedLine, closedWord } from '@/app/_words/stall/closedWords';
 import { stageWords, stallDaysWords, stallDueWords } from '@/app/_words/stall/stallListWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import type { StallDayRow } from '@/lib/stall/days/stallCalendar';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+import type { Workshop } from '@/shared/schemas/workshop';
 import styles from './Stall.module.css';
 
-type StallDayLineProps = Readonly<{ row: StallDayRow; today: string; locale: string }>;
+type StallDayLineProps = Readonly<{
+  row: StallDayRow;
+  /** Null while the day is not closed. */
+  close: DayClose | null;
+  today: string;
+  workshop: Workshop;
+}>;
 
-/** One stall day of the calendar: which, when and where, and what is due next for it. */
-export function StallDayLine({ row: { id, stallDay }, today, locale }: StallDayLineProps) {
-  const reader = usableLocale(locale);
-  const isAhead = stallDay.archivedOn === null && !stallDay.days.some(({ day }) => day < today);
+/** One stall day of the calendar: which, when and where, and what is due next for it or came of it. */
+export function StallDayLine({ row: { id, stallDay }, close, today, workshop }: StallDayLineProps) {
+  const reader = usableLocale(workshop.locale);
+  const isAhead =
+    close === null && stallDay.archivedOn === null && !stallDay.days.some(({ day }) => day < today);
   const [due, ...more] = isAhead ? duesOf(stallDay) : [];
   const told = due === undefined ? null : stallDueWords(due, today, reader);
   return (
@@ -32,7 +44,8 @@ export function StallDayLine({ row: { id, stallDay }, today, locale }: StallDayL
         </p>
       </div>
       <div className={styles.state}>
-        <p className={styles.stage}>{stageWords[stallDay.stage]}</p>
+        <p className={styles.stage}>{close === null ? stageWords[stallDay.stage] : closedWord}</p>
+        {close !== null && <p className={styles.due}>{closedResult(close, workshop)}</p>}
         {told !== null && (
           <p className={classes(styles.due, told.isLate && styles.late)}>
             {told.words}
@@ -41,5 +54,17 @@ export function StallDayLine({ row: { id, stallDay }, today, locale }: StallDayL
         )}
       </div>
     </li>
+  );
+}
+
+// Helpers
+
+function closedResult(close: DayClose, workshop: Workshop): string {
+  const locale = usableLocale(workshop.locale);
+  const { currency } = close;
+  return closedLine(
+    close,
+    (money) => amountWords(money, currency, locale),
+    formatterFor({ ...workshop, currency }),
   );
 }

@@ -13,6 +13,7 @@ import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace
 import { formatterFor } from '@/app/_words/formatter';
 import { copiedStallDay, freshStallDay } from '@/lib/stall/days/newStallDay';
 import { type StallDayRow, stallCalendar } from '@/lib/stall/days/stallCalendar';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { NewStallDay, type StallDayBegun } from './NewStallDay';
 import styles from './Stall.module.css';
 import { StallDayLine } from './StallDayLine';
@@ -29,7 +30,8 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const today = useToday();
   const { stallDays, workshop } = workspace;
   const [isNew, setNew] = useState(false);
-  const { coming, over, putAway } = stallCalendar(stallDays, today);
+  const closeOf = (id: string) => closeInForce(workspace.papers.dayClose, id)?.body ?? null;
+  const { coming, over, putAway } = stallCalendar(stallDays, today, (id) => closeOf(id) !== null);
   const formatter = formatterFor(workshop);
   const begin = ({ name, day, copyOf }: StallDayBegun) => {
     const id = newId();
@@ -41,7 +43,7 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const list = (rows: readonly StallDayRow[]) => (
     <ul className={styles.list}>
       {rows.map((row) => (
-        <StallDayLine key={row.id} row={row} today={today} locale={workshop.locale} />
+        <StallDayLine key={row.id} row={row} close={closeOf(row.id)} {...{ today, workshop }} />
       ))}
     </ul>
   );

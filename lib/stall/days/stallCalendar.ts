@@ -10,17 +10,27 @@ export interface StallDayRow {
 interface StallCalendar {
   /** Those that may still be sold at, the next one first; those without a day before all others, for it is missing. */
   readonly coming: readonly StallDayRow[];
-  /** Sold out of, refused or called off; the latest first. */
+  /** Sold out of, closed, refused or called off; the latest first. */
   readonly over: readonly StallDayRow[];
   readonly putAway: readonly StallDayRow[];
 }
 
-/** @param today YYYY-MM-DD; a day is coming until it has passed */
-export function stallCalendar(stallDays: Readonly<Record<string, StallDay>>, today: string): StallCalendar {
+/**
+ * @param today YYYY-MM-DD; a day is coming until it has passed or was closed
+ * @param isClosed whether a close of the stall day of that id is in force
+ */
+export function stallCalendar(
+  stallDays: Readonly<Record<string, StallDay>>,
+  today: string,
+  isClosed: (id: string) => boolean,
+): StallCalendar {
   const rows = Object.entries(stallDays).map(([id, stallDay]): StallDayRow => ({ id, stallDay }));
   const here = rows.filter(({ stallDay }) => stallDay.archivedOn === null);
-  const isOver = ({ stallDay }: StallDayRow) =>
-    stallDay.stage === 'refused' || stallDay.stage === 'calledOff' || (lastDayOf(stallDay) ?? today) < today;
+  const isOver = ({ id, stallDay }: StallDayRow) =>
+    isClosed(id) ||
+    stallDay.stage === 'refused' ||
+    stallDay.stage === 'calledOff' ||
+    (lastDayOf(stallDay) ?? today) < today;
   return {
     coming: here
       .filter((row) => !isOver(row))

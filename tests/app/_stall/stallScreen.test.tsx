@@ -7,6 +7,7 @@ import { StallScreen } from '@/app/_stall/StallScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
+import { closeFair } from '@/tests/app/_screens/closeFair';
 import { bodyOf, clearScreens, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -61,6 +62,17 @@ describe('the calendar', () => {
     expect(screen.getByText(/No stall day ahead/)).toBeVisible();
     await change({ archivedOn: TEST_DAY });
     expect(screen.getByRole('button', { name: /1 stall day put away/ })).toBeVisible();
+  });
+
+  it('tells of a closed day what it left and what was decided, and has it over on its own day', async () => {
+    await closeFair('dry');
+    await enter(<StallScreen />);
+    await change({ stage: 'idea' });
+    const over = within(screen.getByRole('region', { name: 'Over' })).getByRole('listitem');
+    // The worked fair left 483.95, which pays 38.02 for each of its hours.
+    expect(over).toHaveTextContent(/closed483\.95 profit, 38 an hour, go again$/);
+    expect(over).not.toHaveTextContent('only an idea');
+    expect(screen.getByText(/No stall day ahead/)).toBeVisible();
   });
 });
 

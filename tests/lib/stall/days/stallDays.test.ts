@@ -77,7 +77,7 @@ describe('the calendar of stall days', () => {
     refused: stallDay({ name: 'Refused', days: [open(inDays(5))], stage: 'refused' }),
     away: stallDay({ name: 'Away', days: [open(inDays(5))], archivedOn: TEST_DAY }),
   };
-  const { coming, over, putAway } = stallCalendar(days, TEST_DAY);
+  const { coming, over, putAway } = stallCalendar(days, TEST_DAY, () => false);
   const ids = (rows: readonly { readonly id: string }[]) => rows.map(({ id }) => id);
 
   it('has what may still be sold at first, one without a day before all', () => {
