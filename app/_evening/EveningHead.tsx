@@ -1,4 +1,5 @@
 import { Advice } from '@/app/_controls/Advice';
+import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { classes } from '@/app/_controls/classes';
 import { PageHead } from '@/app/_controls/PageHead';
 import { usePageName } from '@/app/_controls/usePageName';
@@ -9,6 +10,7 @@ import {
   openWords,
   soldLine,
   takenWords,
+  toDayWords,
 } from '@/app/_words/stall/evening/eveningWords';
 import { slipNames, slipOrder } from '@/app/_words/stall/evening/slipNames';
 import styles from './Evening.module.css';
@@ -26,6 +28,11 @@ export function EveningHead({ on }: Readonly<{ on: EveningOnScreen }>) {
       <PageHead
         title={`${plan.title}, the evening`}
         line={soldLine(evening, close !== null, today, locale)}
+        aside={
+          on.workspace.stallDays[plan.stallDayId] !== undefined && (
+            <ButtonLink href={`/stall/${plan.stallDayId}`}>{toDayWords}</ButtonLink>
+          )
+        }
       />
       <div className={styles.plate}>
         <p className={styles.taken}>

@@ -19,6 +19,7 @@ import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnsw
 import { type DayPaper, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { reconcile } from '@/lib/stall/evening/reconcile';
 import type { DayClose } from '@/shared/schemas/stallPapers';
+import { AfterClose } from './AfterClose';
 import { CloseBar } from './CloseBar';
 import { EveningHead } from './EveningHead';
 import type { EveningOnScreen } from './eveningOnScreen';
@@ -53,6 +54,7 @@ export function EveningRoom(props: EveningRoomProps) {
         <DecideSlip on={on} />
       </Card>
       <CloseBar on={on} />
+      <AfterClose on={on} />
     </>
   );
 }

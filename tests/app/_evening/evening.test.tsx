@@ -12,10 +12,12 @@ import { addDays } from '@/shared/days';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import {
+  bodyOf,
   clearScreens,
   damage,
   disk,
   enter,
+  idsOf,
   leaveScreens,
   screenStore,
   undo,
@@ -327,6 +329,20 @@ describe('the evening of the worked fair', () => {
     disk.isFull = false;
     await closeOnce(1);
     expect(atHome()).toBe(62);
+  });
+});
+
+describe('where the evening leads', () => {
+  it('to its stall day, and once it is closed to the next one like it', async () => {
+    await enterEvening();
+    expect(screen.getByRole('link', { name: 'To the stall day' })).toHaveAttribute('href', `/stall/${DAY}`);
+    expect(screen.queryByRole('button', { name: 'Plan the next one like it' })).toBeNull();
+    await typeCash('532');
+    await press('All is as it should be');
+    await closeOnce(1);
+    await userEvent.click(await screen.findByRole('button', { name: 'Plan the next one like it' }));
+    const next = idsOf('stallDay').filter((id) => id !== DAY);
+    expect(next.map((id) => bodyOf('stallDay', id))).toMatchObject([{ days: [], stage: 'idea' }]);
   });
 });
 

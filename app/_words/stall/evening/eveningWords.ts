@@ -12,6 +12,8 @@ export const noPlanWords = {
   link: 'To the plan of the day',
 } as const;
 
+export const toDayWords = 'To the stall day';
+
 /** Two devices fixed a plan for one fair. */
 export const eveningOfSeveralWords =
   'Two devices fixed a plan for this day. The evening goes by the newest: if the other one went along, what was brought and what it cost are wrong here. Take the wrong one back in the plan.';
