@@ -192,6 +192,8 @@ export const dayCloseSchema = z.strictObject({
     float: minorSchema,
     /** Into the tin and out of it beside sales. */
     tinMoves: minorSchema,
+    /** Of what went out, what was spent: a cost of the day. */
+    spent: minorSchema,
     expectedCash: minorSchema,
     countedCash: heldSchema.nullable(),
     difference: minorSchema.nullable(),

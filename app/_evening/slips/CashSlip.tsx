@@ -11,7 +11,7 @@ import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { setAsideWords } from '@/app/_words/stall/count/countWords';
-import { cashAnswer, cashReasonWords } from '@/app/_words/stall/evening/moneyWords';
+import { cashAnswer, cashReasonWords, spentWords } from '@/app/_words/stall/evening/moneyWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { coinsMinor } from '@/lib/stall/evening/dayMoney';
 import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
@@ -30,6 +30,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { cash } = answers;
   const setCash = (more: Partial<EveningAnswers['cash']>) => say({ cash: { ...cash, ...more } });
   const minor = (amount: number) => minorWords(amount, currency, locale);
+  const moved = money.tinMoves + money.spent;
   const differs = money.difference !== null && money.difference !== 0;
   const isLeftOut = money.countedCash === null && money.reason === 'notKnown';
   return (
@@ -43,9 +44,8 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         rows={[
           { name: 'float in the morning', figure: minor(money.float) },
           { name: 'cash sales', figure: minor(money.cash) },
-          ...(money.tinMoves === 0
-            ? []
-            : [{ name: money.tinMoves < 0 ? 'taken out' : 'put in', figure: minor(money.tinMoves) }]),
+          ...(moved === 0 ? [] : [{ name: moved < 0 ? 'taken out' : 'put in', figure: minor(moved) }]),
+          ...(money.spent === 0 ? [] : [{ name: 'spent, a cost of the day', figure: minor(-money.spent) }]),
           { name: 'should be', figure: minor(money.expectedCash), isSum: true },
           ...(money.countedCash === null ? [] : [{ name: 'counted', figure: minor(money.countedCash) }]),
           ...(differs
@@ -63,6 +63,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       {evening.count.setAside > 0 && (
         <Advice severity="caution">{setAsideWords(evening.count.setAside)}</Advice>
       )}
+      {money.spent > 0 && <p className={styles.quiet}>{spentWords}</p>}
       {cash.coins === null && (
         <div className={styles.ask}>
           <AmountField

@@ -7,7 +7,7 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { resultAnswer, timeWords, bridgeWords, differentWeathersWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
@@ -82,10 +82,11 @@ function profitRows({ evening, formatter }: EveningOnScreen) {
     { name: 'making what was sold', figure: figure(-making) },
     { name: 'contribution', figure: figure(result.contribution ?? 0), isSum: true },
     { name: 'the day and its batch, your pay inside', figure: figure(-result.fixed) },
+    ...(result.spent < LEAST ? [] : [{ name: bridgeWords.spent, figure: figure(-result.spent) }]),
     { name: 'leftovers written down', figure: figure(-(result.writtenDown ?? 0)) },
     ...(Math.abs(result.gone ?? 0) < LEAST
       ? []
-      : [{ name: 'given, spoiled, missing', figure: figure(-(result.gone ?? 0)) }]),
+      : [{ name: bridgeWords.gone, figure: figure(-(result.gone ?? 0)) }]),
     ...(Math.abs(result.tin) < LEAST ? [] : [{ name: 'tin and coins', figure: figure(result.tin) }]),
     { name: 'profit', figure: figure(result.profit ?? 0), isSum: true },
   ];

@@ -76,6 +76,8 @@ export interface DayCount {
   readonly reductionsMinor: number;
   /** Into the tin less out of it, beside sales. */
   readonly tinMinor: number;
+  /** Of what went out of it, what was spent on the day. */
+  readonly spentMinor: number;
   readonly foreign: readonly ForeignCount[];
   /** Pieces sold by the hour of the device's clock, in order; after midnight 24 and more. What came back is not taken off. */
   readonly hours: readonly { readonly day: string; readonly hour: number; readonly pieces: number }[];

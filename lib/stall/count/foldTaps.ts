@@ -49,20 +49,29 @@ const MS_PER_MINUTE = 60_000;
 
 type Beside = Pick<
   DayCount,
-  'reductionsMinor' | 'tinMinor' | 'putBack' | 'visitors' | 'weatherId' | 'notes' | 'leads' | 'pay'
+  | 'reductionsMinor'
+  | 'tinMinor'
+  | 'spentMinor'
+  | 'putBack'
+  | 'visitors'
+  | 'weatherId'
+  | 'notes'
+  | 'leads'
+  | 'pay'
 >;
 
 /** What is counted beside goods and tickets. */
 function countsBeside(taps: readonly TappedEntry[], plan: StallPlan): Beside {
   const notes: DayCount['notes'][number][] = [];
   const leads: DayCount['leads'][number][] = [];
-  let [reductionsMinor, tinMinor, putBack, visitors] = [0, 0, 0, 0];
+  let [reductionsMinor, tinMinor, spentMinor, putBack, visitors] = [0, 0, 0, 0, 0];
   let [weatherId, pay]: [string | null, DayCount['pay']] = [null, 'card'];
   for (const { id, at, body } of taps) {
     const { tap } = body;
     const isOwn = body.currency === plan.currency;
     if (tap.what === 'set' && isOwn) reductionsMinor += tap.minor;
     if (tap.what === 'tin' && isOwn) tinMinor += tap.cause === 'added' ? tap.minor : -tap.minor;
+    if (tap.what === 'tin' && tap.cause === 'spent' && isOwn) spentMinor += tap.minor;
     if (tap.what === 'putBack') putBack += 1;
     if (tap.what === 'visitors') visitors += tap.count;
     if (tap.what === 'weather') weatherId = tap.weatherId;
@@ -70,7 +79,7 @@ function countsBeside(taps: readonly TappedEntry[], plan: StallPlan): Beside {
     if (tap.what === 'lead') leads.push({ id, at, words: tap.words });
     if (tap.what === 'sale' || tap.what === 'pay') pay = tap.pay;
   }
-  return { reductionsMinor, tinMinor, putBack, visitors, weatherId, notes, leads, pay };
+  return { reductionsMinor, tinMinor, spentMinor, putBack, visitors, weatherId, notes, leads, pay };
 }
 
 function foreignOf(tickets: readonly Ticket[], currency: string): readonly ForeignCount[] {

@@ -7,7 +7,16 @@ import { type DayResult, fixedOf } from './dayResult';
 import type { StockRow } from './stockRows';
 
 /** What may stand between the plan and the day. */
-export type BridgeStep = 'pieces' | 'sets' | 'prices' | 'fees' | 'gone' | 'hours' | 'tin' | 'cashRounding';
+export type BridgeStep =
+  | 'pieces'
+  | 'sets'
+  | 'prices'
+  | 'fees'
+  | 'gone'
+  | 'hours'
+  | 'spent'
+  | 'tin'
+  | 'cashRounding';
 
 /** The way from the profit of the plan to that of the day, currency units; the steps add up to the difference. */
 export interface Bridge {
@@ -20,7 +29,7 @@ export interface Bridge {
 
 /**
  * Each step is worked out for itself: pieces and their mix as the plan would have paid for them, then what came
- * otherwise than planned.
+ * otherwise than planned. What was given, spoiled or is missing stands at its whole cost, as in the result.
  *
  * @param weatherIds the weather of each day; null where nobody said
  * @returns null where the plan has no sum to start from, or some cost is not known
@@ -34,8 +43,8 @@ export function bridgeOf(
 ): Bridge | null {
   const start = startOf(plan, weatherIds);
   const asPlanned = profitAsPlanned(plan, rows);
-  const kept = keptOtherwise(rows);
-  if (start === null || asPlanned === null || kept === null || result.profit === null) return null;
+  const { gone } = result;
+  if (start === null || asPlanned === null || gone === null || result.profit === null) return null;
   const units = (minor: number) => fromMinor(minor as MinorUnits, plan.currency);
   const without = withoutTax(plan);
   const list = units(rows.reduce((sum, { sold, goods }) => sum + sold * goods.price, 0)) * without;
@@ -45,12 +54,13 @@ export function bridgeOf(
     weather: start.weather,
     from: start.profit,
     steps: [
-      { what: 'pieces', by: asPlanned - start.profit },
+      { what: 'pieces', by: asPlanned + gone - start.profit },
       { what: 'sets', by: 0 - reductions },
       { what: 'prices', by: units(money.net) - list + reductions },
       { what: 'fees', by: feesPlanned - units(money.fees + money.commission) },
-      { what: 'gone', by: kept },
+      { what: 'gone', by: 0 - gone },
       { what: 'hours', by: fixedOf(plan, plan.costs.hours) - result.fixed },
+      { what: 'spent', by: 0 - result.spent },
       { what: 'tin', by: units(money.difference ?? 0) },
       { what: 'cashRounding', by: units(money.cashRounding) },
     ],
@@ -88,29 +98,17 @@ function plannedFee(plan: StallPlan, { price }: PlannedGoods): number {
   return plan.cardShare * card + plan.commission * base;
 }
 
-/** What the plan would have left of the pieces that were sold, all others being left over. */
+/** What the plan would have left of the pieces that were sold and of those that came home, all having been made. */
 function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | null {
   let sum = 0 - fixedOf(plan, plan.costs.hours);
-  for (const { goods, sold, brought } of rows) {
+  for (const { goods, sold, brought, left, seconds } of rows) {
     if (goods.cost === null) {
       if (brought === 0 && sold === 0) continue;
       return null;
     }
     const net = fromMinor(goods.price as MinorUnits, plan.currency) * withoutTax(plan);
     sum += sold * (net - plannedFee(plan, goods) - goods.packaging);
-    sum += (brought - sold) * goods.leftoverShare * goods.cost - brought * goods.cost;
-  }
-  return sum;
-}
-
-/** What is worth less than a leftover because it was given, spoiled or is missing. */
-function keptOtherwise(rows: readonly StockRow[]): number | null {
-  let sum = 0;
-  for (const { goods, brought, sold, left, seconds } of rows) {
-    const more = (left ?? 0) + seconds - (brought - sold);
-    if (more === 0) continue;
-    if (goods.cost === null) return null;
-    sum += more * goods.leftoverShare * goods.cost;
+    sum += ((left ?? 0) + seconds) * goods.leftoverShare * goods.cost - brought * goods.cost;
   }
   return sum;
 }

@@ -30,7 +30,10 @@ export interface DayMoney {
   readonly payout: EveningAnswers['card']['payout'];
   readonly commission: number;
   readonly float: number;
+  /** Into the tin less out of it, beside sales. */
   readonly tinMoves: number;
+  /** Of what went out, what was spent: a cost of the day. */
+  readonly spent: number;
   readonly expectedCash: number;
   readonly countedCash: number | null;
   readonly coins: Coins | null;
@@ -73,6 +76,7 @@ export function dayMoney(
     payout: answers.card.payout,
     commission: toMinor(fromMinor(base as MinorUnits, currency) * plan.commission, currency),
     tinMoves: count.tinMinor,
+    spent: count.spentMinor,
     coins: answers.cash.coins,
     reason: difference === 0 ? null : answers.cash.reason,
   };

@@ -17,6 +17,8 @@ export interface DayResult {
   readonly gone: number | null;
   /** What the tin has more than it should, and what rounding coins brought. */
   readonly tin: number;
+  /** From the tin, on what no plan knew of. */
+  readonly spent: number;
   readonly profit: number | null;
   /** Of the day as it was. */
   readonly hours: number;
@@ -36,6 +38,7 @@ export function dayResult(
   const hours = typedHours ?? costs.hours;
   const fixed = fixedOf(plan, hours);
   const tin = units((money.difference ?? 0) + money.cashRounding);
+  const spent = units(money.spent);
   const sold = sumOf(
     rows,
     (row) => row.sold,
@@ -55,10 +58,10 @@ export function dayResult(
   const profit =
     contribution === null || writtenDown === null || gone === null
       ? null
-      : contribution - fixed - writtenDown - gone + tin;
+      : contribution - fixed - spent - writtenDown - gone + tin;
   const allHours = hours + costs.benchHours;
   return {
-    ...{ contribution, fixed, leftoverCost, writtenDown, gone, tin, profit, hours },
+    ...{ contribution, fixed, leftoverCost, writtenDown, gone, tin, spent, profit, hours },
     payPerHour: profit === null || allHours === 0 ? null : (profit + allHours * costs.wage) / allHours,
   };
 }

@@ -31,7 +31,11 @@ export async function closeFair(weatherId: string): Promise<void> {
       body: (number) =>
         closeBody(evening, { number, issuedOn: TEST_DAY, planId: fixed.paper.id, answers, clock: fairClock }),
       notes: (paperId) =>
-        closeMoves(evening.rows, [], paperId).map((body) => ({ kind: 'stockMove' as const, body })),
+        closeMoves(
+          evening.rows,
+          { stallDayId: SPRING_FAIR_ID, moves: [], piles: [], closes: [] },
+          paperId,
+        ).map((body) => ({ kind: 'stockMove' as const, body })),
     }),
   );
 }

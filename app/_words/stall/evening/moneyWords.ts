@@ -11,6 +11,10 @@ export const cashReasonWords: Readonly<Record<CashReason, string>> = {
   other: 'Something else',
 };
 
+/** A cost of the plan that was paid from the tin must not count twice. */
+export const spentWords =
+  'What was spent is a cost of the day beside those of the plan. What the plan has already, such as parking, is noted as taken out instead.';
+
 export function cashAnswer({ money, plan, soldFrom }: Evening, locale: string): AnswerWords {
   const minor = (amount: number) => minorWords(amount, plan.currency, locale);
   const { countedCash, expectedCash, difference, cash, reason } = money;

@@ -15,6 +15,7 @@ export const bridgeWords: Readonly<Record<BridgeStep, string>> = {
   fees: 'fees',
   gone: 'given, spoiled, missing',
   hours: 'hours',
+  spent: 'spent from the tin',
   tin: 'the tin',
   cashRounding: 'coins rounded',
 };

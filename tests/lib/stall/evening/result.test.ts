@@ -30,6 +30,20 @@ describe('the result of the worked fair', () => {
     expect(result.payPerHour).toBeCloseTo(38.02, 2);
   });
 
+  it('bears what was spent from the tin, which no plan knew of', () => {
+    const tin = (cause: 'spent' | 'skimmed', minor: number, count: number): TappedEntry => ({
+      ...{ id: `phone-${count}`, device: 'phonephone', count, at: 0 },
+      body: springFairTap('plan-1', { minute: 0, tap: { what: 'tin', cause, minor, words: '' } }),
+    });
+    const taps = [...fairTaps, tin('spent', 650, 901), tin('skimmed', 10_000, 902)];
+    // 530 − 6.50 − 100.
+    const answers = { ...fairAnswers, cash: { ...fairAnswers.cash, counted: 42_350 } };
+    const evening = fairEvening(answers, fairPlan, taps);
+    expect(evening.money).toMatchObject({ tinMoves: -10_650, spent: 650, difference: -200 });
+    expect((result.profit ?? 0) - (evening.result.profit ?? 0)).toBeCloseTo(6.5, 8);
+    expect(stepsOf(evening).spent).toBe(-6.5);
+  });
+
   it('takes the hours really spent', () => {
     const { result: longer } = fairEvening({ ...fairAnswers, hours: 13.5 });
     // Two hours at 18 + 4.20.
@@ -60,6 +74,12 @@ describe('the result of the worked fair', () => {
     expect(after.gone).toBeCloseTo(6.543, 8);
     // It was worth 60 % of 6.543.
     expect(before - (after.profit ?? 0)).toBeCloseTo(3.9258, 8);
+    // One value in every table: the bridge takes it at its whole cost too, and pieces without it.
+    const { bridge, result: told } = fairEvening(fairAnswers, fairPlan, [...fairTaps, ...spoiled]);
+    const by = (what: string) => bridge?.steps.find((step) => step.what === what)?.by;
+    expect(by('gone')).toBe(-(told.gone ?? 0));
+    // As a leftover it would have been written down by 40 % of 6.543.
+    expect((by('pieces') ?? 0) - (stepsOf(fairEvening()).pieces ?? 0)).toBeCloseTo(2.6172, 8);
   });
 });
 
