@@ -29,7 +29,7 @@ const NOON = 720;
 /** 530.00 in the tin, 2.00 short: somebody got wrong change. All goods are there. */
 const SAID: EveningAnswers = {
   ...noAnswers,
-  cash: { counted: 53_000, coins: null, reason: 'wrongChange' },
+  cash: { counted: 53_000, coins: null, reason: 'wrongChange', reasonFor: -200 },
   stock: { ...noAnswers.stock, isRestAsReckoned: true },
   decision: 'again',
 };

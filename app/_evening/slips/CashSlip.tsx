@@ -79,7 +79,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
           {cash.counted === null && (
             <Button
               kind={isLeftOut ? 'quiet' : 'plain'}
-              onPress={() => setCash({ reason: isLeftOut ? null : 'notKnown' })}
+              onPress={() => setCash({ reason: isLeftOut ? null : 'notKnown', reasonFor: null })}
             >
               {isLeftOut ? 'Count it after all' : 'It is not counted'}
             </Button>
@@ -93,7 +93,9 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             label={money.difference < 0 ? 'Where did it go?' : 'Where does it come from?'}
             value={money.reason ?? ''}
             choices={reasonsOf(money.difference)}
-            onPick={(reason) => setCash({ reason: reason === '' ? null : reason })}
+            onPick={(reason) =>
+              setCash({ reason: reason === '' ? null : reason, reasonFor: money.difference })
+            }
           />
         </div>
       )}

@@ -62,7 +62,12 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
 export function answersOfClose({ money, goods, result, ...close }: DayClose): EveningAnswers {
   return {
     ...noAnswers,
-    cash: { counted: money.countedCash, coins: money.coins, reason: money.reason },
+    cash: {
+      counted: money.countedCash,
+      coins: money.coins,
+      reason: money.reason,
+      reasonFor: money.difference,
+    },
     card: {
       total: money.cardIs === 'typed' ? money.card : null,
       tickets: money.ticketsAre === 'typed' ? money.cardTickets : null,

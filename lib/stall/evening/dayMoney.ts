@@ -39,6 +39,7 @@ export interface DayMoney {
   readonly coins: Coins | null;
   /** Counted less expected; null where nobody counted, and where nothing but the tin says what came in. */
   readonly difference: number | null;
+  /** Of that difference; null where it was said of another one. */
   readonly reason: CashReason | null;
   /** What came in is reckoned from goods and prices, for tin or reader are not known. */
   readonly isReckoned: boolean;
@@ -78,7 +79,7 @@ export function dayMoney(
     tinMoves: count.tinMinor,
     spent: count.spentMinor,
     coins: answers.cash.coins,
-    reason: difference === 0 ? null : answers.cash.reason,
+    reason: difference === 0 || answers.cash.reasonFor !== difference ? null : answers.cash.reason,
   };
 }
 

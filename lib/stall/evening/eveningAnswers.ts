@@ -13,6 +13,8 @@ export const eveningAnswersSchema = z.strictObject({
     /** Where it was counted by notes and coins; they are what counts then. */
     coins: coinsSchema.nullable(),
     reason: z.enum(cashReasons).nullable(),
+    /** The difference it was said of, whole minor units: of another one it is asked again. Null where nobody counted. */
+    reasonFor: z.int().nullable(),
   }),
   card: z.strictObject({
     /** What the reader says it took; null where its taps stand. */
@@ -54,7 +56,7 @@ export type CashReason = (typeof cashReasons)[number];
 export type StockReason = (typeof stockReasons)[number];
 
 export const noAnswers: EveningAnswers = {
-  cash: { counted: null, coins: null, reason: null },
+  cash: { counted: null, coins: null, reason: null, reasonFor: null },
   card: { total: null, tickets: null, payout: null, isRight: false },
   stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: false },
   hours: null,

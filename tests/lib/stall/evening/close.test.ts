@@ -80,7 +80,7 @@ describe('the close of a day', () => {
       'not counted at all',
       {
         ...fairAnswers,
-        cash: { counted: null, coins: null, reason: 'notKnown' },
+        cash: { counted: null, coins: null, reason: 'notKnown', reasonFor: null },
         stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: true },
       },
     ],

@@ -200,7 +200,7 @@ describe('the tin', () => {
       { value: 5, count: 25 },
       { value: 0.25, count: 20 },
     ];
-    const answers = { ...fairAnswers, cash: { counted: null, coins, reason: null } };
+    const answers = { ...fairAnswers, cash: { counted: null, coins, reason: null, reasonFor: null } };
     // 400 + 125 + 5.
     expect(fairEvening(answers).money).toMatchObject({ countedCash: 53_000, difference: -200 });
   });

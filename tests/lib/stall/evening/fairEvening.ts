@@ -30,7 +30,7 @@ export const fairCount = (plan: StallPlan = fairPlan, taps: readonly TappedEntry
 /** The tin was counted and all goods were found as they should be. */
 export const fairAnswers: EveningAnswers = {
   ...noAnswers,
-  cash: { counted: 53_000, coins: null, reason: 'wrongChange' },
+  cash: { counted: 53_000, coins: null, reason: 'wrongChange', reasonFor: -200 },
   stock: { ...noAnswers.stock, isRestAsReckoned: true },
 };
 

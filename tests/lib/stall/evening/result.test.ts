@@ -126,6 +126,7 @@ describe('the bridge from plan to day', () => {
         counted: fc.option(fc.integer({ min: 0, max: 200_000 })),
         coins: fc.constant(null),
         reason: fc.constantFrom(null, 'notKnown' as const),
+        reasonFor: fc.constant(null),
       }),
       hours: fc.option(fc.double({ min: 0, max: 40, noNaN: true })),
       weatherId: fc.constantFrom(null, 'dry', 'wet', 'hail'),
