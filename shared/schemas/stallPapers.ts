@@ -4,6 +4,7 @@ import { sizeNameSchema } from './blank';
 import { paperNumberSchema } from './happened';
 import { daySchema } from './rate';
 import { coinsSchema, stallGoodsSchema } from './stallDay';
+import { stallPayWays } from './stallEvents';
 import { z } from './z';
 
 /** Money of a paper: whole minor units, which nothing rounds again. */
@@ -157,6 +158,8 @@ export const dayCloseSchema = z.strictObject({
         /** Counted in the evening; null where nobody counted. */
         counted: piecesSchema.nullable(),
         reason: z.enum(stockReasons).nullable(),
+        /** How sales were paid that the count told and no tap; left out where there are none. */
+        untappedPay: z.enum(stallPayWays).exactOptional(),
         /** Wanted after the last was gone: as told, and what more as reckoned from how fast they went. */
         asked: piecesSchema,
         lost: z.number().min(0).max(1e6),

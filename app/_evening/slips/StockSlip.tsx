@@ -10,7 +10,10 @@ import { PickRow } from '@/app/_fields/PickRow';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import {
+  bookedWords,
   overdrawnWords,
+  paidChoices,
+  paidLabel,
   rowDiffers,
   secondsHome,
   stockAnswer,
@@ -19,6 +22,7 @@ import {
 } from '@/app/_words/stall/evening/stockWords';
 import type { EveningAnswers, StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
+import type { StallPay } from '@/shared/schemas/stallEvents';
 import { SellThrough } from './SellThrough';
 import { SizesCounted } from './SizesCounted';
 import styles from './Slips.module.css';
@@ -34,6 +38,8 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
   const setReason = ({ key, counted }: StockRow, reason: StockReason | null) =>
     setStock({ counted: { ...stock.counted, [key]: { pieces: counted, reason } } });
+  const setPay = ({ key, counted, reason }: StockRow, pay: StallPay) =>
+    setStock({ counted: { ...stock.counted, [key]: { pieces: counted, reason, pay } } });
   return (
     <CardSection
       numeral={3}
@@ -65,6 +71,7 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
             choices={reasonsFor(row).map((value) => ({ value, label: stockReasonWords[value] }))}
             onPick={(reason) => setReason(row, reason === '' ? null : reason)}
           />
+          <Booked on={on} row={row} onPick={(pay) => setPay(row, pay)} />
         </div>
       ))}
       {soldFrom === 'taps' && (open > 0 || stock.isRestUnknown || stock.isRestAsReckoned) && (
@@ -98,5 +105,29 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         />
       </Fold>
     </CardSection>
+  );
+}
+
+// Helpers
+
+type BookedProps = Readonly<{ on: EveningOnScreen; row: StockRow; onPick: (pay: StallPay) => void }>;
+
+/** Into what a sale is booked that nobody tapped, or one that was tapped twice. */
+function Booked({ on: { evening, answers, locale }, row, onPick }: BookedProps) {
+  const isReaderTold = answers.card.total !== null;
+  const words = bookedWords(evening, row, isReaderTold, locale);
+  if (words === null) return null;
+  return (
+    <>
+      {!isReaderTold && (
+        <PickRow<StallPay>
+          label={paidLabel(evening, row)}
+          value={row.untappedPay}
+          choices={paidChoices}
+          onPick={onPick}
+        />
+      )}
+      <p className={styles.quiet}>{words}</p>
+    </>
   );
 }

@@ -78,7 +78,17 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
     stock: {
       counted: Object.fromEntries(
         goods.flatMap((one) =>
-          one.counted === null ? [] : [[goodsKey(one), { pieces: one.counted, reason: one.reason }]],
+          one.counted === null
+            ? []
+            : [
+                [
+                  goodsKey(one),
+                  {
+                    ...{ pieces: one.counted, reason: one.reason },
+                    ...(one.untappedPay === undefined ? {} : { pay: one.untappedPay }),
+                  },
+                ],
+              ],
         ),
       ),
       isRestAsReckoned: false,
@@ -106,7 +116,7 @@ const onlyWeathers = (parts: readonly WeatherMinutes[]): Readonly<Record<string,
   );
 
 function goodsClosed(
-  { plan }: Evening,
+  { plan, soldFrom }: Evening,
   row: StockRow,
   { answers, clock }: Pick<CloseMade, 'answers' | 'clock'>,
 ): DayClose['goods'][number] {
@@ -115,6 +125,7 @@ function goodsClosed(
     ...{ jobId, lineId, size, design, cost },
     ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
     ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
+    ...(soldFrom === 'taps' && row.untapped !== 0 ? { untappedPay: row.untappedPay } : {}),
     ...(answers.notLost.includes(row.key)
       ? { lost: 0, isLostLeftOut: true }
       : { lost: lostSales(plan, row, clock) }),

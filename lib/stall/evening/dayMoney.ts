@@ -3,6 +3,7 @@ import { asPaid } from '@/lib/stall/count/asPaid';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { Coins } from '@/shared/schemas/stallDay';
+import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { CashReason, EveningAnswers } from './eveningAnswers';
 import { type StockRow, soldFromOf } from './stockRows';
@@ -105,18 +106,23 @@ function tappedTakings(
   rows: readonly StockRow[],
   { card }: Pick<EveningAnswers, 'card'>,
 ): Takings {
-  const untapped = rows.reduce((sum, row) => sum + row.untapped * row.goods.price, 0);
-  const untappedPaid = asPaid(plan, untapped);
-  const came = asReaderSays(count.cashMinor + untappedPaid, count.cardMinor, card.total);
+  const cash = untappedMinor(rows, 'cash');
+  const byCard = untappedMinor(rows, 'card');
+  const [cashPaid, cardPaid] = [asPaid(plan, cash), asPaid(plan, byCard)];
+  const came = asReaderSays(count.cashMinor + cashPaid, count.cardMinor + cardPaid, card.total);
   return {
     ...came,
-    written: count.writtenMinor + untapped + beforeTax(plan, came.beyond),
-    paid: count.grossMinor + untappedPaid + came.beyond,
+    written: count.writtenMinor + cash + byCard + beforeTax(plan, came.beyond),
+    paid: count.grossMinor + cashPaid + cardPaid + came.beyond,
     reductions: count.reductionsMinor,
     cashRounding: count.cashRoundingMinor,
     ...{ isReckoned: false, isFromTin: false },
   };
 }
+
+/** @returns what sales come to that the count told and no tap, as prices write it; below 0 what was tapped too much */
+const untappedMinor = (rows: readonly StockRow[], pay: StallPay): number =>
+  rows.reduce((sum, row) => (row.untappedPay === pay ? sum + row.untapped * row.goods.price : sum), 0);
 
 /** Nobody tapped: tin and reader say what came in, and where they do not, goods and prices. */
 function countedTakings(

@@ -1,5 +1,6 @@
 import { daySchema } from '@/shared/schemas/rate';
 import { coinsSchema } from '@/shared/schemas/stallDay';
+import { stallPayWays } from '@/shared/schemas/stallEvents';
 import { cashReasons, stockReasons } from '@/shared/schemas/stallPapers';
 import { z } from '@/shared/schemas/z';
 
@@ -32,6 +33,8 @@ export const eveningAnswersSchema = z.strictObject({
       z.strictObject({
         pieces: z.int().min(0).max(100_000).nullable(),
         reason: z.enum(stockReasons).nullable(),
+        /** How a sale that was not tapped was paid, or one tapped twice; left out it was cash. */
+        pay: z.enum(stallPayWays).exactOptional(),
       }),
     ),
     /** Whoever looked found all others as they should be. */

@@ -1,5 +1,6 @@
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers, StockReason } from './eveningAnswers';
 
@@ -25,6 +26,8 @@ export interface StockRow {
   readonly missing: number;
   /** Sold by what the count told and not by taps; below 0 tapped once too often. */
   readonly untapped: number;
+  /** How these were paid; cash where nobody said. */
+  readonly untappedPay: StallPay;
   readonly asked: number;
   readonly revenueMinor: number;
   readonly lastSoldAt: number | null;
@@ -66,7 +69,7 @@ type Stock = EveningAnswers['stock'];
 function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
   const { brought, sold, given, damaged, seconds } = tapped;
   const reckoned = brought - sold - given - damaged;
-  const { counted, reason } = countedOf(key, stock, reckoned);
+  const { counted, reason, pay } = countedOf(key, stock, reckoned);
   const difference = counted === null ? null : counted - reckoned;
   const by = explained(difference ?? 0, reason, sold);
   const left = counted ?? Math.max(0, reckoned);
@@ -78,6 +81,7 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
     damaged: damaged + by.damaged,
     missing: reckoned - by.untapped - by.given - by.damaged - left,
     untapped: by.untapped,
+    untappedPay: pay,
     asked: tapped.asked,
     revenueMinor: tapped.revenueMinor + by.untapped * goods.price,
     lastSoldAt: tapped.lastSoldAt,
@@ -96,6 +100,7 @@ function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock:
     // Below 0 where more came home than went out.
     missing: counted === null ? 0 : brought - given - damaged - counted - sold,
     untapped: sold,
+    untappedPay: 'cash',
     revenueMinor: sold * goods.price,
     lastSoldAt: null,
   };
@@ -104,7 +109,7 @@ function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock:
 function countedOf(key: string, { counted, isRestAsReckoned }: Stock, reckoned: number) {
   const own = counted[key];
   const pieces = own?.pieces ?? (isRestAsReckoned ? Math.max(0, reckoned) : null);
-  return { counted: pieces, reason: own?.reason ?? null };
+  return { counted: pieces, reason: own?.reason ?? null, pay: own?.pay ?? 'cash' };
 }
 
 /** What a reason makes of a difference. */

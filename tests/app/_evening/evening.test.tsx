@@ -365,6 +365,40 @@ describe('where the evening leads', () => {
   });
 });
 
+describe('a count that finds other pieces than were tapped', () => {
+  async function countFernM(pieces: string): Promise<void> {
+    await enterEvening();
+    await press('All is as it should be');
+    await userEvent.click(screen.getByText('Every size, as counted'));
+    const [fernM] = screen.getAllByLabelText('M');
+    if (fernM === undefined) throw new Error('no box for Fern M');
+    await userEvent.clear(fernM);
+    await userEvent.type(fernM, pieces);
+  }
+
+  it('says into what a sale that was not tapped is booked, and asks how it was paid', async () => {
+    await countFernM('2');
+    await pick('Sold, not tapped');
+    expect(
+      screen.getByText('28.00 USD is added to the takings: so much more should be in the tin.'),
+    ).toBeVisible();
+    // 13 + 13 + 10 + 10 shirts and 16 mugs less this one.
+    expect(slip('Stock').getByText('61 left')).toBeVisible();
+    expect(slip('Stock').getByText(/, 1 Fern M sold, not tapped$/)).toBeVisible();
+    expect(slip('Cash').getByText('560.00', { selector: 'strong' })).toBeVisible();
+    await pick('By card');
+    expect(screen.getByText(/so much more should be on the reader\.$/)).toBeVisible();
+    expect(slip('Cash').getByText('532.00', { selector: 'strong' })).toBeVisible();
+  });
+
+  it('tells more pieces than were brought', async () => {
+    await countFernM('9');
+    expect(
+      screen.getByText(/^Fern M: 3 should be, 9 counted\. 8 were brought: look whether/, { selector: 'p' }),
+    ).toBeVisible();
+  });
+});
+
 describe('what the fair teaches', () => {
   it('goes into the note for next time', async () => {
     await enterEvening();

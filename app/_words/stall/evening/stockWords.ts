@@ -1,5 +1,7 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
+import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { StockReason } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { StockRow } from '@/lib/stall/evening/stockRows';
@@ -21,12 +23,15 @@ export function stockAnswer({ rows, plan, soldFrom }: Evening, { count }: Format
   const reckoned = rows.reduce((sum, row) => sum + (row.reckoned ?? row.left ?? 0), 0);
   if (open.length === rows.length) return { key: `${reckoned}`, after: ' should be left' };
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
-  const [first] = differing;
+  const [first] = differing.filter(({ reason }) => reason === null);
+  if (first === undefined && differing.length > 0)
+    return { key: `${left} left`, after: `, ${listed(differing.map((row) => explainedWords(row, plan)))}` };
   if (first === undefined) {
     const rest = open.length > 0 ? `, ${count(open.length, 'size')} not counted` : ', as it should be';
     return { key: `${left} left`, after: rest };
   }
-  const more = differing.length > 1 ? ` and ${count(differing.length - 1, 'size')} more` : '';
+  const others = differing.filter(({ reason }) => reason === null).length - 1;
+  const more = others > 0 ? ` and ${count(others, 'size')} more` : '';
   return {
     key: `${left} counted, ${reckoned} should be:`,
     after: ` ${differsWords(first, goodsName(plan, first.goods))}${more}`,
@@ -39,9 +44,42 @@ function differsWords({ difference }: StockRow, name: string): string {
   return `${pieces} ${name} ${pieces === 1 ? 'is' : 'are'} ${(difference ?? 0) < 0 ? 'missing' : 'too many'}`;
 }
 
+/** “1 Fern M sold, not tapped”. */
+const explainedWords = ({ difference, reason, goods }: StockRow, plan: Evening['plan']): string =>
+  `${Math.abs(difference ?? 0)} ${goodsName(plan, goods)} ${reason === null ? '' : stockReasonWords[reason].toLowerCase()}`;
+
 /** “Fern M: 3 should be, 2 counted.” */
-export const rowDiffers = ({ plan }: Evening, row: StockRow): string =>
-  `${goodsName(plan, row.goods)}: ${row.reckoned ?? 0} should be, ${row.counted ?? 0} counted.`;
+export function rowDiffers({ plan }: Evening, { goods, brought, reckoned, counted }: StockRow): string {
+  const name = goodsName(plan, goods);
+  const told = `${name}: ${reckoned ?? 0} should be, ${counted ?? 0} counted.`;
+  return (counted ?? 0) > brought
+    ? `${told} ${brought} were brought: look whether the count is right, else more came along than the plan has, and its cost is in no sum here.`
+    : told;
+}
+
+/** How sales were paid that no tap told. */
+export const paidChoices = [
+  { value: 'cash', label: 'In cash' },
+  { value: 'card', label: 'By card' },
+] as const;
+
+export const paidLabel = ({ plan }: Evening, { goods }: StockRow): string =>
+  `How ${goodsName(plan, goods)} was paid`;
+
+/** What a sale that the count told does to the money: into what it is booked. Null where it does nothing. */
+export function bookedWords(
+  { plan }: Evening,
+  row: StockRow,
+  isReaderTold: boolean,
+  locale: string,
+): string | null {
+  if (row.untapped === 0) return null;
+  const money = minorMoney(Math.abs(row.untapped * row.goods.price), plan.currency, locale);
+  const [done, more] = row.untapped > 0 ? ['is added to', 'more'] : ['is taken off', 'less'];
+  if (isReaderTold) return `${money} ${done} the takings; the reader’s total says how it was paid.`;
+  const where = row.untappedPay === 'cash' ? 'be in the tin' : 'be on the reader';
+  return `${money} ${done} the takings: so much ${more} should ${where}.`;
+}
 
 /** More was noted than was brought: what it would cause, and how to mend it. */
 export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>

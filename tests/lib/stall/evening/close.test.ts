@@ -63,7 +63,7 @@ describe('the close of a day', () => {
       'counted by notes and coins, with a piece given away, the payout here',
       {
         ...fairAnswers,
-        cash: { counted: null, coins: [{ value: 50, count: 10 }], reason: 'other' },
+        cash: { counted: null, coins: [{ value: 50, count: 10 }], reason: 'other', reasonFor: -3200 },
         card: {
           total: 131_100,
           tickets: 40,

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
+import { closeMoves, isBookedTwice, movesOfCloses } from '@/lib/stall/evening/closeMoves';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairEvening, fairTaps } from './fairEvening';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
 
 const FERN_M = 'fair-shirts/fern/M';
 
@@ -53,6 +56,25 @@ describe('the stock of the evening', () => {
     expect(fernM(answers)).toMatchObject(expected);
     expect(evening.money.expectedCash).toBe(expectedCash);
     expect(evening.unsettled).toEqual([]);
+  });
+
+  it('takes a sale that was not tapped by card where the maker says so, and keeps that in the close', () => {
+    const { stock, ...others } = counted(2);
+    const answers: EveningAnswers = {
+      ...others,
+      stock: { ...stock, counted: { [FERN_M]: { pieces: 2, reason: 'soldNotTapped', pay: 'card' } } },
+    };
+    const evening = fairEvening(answers);
+    // 1,723 and 28; 1,311 by card and 28; the tin is as it was.
+    expect(evening.money).toMatchObject({ gross: 175_100, card: 133_900, expectedCash: 53_200 });
+    const made = {
+      number: { count: 1, letter: 'A' },
+      issuedOn: TEST_DAY,
+      planId: 'plan-1',
+      clock: fairClock,
+    };
+    const close = closeBody(evening, { ...made, answers });
+    expect(answersOfClose(close).stock.counted[FERN_M]).toEqual(answers.stock.counted[FERN_M]);
   });
 
   it('takes one sale off where a sale was tapped twice', () => {
