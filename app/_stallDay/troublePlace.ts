@@ -40,6 +40,8 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
       return field('leftoverShare');
     case 'noDays':
       return field('days');
+    case 'sameDay':
+      return field('days', trouble.at, 'day');
     case 'noChannel':
       return field('channelId');
     case 'channelLacks':

@@ -12,8 +12,9 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { TimeField } from '@/app/_fields/TimeField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { closingCaution, stageChoices } from '@/app/_words/stall/dayWords';
+import { closingCaution, stageChoices, sameDayWords } from '@/app/_words/stall/dayWords';
 import { openDayName } from '@/app/_words/stall/stallHeadWords';
+import { repeatedDays } from '@/lib/stall/days/repeatedDays';
 import { addDays } from '@/shared/days';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
@@ -85,6 +86,7 @@ function OpenDays({ on }: Readonly<{ on: StallOnScreen }>) {
   const { days } = stallDay;
   const today = useToday();
   const isShared = days.length > 1;
+  const twice = repeatedDays(stallDay);
   const remove = (id: string, name: string) => {
     typing.ends();
     change(`Remove ${name}`, (now) => ({ ...now, days: now.days.filter((one) => one.id !== id) }));
@@ -101,6 +103,7 @@ function OpenDays({ on }: Readonly<{ on: StallOnScreen }>) {
               needed
               id={stallFieldId(['days', at, 'day'])}
               value={day}
+              caution={twice.includes(at) ? sameDayWords : undefined}
               onCommit={(to) => set('Day of selling', ['days', at, 'day'], to)}
             />
             <TimeField

@@ -1,5 +1,6 @@
 'use client';
 
+import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
@@ -7,6 +8,8 @@ import { typing } from '@/app/_documents/typing';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { openLongerWords } from '@/app/_words/stall/dayWords';
+import { openHours } from '@/lib/stall/days/openHours';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Day.module.css';
@@ -15,14 +18,17 @@ const most = mostEntries(stallDaySchema, ['hours']);
 
 /** The maker’s own hours of the day, without those at the bench. */
 export function HourFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, change } = on;
+  const { stallDay, set, change, formatter } = on;
   const { hours } = stallDay;
+  const own = hours.reduce((sum, one) => sum + one.hours, 0);
+  const told = openLongerWords(openHours(stallDay), own, formatter.hours);
   const remove = (id: string, what: string) => {
     typing.ends();
     change(`Remove ${what}`, (now) => ({ ...now, hours: now.hours.filter((one) => one.id !== id) }));
   };
   return (
     <div className={styles.rows} id={stallFieldId(['hours'])}>
+      {told !== null && <Advice severity="caution">{told}</Advice>}
       {hours.map(({ id, what, hours: long }, at) => (
         <div key={id} className={styles.row}>
           <TextField

@@ -43,6 +43,20 @@ export const planActs = {
   takeAll: (pieces: number): string => `Take the advice, ${pieces} in all`,
 } as const;
 
+export const sameDayMend = 'Change it, or take one of them out.';
+
+export const sameDayWords = `This date stands there already. ${sameDayMend}`;
+
+/** The stall is open longer than the maker is there; null where the hours may be right. */
+export const openLongerWords = (
+  open: number,
+  own: number,
+  hours: (hours: number) => string,
+): string | null =>
+  own >= open
+    ? null
+    : `The stall is open ${hours(open)}, and your hours say ${hours(own)}: your pay is told too high unless somebody else sells. Add what is missing.`;
+
 export const powerWords = {
   pressThere: (press: string): string => `${press} is used there`,
   hint: 'What it gives all day, from its own papers or the organiser. A licensed electrician says what may be plugged in.',

@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { StallTrouble } from '@/lib/stall/plan/stallPlanned';
+import { sameDayMend } from './dayWords';
 
 /** @returns what stands in the way of a plan, or is to be settled beside it: what is wrong, what it causes, how to mend it */
 export function stallTroubleWords(
@@ -31,6 +32,8 @@ export function stallTroubleWords(
       return 'What an unsold piece is still worth is not told, so bringing too many would cost nothing. Say it with the goods.';
     case 'noDays':
       return 'No day of selling is set, so the plan is for no day. Set it.';
+    case 'sameDay':
+      return `The date of day ${trouble.at + 1} stands there already, so nobody could tell of which day a sale is. ${sameDayMend}`;
     case 'noChannel':
       return 'No way of selling is chosen, so tax and fees are not known. Choose it.';
     case 'channelLacks':

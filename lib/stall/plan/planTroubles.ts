@@ -1,3 +1,4 @@
+import { repeatedDays } from '@/lib/stall/days/repeatedDays';
 import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAsked } from './stallAsked';
 import type { StallTrouble } from './stallPlanned';
@@ -12,6 +13,8 @@ export function planTroubles({ stallDay, workshop, jobs }: StallAsked): readonly
   if (ranges.every(({ designs }) => designs.every(({ isLeftOut }) => isLeftOut)))
     troubles.push({ kind: 'noJobs' });
   if (days.length === 0) troubles.push({ kind: 'noDays' });
+  const twice = repeatedDays(stallDay);
+  troubles.push(...twice.map((at): StallTrouble => ({ kind: 'sameDay', at })));
   troubles.push(...channelTroubles(stallDay.channelId, workshop));
   if (weathers.length === 0 || weathers.some(({ chance, factor }) => chance === null || factor === null)) {
     troubles.push({ kind: 'noWeather' });

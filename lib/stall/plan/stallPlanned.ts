@@ -133,6 +133,8 @@ export type StallTrouble =
   | { readonly kind: 'chances'; readonly sum: number }
   | { readonly kind: 'noLeftoverShare' }
   | { readonly kind: 'noDays' }
+  /** One date stands twice; `at` is where it stands again. */
+  | { readonly kind: 'sameDay'; readonly at: number }
   | { readonly kind: 'noChannel' }
   | {
       readonly kind: 'channelLacks';

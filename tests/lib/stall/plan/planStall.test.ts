@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { toPress } from '@/lib/stall/making/toPress';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
+import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Channel, Workshop } from '@/shared/schemas/workshop';
 import { grid } from '@/tests/fixtures/costed';
@@ -194,7 +195,8 @@ describe('several days', () => {
   it('share what is brought: two of one weight mix their weathers', () => {
     const [day] = stallDay.days;
     if (day === undefined) throw new Error('the fair has no day');
-    const { mine } = plannedFair(fairWith({ days: [day, { ...day, id: 'sunday' }] }));
+    const days = [day, { ...day, id: 'sunday', day: addDays(day.day, 1) }];
+    const { mine } = plannedFair(fairWith({ days }));
     expect(mine.outcomes.map(({ weather }) => weather)).toEqual([
       ...['dry, dry', 'dry, showers', 'dry, wet', 'showers, showers', 'showers, wet', 'wet, wet'],
     ]);
@@ -278,6 +280,13 @@ describe('what stands in the way of a plan', () => {
     const designs = ['fern', 'otter'].map((lineId) => ({ ...fern, jobId: 'gone', lineId }));
     const ranges = [{ ...shirts, designs }];
     expect(troublesOf(fairWith({ ranges }))).toEqual([{ kind: 'jobMissing', jobId: 'gone' }]);
+  });
+
+  it('a date that stands twice is told with where it stands again', () => {
+    const [day] = stallDay.days;
+    if (day === undefined) throw new Error('no day');
+    const days = [day, { ...day, id: 'next', day: addDays(day.day, 1) }, { ...day, id: 'again' }];
+    expect(troublesOf(fairWith({ days }))).toEqual([{ kind: 'sameDay', at: 2 }]);
   });
 
   it('chances that do not add to one are told with their sum', () => {

@@ -1,0 +1,53 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import { act, cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
+import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { addDays } from '@/shared/days';
+import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+
+vi.mock('next/navigation', () => ({
+  useRouter: () => ({ push: () => undefined }),
+  usePathname: () => '/stall',
+}));
+vi.mock('@/app/_store/appDocuments', async () => {
+  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
+  return { appDocuments };
+});
+vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
+
+beforeEach(() => vi.stubGlobal('Worker', class {}));
+afterEach(() => {
+  cleanup();
+  clearScreens();
+  vi.unstubAllGlobals();
+});
+
+/** The worked fair with a second day, so many days after the first. */
+async function twoDays(after: number): Promise<void> {
+  await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+  const [first] = bodyOf('stallDay', SPRING_FAIR_ID).days;
+  if (first === undefined) throw new Error('no day');
+  const days = [first, { ...first, id: 'second', day: addDays(first.day, after) }];
+  await act(async () => {
+    screenStore().actions.edit('Change', [
+      { do: 'change', kind: 'stallDay', id: SPRING_FAIR_ID, to: (now) => ({ ...now, days }) },
+    ]);
+  });
+}
+
+it('a date that stands twice is asked about above and told at its field', async () => {
+  await twoDays(0);
+  await userEvent.click(await screen.findByRole('button', { name: /^Say it: The date of day 2/ }));
+  expect(await screen.findByText(/^This date stands there already\. Change it/)).toBeVisible();
+  expect(screen.getByLabelText('Day 2')).toHaveAccessibleDescription(/stands there already/);
+});
+
+it('a further day tells that the hours do not reach', async () => {
+  await twoDays(1);
+  await userEvent.click(screen.getByRole('button', { name: 'Your hours' }));
+  // Twice 7 hours; 11.5 are told.
+  expect(await screen.findByText(/^The stall is open 14 h, and your hours say 11\.5 h:/)).toBeVisible();
+});
