@@ -153,6 +153,13 @@ export const setLeftOutWords = (name: string, singles: number, { amount }: Price
 export const timeWords = (minute: number, locale: string): string =>
   dayFormat(locale, { timeStyle: 'short' }).format(new Date(minute * 60_000));
 
+/** Of a last hour that begins while the stall is not open. */
+export const lateTimeWords = {
+  open: undefined,
+  before: 'The stall opens later than that on its last day, so these prices hold from its opening on.',
+  after: 'The stall has closed by then on its last day, so these prices never come. Set an earlier time.',
+} as const;
+
 export const priceWords = {
   heading: 'Prices of the day',
   none: 'They come with the plan.',

@@ -13,3 +13,15 @@ export function openMinutes({ fromMinute, toMinute }: OpenDay): number {
 /** @returns hours in which a stall is open over all its days. */
 export const openHours = ({ days }: { readonly days: readonly OpenDay[] }): number =>
   days.reduce((sum, day) => sum + openMinutes(day), 0) / 60;
+
+/**
+ * @param minute of the last day, or of the night after it where the stall is open beyond midnight
+ * @returns whether the stall is open then, or opens later, or has closed; it is open where no day is set
+ */
+export function standingAt({ days }: Pick<StallDay, 'days'>, minute: number): 'open' | 'before' | 'after' {
+  const last = days.toSorted((one, other) => (one.day < other.day ? -1 : 1)).at(-1);
+  if (last === undefined) return 'open';
+  const isOvernight = last.toMinute < last.fromMinute;
+  if (isOvernight) return minute >= last.fromMinute || minute < last.toMinute ? 'open' : 'after';
+  return minute < last.fromMinute ? 'before' : minute < last.toMinute ? 'open' : 'after';
+}

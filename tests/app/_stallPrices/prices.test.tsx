@@ -1,6 +1,6 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen, within } from '@testing-library/react';
+import { cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -126,6 +126,13 @@ describe('the last hour', () => {
     await press('Last hour');
     await userEvent.click(await screen.findByRole('button', { name: 'Lower prices in the last hour' }));
     expect(prices().lastHour).toEqual({ fromMinute: 960, prices: [] });
+    // The stall closes at 17:00.
+    fireEvent.change(screen.getByLabelText('From'), { target: { value: '18:30' } });
+    expect(
+      await screen.findByText(/closed by then on its last day, so these prices never come/),
+    ).toBeVisible();
+    fireEvent.change(screen.getByLabelText('From'), { target: { value: '16:30' } });
+    await eventually(() => expect(screen.queryByText(/closed by then/)).toBeNull());
     const mugs = screen.getByRole('textbox', { name: 'Mugs, 16 before' });
     // (0.6 × 3.918 + 0.60 + 0.0556) ÷ 0.9151 = 3.29.
     await type(mugs, '3');

@@ -3,6 +3,7 @@ import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { springFair } from '@/lib/examples/springFair';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import { copiedStallDay, freshStallDay } from '@/lib/stall/days/newStallDay';
+import { standingAt } from '@/lib/stall/days/openHours';
 import { stallCalendar } from '@/lib/stall/days/stallCalendar';
 import { addDays } from '@/shared/days';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
@@ -141,5 +142,26 @@ describe('a new stall day', () => {
 
   it('copied without a day has none', () => {
     expect(copiedStallDay({ ...at, day: null }, fair).days).toEqual([]);
+  });
+});
+
+describe('a minute of the last day', () => {
+  const first = { ...open(inDays(0)), fromMinute: 480, toMinute: 1200 };
+  const night = { ...open(inDays(1)), fromMinute: 1080, toMinute: 120 };
+
+  it.each([
+    // Open from 10:00 to 16:00.
+    [[first, open(inDays(1))], 599, 'before'],
+    [[first, open(inDays(1))], 600, 'open'],
+    [[open(inDays(1)), first], 959, 'open'],
+    [[first, open(inDays(1))], 960, 'after'],
+    // From 18:00 to 2:00 of the night after.
+    [[first, night], 1079, 'after'],
+    [[first, night], 1080, 'open'],
+    [[first, night], 119, 'open'],
+    [[first, night], 120, 'after'],
+    [[], 1110, 'open'],
+  ] as const)('%j at %i is %s', (days, minute, at) => {
+    expect(standingAt({ days: [...days] }, minute)).toBe(at);
   });
 });
