@@ -10,6 +10,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { toldWords, unsavedWords } from '@/app/_words/store/arrivalWords';
 import { notACopyWords } from '@/app/_words/store/copyFileWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { ArrivedLinks } from './ArrivedLinks';
 import styles from './Copies.module.css';
 import type { Arriving } from './useArriving';
 
@@ -50,6 +51,7 @@ export function ArrivedTold({ arriving, level }: Readonly<{ arriving: Arriving; 
         {kind === 'told' && (
           <div className={styles.row}>
             <p>{toldWords(state)}</p>
+            {state.mode === 'beside' && <ArrivedLinks copy={state.plan.copy} />}
             {arriving.undo !== null && <Button onPress={arriving.undo}>Undo</Button>}
           </div>
         )}

@@ -4,6 +4,8 @@ import { act, cleanup, fireEvent, render, screen } from '@testing-library/react'
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { Arrived } from '@/app/_copies/Arrived';
 import type { Arriving } from '@/app/_copies/useArriving';
+import type { ArrivalPlan } from '@/lib/copies/arrival';
+import { aMeeting, aPlan } from './aPlan';
 
 const network = vi.hoisted(() => ({ isUp: false }));
 vi.mock('@/app/_network/lazy', async (original) => {
@@ -45,4 +47,22 @@ it('what becomes of a file is missed only once one was chosen, and comes by “T
   fireEvent.click(screen.getByRole('button', { name: 'Try again' }));
   expect(await screen.findByText('Those were 2 files. Bring them in one at a time.')).toBeVisible();
   expect(screen.queryByRole('alert')).toBeNull();
+});
+
+it('leads from a stall day that came in to its screen and, before it is closed, to its count', async () => {
+  network.isUp = true;
+  const of = { kind: 'stallDay', id: 'fair', name: 'Harbour Market' } as const;
+  const plan = aPlan({ meetings: [aMeeting('new', 'Fair')], of });
+  const told = (papers: ArrivalPlan['copy']['papers']) =>
+    arriving({
+      ...({ kind: 'told', mode: 'beside', chosen: {}, newLetter: null, label: 'Bring in' } as const),
+      plan: { ...plan, copy: { ...plan.copy, papers } },
+    });
+  const paper = (kind: string) => ({ kind }) as ArrivalPlan['copy']['papers'][number];
+  const { rerender } = render(<Arrived arriving={told([paper('stallPlan')])} level={2} />);
+  const links = () => screen.getAllByRole('link').map((link) => link.getAttribute('href'));
+  expect(await screen.findByRole('link', { name: 'Open Harbour Market' })).toBeVisible();
+  expect(links()).toEqual(['/stall/fair', '/stall/fair/count']);
+  rerender(<Arrived arriving={told([paper('stallPlan'), paper('dayClose')])} level={2} />);
+  expect(links()).toEqual(['/stall/fair']);
 });
