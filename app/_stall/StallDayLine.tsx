@@ -1,12 +1,14 @@
 import Link from 'next/link';
 import { classes } from '@/app/_controls/classes';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
-import { closedLine, closedWord } from '@/app/_words/stall/closedWords';
+import { closedLine, closedWord, notClosedWhole } from '@/app/_words/stall/closedWords';
 import { stageWords, stallDaysWords, stallDueWords } from '@/app/_words/stall/stallListWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { duesOf } from '@/lib/stall/days/duesOf';
 import type { StallDayRow } from '@/lib/stall/days/stallCalendar';
+import { tapsSince } from '@/lib/stall/evening/tapsSince';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import styles from './Stall.module.css';
@@ -16,11 +18,12 @@ type StallDayLineProps = Readonly<{
   /** Null while the day is not closed. */
   close: DayClose | null;
   today: string;
-  workshop: Workshop;
+  workspace: Pick<ReadyWorkspace, 'workshop' | 'entries'>;
 }>;
 
 /** One stall day of the calendar: which, when and where, and what is due next for it or came of it. */
-export function StallDayLine({ row: { id, stallDay }, close, today, workshop }: StallDayLineProps) {
+export function StallDayLine({ row: { id, stallDay }, close, today, workspace }: StallDayLineProps) {
+  const { workshop, entries } = workspace;
   const reader = usableLocale(workshop.locale);
   const isAhead =
     close === null && stallDay.archivedOn === null && !stallDay.days.some(({ day }) => day < today);
@@ -46,6 +49,9 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workshop }: 
       <div className={styles.state}>
         <p className={styles.stage}>{close === null ? stageWords[stallDay.stage] : closedWord}</p>
         {close !== null && <p className={styles.due}>{closedResult(close, workshop)}</p>}
+        {close !== null && tapsSince(close, entries.stallTap) !== 0 && (
+          <p className={classes(styles.due, styles.late)}>{notClosedWhole}</p>
+        )}
         {told !== null && (
           <p className={classes(styles.due, told.isLate && styles.late)}>
             {told.words}

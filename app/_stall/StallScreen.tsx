@@ -43,7 +43,7 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const list = (rows: readonly StallDayRow[]) => (
     <ul className={styles.list}>
       {rows.map((row) => (
-        <StallDayLine key={row.id} row={row} close={closeOf(row.id)} {...{ today, workshop }} />
+        <StallDayLine key={row.id} row={row} close={closeOf(row.id)} {...{ today, workspace }} />
       ))}
     </ul>
   );

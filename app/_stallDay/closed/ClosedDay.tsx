@@ -1,6 +1,7 @@
 'use client';
 
 import { useToday } from '@/app/_clock/useToday';
+import { Advice } from '@/app/_controls/Advice';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { Card } from '@/app/_controls/Card';
 import { FoldRow } from '@/app/_controls/FoldRow';
@@ -12,10 +13,11 @@ import { NextLikeIt } from '@/app/_stallBook/NextLikeIt';
 import styles from '@/app/_stallDay/StallDocket.module.css';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
-import { closedNames } from '@/app/_words/stall/closedWords';
+import { closedNames, tapsSinceWords } from '@/app/_words/stall/closedWords';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import { tapsSince } from '@/lib/stall/evening/tapsSince';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { ClosedPlan } from './ClosedPlan';
@@ -39,12 +41,14 @@ export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onR
   const formatter = formatterFor({ ...workspace.workshop, currency: close.currency });
   const amount = (money: number) => amountWords(money, close.currency, locale);
   const plan = workspace.papers.stallPlan.find((one) => one.id === close.planId)?.body ?? null;
+  const since = tapsSince(close, workspace.entries.stallTap);
   const told = { close, plan, amount, formatter };
   const set = (label: string, path: readonly (string | number)[], value: unknown) =>
     void workspace.setField({ kind: 'stallDay', id }, label, path, value);
   return (
     <>
       <PageHead title={stallDay.name} line={`${stallLineWords(stallDay, today, locale)}, closed`} />
+      {since !== 0 && <Advice severity="caution">{tapsSinceWords(since)}</Advice>}
       <ClosedPlate {...told} />
       <p className={styles.ways}>
         <ButtonLink kind="strong" href={`/stall/${id}/evening`}>

@@ -15,6 +15,16 @@ export const closedNames = {
   note: 'Note, put away, remove',
 } as const;
 
+/** What came, or was taken back, since the day was closed: a close holds what it was made of. */
+export function tapsSinceWords(taps: number): string {
+  const many = Math.abs(taps);
+  const what = `${many === 1 ? 'One tap' : `${many} taps`} ${taps > 0 ? 'came' : many === 1 ? 'was taken back' : 'were taken back'}`;
+  return `${what} after the close, so its sums and its stock are not those of the day. Close it again.`;
+}
+
+/** The same in a row of the calendar. */
+export const notClosedWhole = 'Other taps came after the close: close it again';
+
 /** Under the profit of a closed day, what its plan had: “profit; the plan had 543.25 when it is dry” */
 export function closedAgainst(
   { weatherId }: Pick<DayClose, 'weatherId'>,

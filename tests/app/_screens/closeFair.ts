@@ -1,5 +1,6 @@
 import { act } from '@testing-library/react';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { springFairTap, springFairTaps } from '@/lib/examples/springFairCount';
 import { planSeries } from '@/lib/stall/car/plansOf';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { closeMoves } from '@/lib/stall/evening/closeMoves';
@@ -8,8 +9,12 @@ import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/f
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { screenStore } from './screens';
 
-/** Opens the store and closes the worked fair by its fixed plan, in the weather that is told; the maker goes again. */
-export async function closeFair(weatherId: string): Promise<void> {
+/**
+ * Opens the store and closes the worked fair by its fixed plan, in the weather that is told; the maker goes again.
+ *
+ * @returns the id of its plan
+ */
+export async function closeFair(weatherId: string): Promise<string> {
   await act(() => screenStore().open());
   const { actions } = screenStore();
   const fixed = await act(() =>
@@ -21,6 +26,14 @@ export async function closeFair(weatherId: string): Promise<void> {
     }),
   );
   if (fixed.state !== 'issued') throw new Error('no plan');
+  const taps = springFairTaps().map(({ tap }) => springFairTap(fixed.paper.id, { minute: 0, tap }));
+  await act(async () => {
+    actions.note(
+      'Taps',
+      taps.map((body) => ({ kind: 'stallTap', body })),
+    );
+    await screenStore().flush();
+  });
   const answers = { ...fairAnswers, weatherId, decision: 'again' as const };
   const evening = fairEvening(answers);
   await act(() =>
@@ -38,4 +51,5 @@ export async function closeFair(weatherId: string): Promise<void> {
         ).map((body) => ({ kind: 'stockMove' as const, body })),
     }),
   );
+  return fixed.paper.id;
 }

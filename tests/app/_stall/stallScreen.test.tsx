@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StallScreen } from '@/app/_stall/StallScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { springFairTap } from '@/lib/examples/springFairCount';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { closeFair } from '@/tests/app/_screens/closeFair';
@@ -65,7 +66,7 @@ describe('the calendar', () => {
   });
 
   it('tells of a closed day what it left and what was decided, and has it over on its own day', async () => {
-    await closeFair('dry');
+    const planId = await closeFair('dry');
     await enter(<StallScreen />);
     await change({ stage: 'idea' });
     const over = within(screen.getByRole('region', { name: 'Over' })).getByRole('listitem');
@@ -73,6 +74,11 @@ describe('the calendar', () => {
     expect(over).toHaveTextContent(/closed483\.95 profit, 38 an hour, go again$/);
     expect(over).not.toHaveTextContent('only an idea');
     expect(screen.getByText(/No stall day ahead/)).toBeVisible();
+    const body = springFairTap(planId, { minute: 0, tap: { what: 'visitors', count: 10 } });
+    await act(async () => {
+      screenStore().actions.note('Tap', [{ kind: 'stallTap', body }]);
+    });
+    expect(over).toHaveTextContent(/Other taps came after the close: close it again$/);
   });
 });
 

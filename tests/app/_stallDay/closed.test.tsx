@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { springFairTap } from '@/lib/examples/springFairCount';
 import { closeFair } from '@/tests/app/_screens/closeFair';
 import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
 
@@ -59,6 +60,18 @@ describe('a closed day', () => {
     });
     expect(told()).toEqual(before);
     expect(part('What came of it').getByText('483.95')).toBeVisible();
+  });
+
+  it('tells taps that came after the close', async () => {
+    const planId = await closeFair('dry');
+    await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+    await screen.findByRole('region', { name: 'What came of it' });
+    expect(screen.queryByText(/after the close/)).toBeNull();
+    const body = springFairTap(planId, { minute: 0, tap: { what: 'visitors', count: 10 } });
+    await act(async () => {
+      screenStore().actions.note('Tap', [{ kind: 'stallTap', body }]);
+    });
+    expect(screen.getByText(/^One tap came after the close, so its sums/)).toBeVisible();
   });
 
   it('has nothing left to press, fix or count', async () => {
