@@ -4,7 +4,14 @@ import { Button } from '@/app/_controls/Button';
 import { typing } from '@/app/_documents/typing';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TimeField } from '@/app/_fields/TimeField';
-import { floorWords, lateCaution, lateRangeWords, priceWords, rowName, lateTimeWords } from '@/app/_words/stall/priceWords';
+import {
+  floorWords,
+  lateCaution,
+  lateRangeWords,
+  lateTimeWords,
+  priceWords,
+  rowName,
+} from '@/app/_words/stall/priceWords';
 import { standingAt } from '@/lib/stall/days/openHours';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { withPrice } from '@/lib/stall/prices/withPrice';

@@ -7,7 +7,7 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { resultAnswer, timeWords, bridgeWords, differentWeathersWords } from '@/app/_words/stall/evening/resultWords';
+import { bridgeWords, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';

@@ -42,7 +42,7 @@ export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onR
   const amount = (money: number) => amountWords(money, close.currency, locale);
   const plan = workspace.papers.stallPlan.find((one) => one.id === close.planId)?.body ?? null;
   const since = tapsSince(close, workspace.entries.stallTap);
-  const told = { close, plan, amount, formatter };
+  const told = { close, plan, amount, formatter, locale };
   const set = (label: string, path: readonly (string | number)[], value: unknown) =>
     void workspace.setField({ kind: 'stallDay', id }, label, path, value);
   return (
@@ -57,7 +57,7 @@ export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onR
         <NextLikeIt {...{ workspace, stallDay }} />
       </p>
       <Card>
-        <ClosedPlan {...told} {...{ today, locale }} />
+        <ClosedPlan {...told} today={today} />
         <FoldRow
           place={`${id} closed`}
           folds={[

@@ -4,7 +4,7 @@ import { closedNames, closedPlanAnswer } from '@/app/_words/stall/closedWords';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { ClosedTold } from './ClosedPlate';
 
-type ClosedPlanProps = ClosedTold & Readonly<{ today: string; locale: string }>;
+type ClosedPlanProps = ClosedTold & Readonly<{ today: string }>;
 
 /** What was expected when the plan was fixed, as the paper has it. */
 export function ClosedPlan({ plan, amount, formatter, today, locale }: ClosedPlanProps) {

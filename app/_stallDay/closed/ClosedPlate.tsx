@@ -15,12 +15,13 @@ export interface ClosedTold {
   readonly plan: StallPlan | null;
   readonly amount: (money: number) => string;
   readonly formatter: Formatter;
+  readonly locale: string;
 }
 
 /** What came of a day: profit, pay, pieces, whether to go again. */
-export function ClosedPlate({ close, plan, amount, formatter }: ClosedTold) {
+export function ClosedPlate({ close, plan, amount, formatter, locale }: ClosedTold) {
   const { result, money, currency, decision } = close;
-  const pay = payWords(result.payPerHour, result.hours + result.benchHours, formatter);
+  const pay = payWords(result.payPerHour, result.hours + result.benchHours, { formatter, locale });
   const sold = close.goods.reduce((sum, one) => sum + one.sold, 0);
   return (
     <section className={styles.plate} aria-label="What came of it">

@@ -12,7 +12,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import { TimeField } from '@/app/_fields/TimeField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { closingCaution, stageChoices, sameDayWords } from '@/app/_words/stall/dayWords';
+import { closingCaution, sameDayWords, stageChoices } from '@/app/_words/stall/dayWords';
 import { openDayName } from '@/app/_words/stall/stallHeadWords';
 import { repeatedDays } from '@/lib/stall/days/repeatedDays';
 import { addDays } from '@/shared/days';

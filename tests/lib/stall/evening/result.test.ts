@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { springFairTap } from '@/lib/examples/springFairCount';
+import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { openHours } from '@/lib/stall/days/openHours';
 import { lostSales } from '@/lib/stall/evening/lostSales';
 import type { Evening } from '@/lib/stall/evening/reconcile';

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
-import { closeMoves, isBookedTwice, movesOfCloses } from '@/lib/stall/evening/closeMoves';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -146,7 +145,7 @@ describe('a fair at which nobody tapped', () => {
     );
     const told = {
       ...answers,
-      cash: { counted: null, coins: null, reason: 'notKnown' as const },
+      cash: { counted: null, coins: null, reason: 'notKnown' as const, reasonFor: null },
       card: { ...answers.card, total: 50_000 },
       stock: { ...answers.stock, counted },
     };
