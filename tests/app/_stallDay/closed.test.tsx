@@ -8,6 +8,7 @@ import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import { closeFair } from '@/tests/app/_screens/closeFair';
 import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
+import { stubWorker } from './stallDesk';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }), usePathname: () => '/stall' }));
@@ -19,7 +20,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDes
 
 beforeEach(() => {
   push.mockClear();
-  vi.stubGlobal('Worker', class {});
+  stubWorker();
 });
 afterEach(() => {
   cleanup();

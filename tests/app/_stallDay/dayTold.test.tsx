@@ -7,6 +7,7 @@ import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
 import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { stubWorker } from './stallDesk';
 
 vi.mock('next/navigation', () => ({
   useRouter: () => ({ push: () => undefined }),
@@ -18,7 +19,7 @@ vi.mock('@/app/_store/appDocuments', async () => {
 });
 vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
 
-beforeEach(() => vi.stubGlobal('Worker', class {}));
+beforeEach(stubWorker);
 afterEach(() => {
   cleanup();
   clearScreens();

@@ -14,6 +14,7 @@ import type { StallDay } from '@/shared/schemas/stallDay';
 import { closeFair } from '@/tests/app/_screens/closeFair';
 import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { stubWorker } from './stallDesk';
 
 vi.mock('next/navigation', () => ({
   useRouter: () => ({ push: () => undefined }),
@@ -25,7 +26,7 @@ vi.mock('@/app/_store/appDocuments', async () => {
 });
 vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
 
-beforeEach(() => vi.stubGlobal('Worker', class {}));
+beforeEach(stubWorker);
 afterEach(() => {
   cleanup();
   clearScreens();

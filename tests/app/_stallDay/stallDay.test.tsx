@@ -8,6 +8,7 @@ import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
+import { stubWorker } from './stallDesk';
 
 vi.mock('next/navigation', () => ({
   useRouter: () => ({ push: () => undefined }),
@@ -20,7 +21,7 @@ vi.mock('@/app/_store/appDocuments', async () => {
 vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
 
 beforeEach(() => {
-  vi.stubGlobal('Worker', class {});
+  stubWorker();
   Element.prototype.scrollIntoView = () => undefined;
 });
 afterEach(() => {

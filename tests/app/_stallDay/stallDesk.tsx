@@ -1,5 +1,12 @@
-import { act } from '@testing-library/react';
+import { vi } from 'vitest';
 import type { StudyRequest } from '@/app/_studies/studies';
+
+/** A page with a worker, whose answers come when they come: outside of what a test itself sets going, so React
+ * is not to look for them there. */
+export function stubWorker(): void {
+  vi.stubGlobal('Worker', class {});
+  vi.stubGlobal('IS_REACT_ACT_ENVIRONMENT', false);
+}
 
 /** Stands in for the study worker: the sums are the real ones, without a thread of their own. */
 export async function studiesHere() {
@@ -15,7 +22,7 @@ export async function studiesHere() {
       worker: {
         ask: (_key: string, request: StudyRequest, listener: (answered: unknown) => void) => {
           const answer = answerOf(request);
-          queueMicrotask(() => act(() => listener({ kind: 'answered', isLast: true, answer })));
+          queueMicrotask(() => listener({ kind: 'answered', isLast: true, answer }));
         },
         leave: () => undefined,
         stop: () => undefined,
