@@ -7,6 +7,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { gradedName } from '@/app/_words/stall/shopWords';
 import { backEntries } from '@/lib/stall/shops/consignedEntries';
+import { shelfKey } from '@/lib/stall/shops/shelfKey';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { numberLimits } from '@/shared/limits';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
@@ -23,7 +24,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
   const backOf = (goods: ShelfGoods): number => {
-    const told = typed[keyOf(goods)];
+    const told = typed[shelfKey(goods)];
     return told === undefined ? goods.quantity : (told ?? 0);
   };
   const missing = shelf.some((goods) => backOf(goods) > 0) ? undefined : 'How many come home comes first.';
@@ -39,13 +40,13 @@ export function BackForm({ on, onDone }: BackFormProps) {
       <FieldGroup pairs>
         {shelf.map((goods) => (
           <NumberField
-            key={keyOf(goods)}
+            key={shelfKey(goods)}
             label={gradedName(nameOf(goods), goods.grade)}
             width="narrow"
             {...limits}
             max={goods.quantity}
-            value={typed[keyOf(goods)] === undefined ? goods.quantity : (typed[keyOf(goods)] ?? null)}
-            onCommit={(value) => setTyped((now) => ({ ...now, [keyOf(goods)]: value }))}
+            value={typed[shelfKey(goods)] === undefined ? goods.quantity : (typed[shelfKey(goods)] ?? null)}
+            onCommit={(value) => setTyped((now) => ({ ...now, [shelfKey(goods)]: value }))}
           />
         ))}
       </FieldGroup>
@@ -60,7 +61,3 @@ export function BackForm({ on, onDone }: BackFormProps) {
     </EntryForm>
   );
 }
-
-// Helpers
-
-const keyOf = ({ jobId, lineId, size, grade }: ShelfGoods): string => `${jobId} ${lineId} ${size} ${grade}`;

@@ -6,8 +6,10 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { designKey } from '@/lib/stall/designKey';
 import { outEntries } from '@/lib/stall/shops/consignedEntries';
-import { isReady } from '@/lib/stock/isReady';
+import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { numberLimits } from '@/shared/limits';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
 import styles from './Shops.module.css';
@@ -25,7 +27,9 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
   const [quantity, setQuantity] = useState<number | null>(null);
   const [counted, setCounted] = useState<number | null>(null);
   const lines = workspace.jobs.flatMap(({ id, job }) =>
-    job.archivedOn === null ? job.lines.map((line) => ({ key: `${id} ${line.id}`, id, job, line })) : [],
+    job.archivedOn === null
+      ? job.lines.map((line) => ({ key: designKey({ jobId: id, lineId: line.id }), id, job, line }))
+      : [],
   );
   const picked = lines.find(({ key }) => key === lineKey) ?? null;
   const sizes = picked === null ? [] : picked.line.quantities.map((one) => one.size);
@@ -33,14 +37,9 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
   const goods =
     picked === null || chosen === null ? null : { jobId: picked.id, lineId: picked.line.id, size: chosen };
   const atHome =
-    workspace.piles.find(
-      (pile) =>
-        isReady(pile) &&
-        pile.item.kind === 'finished' &&
-        pile.item.jobId === goods?.jobId &&
-        pile.item.lineId === goods.lineId &&
-        pile.item.size === goods.size,
-    )?.quantity ?? null;
+    goods === null
+      ? null
+      : (finishedAtHome(workspace.piles).find((one) => goodsKey(one) === goodsKey(goods))?.pieces ?? null);
   const mustCount = goods !== null && (atHome === null || (quantity ?? 0) > atHome);
   const home = mustCount ? counted : atHome;
   const missing =

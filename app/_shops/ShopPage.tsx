@@ -11,8 +11,8 @@ import { usePageName } from '@/app/_controls/usePageName';
 import { Answer } from '@/app/_docket/common/Answer';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { dueAnswer, gradedName, lateLines, nameTaken, shelfAnswer } from '@/app/_words/stall/shopWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { gatheredAt } from '@/lib/stall/shops/consignedEntries';
+import { shelfKey } from '@/lib/stall/shops/shelfKey';
 import { isNameTaken, shopNames, shopRenamed } from '@/lib/stall/shops/shopNames';
 import { textLimits } from '@/shared/limits';
 import { type Shop, shopSchema } from '@/shared/schemas/shop';
@@ -82,7 +82,7 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
           ))}
           <RowList label="On its shelf">
             {standing.shelf.map((goods) => (
-              <ListRow key={`${goodsKey(goods)} ${goods.grade}`} acts={null}>
+              <ListRow key={shelfKey(goods)} acts={null}>
                 <strong>{formatter.number(goods.quantity, 0)}</strong>{' '}
                 <bdi>{gradedName(nameOf(goods), goods.grade)}</bdi>
                 {goods.quantity < 0 && (

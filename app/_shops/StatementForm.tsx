@@ -9,6 +9,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { gradedName, statementBeyond, statementTold } from '@/app/_words/stall/shopWords';
 import { statementEntries } from '@/lib/stall/shops/consignedEntries';
+import { shelfKey } from '@/lib/stall/shops/shelfKey';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';
 import { numberLimits } from '@/shared/limits';
@@ -37,7 +38,7 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [day, setDay] = useState(today);
   const [typed, setTyped] = useState<Readonly<Record<string, TypedRow>>>({});
-  const rowOf = (goods: ShelfGoods): TypedRow => typed[keyOf(goods)] ?? untouched(goods, currency);
+  const rowOf = (goods: ShelfGoods): TypedRow => typed[shelfKey(goods)] ?? untouched(goods, currency);
   const found = termsOf(shop, workspace.workshop);
   const rows = shelf.flatMap((goods) => {
     const row = rowOf(goods);
@@ -77,10 +78,10 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
       {shelf.map((goods) => {
         const row = rowOf(goods);
         const set = (change: Partial<TypedRow>) =>
-          setTyped((now) => ({ ...now, [keyOf(goods)]: { ...rowOf(goods), ...change } }));
+          setTyped((now) => ({ ...now, [shelfKey(goods)]: { ...rowOf(goods), ...change } }));
         const isMore = (row.sold ?? 0) + (row.missing ?? 0) > goods.quantity;
         return (
-          <fieldset key={keyOf(goods)} className={styles.goods}>
+          <fieldset key={shelfKey(goods)} className={styles.goods}>
             <legend>{gradedName(on.nameOf(goods), goods.grade)}</legend>
             <FieldGroup pairs>
               <NumberField
@@ -134,8 +135,6 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
 }
 
 // Helpers
-
-const keyOf = ({ jobId, lineId, size, grade }: ShelfGoods): string => `${jobId} ${lineId} ${size} ${grade}`;
 
 /** The price of the last statement stands there to begin with, where it is of this currency. */
 const untouched = ({ each: told }: ShelfGoods, currency: string): TypedRow => ({

@@ -7,6 +7,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { goodsName } from '@/app/_words/stall/shopWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { designKey } from '@/lib/stall/designKey';
 import { gatheredAt } from '@/lib/stall/shops/consignedEntries';
 import { shopNames } from '@/lib/stall/shops/shopNames';
 import { type ShopStanding, shopLate, shopStanding } from '@/lib/stall/shops/shopStanding';
@@ -52,7 +53,9 @@ export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
   const lines = useMemo(
     () =>
       new Map(
-        jobs.flatMap(({ id, job }) => job.lines.map((line) => [`${id} ${line.id}`, line.name] as const)),
+        jobs.flatMap(({ id, job }) =>
+          job.lines.map((line) => [designKey({ jobId: id, lineId: line.id }), line.name] as const),
+        ),
       ),
     [jobs],
   );
@@ -64,7 +67,7 @@ export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
       standing.outSince === null ? null : dayOf(new Date(standing.outSince)),
       today,
     ),
-    nameOf: (goods) => goodsName(lines.get(`${goods.jobId} ${goods.lineId}`) ?? null, goods.size),
+    nameOf: (goods) => goodsName(lines.get(designKey(goods)) ?? null, goods.size),
     noteGoods: (label, noted) =>
       workspace.note(label, [...gatheredAt(shop.name, shopNames(shop), piles), ...noted]),
     formatter: formatterFor(workshop),

@@ -1,5 +1,5 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { type Posting, postingsOf, type StockEntry } from '@/lib/stock/stockEntry';
+import { shelfKey } from './shelfKey';
 
 /**
  * Since when goods lie at a shop without a break: once its shelf was empty, what is brought next begins anew.
@@ -29,7 +29,7 @@ function grownBy(
 ): number {
   const { item, place, grade } = posting;
   if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) return 0;
-  const key = `${goodsKey(item)} ${grade}`;
+  const key = shelfKey({ ...item, grade });
   const lying = shelf.get(key) ?? new Map<string, number>();
   shelf.set(key, lying);
   const before = piecesOf(lying);

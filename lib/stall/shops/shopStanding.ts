@@ -1,4 +1,3 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StockEntry } from '@/lib/stock/stockEntry';
 import { addDays, daysBetween } from '@/shared/days';
@@ -8,6 +7,7 @@ import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { ShopPayment, ShopStatement } from '@/shared/schemas/stallEvents';
 import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 import { outSince } from './outSince';
+import { shelfKey } from './shelfKey';
 import { shopNames } from './shopNames';
 
 /** What was noted of shops and their goods, all in force. */
@@ -154,16 +154,14 @@ function shelfOf(
   for (const { item, place, grade, quantity } of piles) {
     if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;
     const { jobId, lineId, size } = item;
-    const key = keyOf(item, grade);
-    const row = told.find((one) => keyOf(one.goods, one.grade) === key && one.eachMinor > 0);
+    const key = shelfKey({ ...item, grade });
+    const row = told.find((one) => shelfKey({ ...one.goods, grade: one.grade }) === key && one.eachMinor > 0);
     const each = row === undefined ? null : { currency: row.currency, minor: row.eachMinor };
     const before = shelf.get(key)?.quantity ?? 0;
     shelf.set(key, { jobId, lineId, size, grade, quantity: before + quantity, each });
   }
   return [...shelf.values()].filter(({ quantity }) => quantity !== 0);
 }
-
-const keyOf = (goods: StallGoods, grade: StockGrade): string => `${goodsKey(goods)} ${grade}`;
 
 function settled(entry: SettledStatement['entry'], payments: readonly Payment[]): SettledStatement {
   const own = payments.filter(({ body }) => body.statementId === entry.id);

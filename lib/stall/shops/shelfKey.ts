@@ -1,0 +1,7 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { StockGrade } from '@/shared/schemas/stock';
+
+/** @returns one text for goods of a grade on a shop's shelf, by which they are told from all others. */
+export const shelfKey = (goods: StallGoods & { readonly grade: StockGrade }): string =>
+  `${goodsKey(goods)} ${goods.grade}`;
