@@ -1,5 +1,6 @@
 import { formatterFor, type TextContext } from '@/app/_words/formatter';
 import { stallTroubleWords } from '@/app/_words/stall/troubleWords';
+import { designKey } from '@/lib/stall/designKey';
 import type { DayFigures } from '@/lib/stall/evening/dayFigures';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
@@ -97,10 +98,9 @@ type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
 function adviceHolding(asked: StallAsked, hold: readonly string[], planned: Planned): StallPlanned {
   if (hold.length === 0) return planned.advice;
   const { stallDay } = asked;
-  const kept = hold.flatMap((named) => rangesNamed(stallDay.ranges, named)).flatMap(({ designs }) => designs);
-  const held = stallDay.held.filter(({ jobId, lineId }) =>
-    kept.some((design) => design.jobId === jobId && design.lineId === lineId),
-  );
+  const ranges = hold.flatMap((named) => rangesNamed(stallDay.ranges, named));
+  const kept = new Set(ranges.flatMap(({ designs }) => designs.map(designKey)));
+  const held = stallDay.held.filter((one) => kept.has(designKey(one)));
   const answer = planStall({ ...asked, stallDay: { ...stallDay, held } }, edgeGrid());
   // Numbers that are let go add no trouble to a day that was planned with them.
   return answer.kind === 'planned' ? answer.mine : planned.advice;
@@ -129,9 +129,10 @@ function tableOf(
   ranges: readonly StallRange[],
 ): TableOfPlan {
   const { sd, lossChance, p10, p50, p90 } = spread;
+  const names = new Map(goods.map((one) => [designKey(one), one.design]));
   return {
     bring: bring.map((one) => ({
-      design: goods.find(({ jobId, lineId }) => jobId === one.jobId && lineId === one.lineId)?.design ?? '',
+      design: names.get(designKey(one)) ?? '',
       size: ranges.find(({ id }) => id === one.rangeId)?.sizes === null ? '' : one.size,
       bring: one.bring,
     })),

@@ -1,6 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { carMoves } from '@/lib/stall/car/carMoves';
 import type { PlansOfDay } from '@/lib/stall/car/plansOf';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { ShownPlan } from './carOnScreen';
 
 /**
@@ -15,18 +16,14 @@ export function takePlanBack(
   if (counts === null) return;
   const issued = entries.issuing.filter(({ body }) => body.paperId === counts.id);
   const [before] = earlier;
+  const brought = before?.body.goods ?? [];
+  const bringOf = new Map(brought.map((one) => [goodsKey(one), one.bring]));
   const goods = counts.body.goods.map(({ jobId, lineId, size }) => ({
     ...{ jobId, lineId, size },
-    bring:
-      before?.body.goods.find((one) => one.jobId === jobId && one.lineId === lineId && one.size === size)
-        ?.bring ?? 0,
+    bring: bringOf.get(goodsKey({ jobId, lineId, size })) ?? 0,
   }));
-  const others = (before?.body.goods ?? []).filter(
-    (one) =>
-      !goods.some(
-        ({ jobId, lineId, size }) => one.jobId === jobId && one.lineId === lineId && one.size === size,
-      ),
-  );
+  const named = new Set(goods.map(goodsKey));
+  const others = brought.filter((one) => !named.has(goodsKey(one)));
   note(`Take back the plan of ${name}`, [
     ...issued.map(({ id }) => ({ kind: 'takeBack', body: { entryId: id } }) as const),
     ...carMoves(counts.body.stallDayId, [...goods, ...others], { piles, moves: entries.stockMove }).map(

@@ -9,6 +9,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { homeWords, knownWords } from '@/app/_words/stall/homeWords';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { designKey } from '@/lib/stall/designKey';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { numberLimits } from '@/shared/limits';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
@@ -30,7 +31,7 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
   const known = new Map(finishedAtHome(workspace.piles).map((one) => [goodsKey(one), one.pieces]));
   const designs = new Map<string, Counted[]>();
   for (const one of goods) {
-    const key = `${one.jobId}/${one.lineId}`;
+    const key = designKey(one);
     designs.set(key, [...(designs.get(key) ?? []), one]);
   }
   const missing = typed.size === 0 ? homeWords.missing : undefined;
@@ -92,8 +93,9 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
 
 /** A shirt and a mug may bear the same design. */
 function calledIn(ranges: StallDay['ranges'], goods: Counted | undefined): string {
+  if (goods === undefined) return '';
   const range = ranges.find(({ designs }) =>
-    designs.some(({ jobId, lineId }) => jobId === goods?.jobId && lineId === goods.lineId),
+    designs.some((design) => designKey(design) === designKey(goods)),
   );
-  return [...(range === undefined ? [] : [range.name]), goods?.design ?? ''].join(', ');
+  return [...(range === undefined ? [] : [range.name]), goods.design].join(', ');
 }

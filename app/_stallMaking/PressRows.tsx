@@ -1,7 +1,8 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { pressRowsWords, uncountedWords } from '@/app/_words/stall/makingWords';
-import { isReady } from '@/lib/stock/isReady';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import styles from './Making.module.css';
 import type { Making } from './useMaking';
 
@@ -13,18 +14,8 @@ type PressRowsProps = Readonly<{
 
 /** What is pressed, design by design, beside what the job says now. */
 export function PressRows({ workspace: { piles }, making: { jobs, press }, formatter }: PressRowsProps) {
-  const home = piles.filter(isReady).map(({ item }) => item);
-  const uncounted = press.filter(
-    ({ press: pieces, ...goods }) =>
-      pieces > 0 &&
-      !home.some(
-        (item) =>
-          item.kind === 'finished' &&
-          item.jobId === goods.jobId &&
-          item.lineId === goods.lineId &&
-          item.size === goods.size,
-      ),
-  ).length;
+  const home = new Set(finishedAtHome(piles).map(goodsKey));
+  const uncounted = press.filter((goods) => goods.press > 0 && !home.has(goodsKey(goods))).length;
   const words = uncountedWords(uncounted, formatter);
   return (
     <>

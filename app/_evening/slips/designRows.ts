@@ -1,3 +1,4 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { StockRow } from '@/lib/stall/evening/stockRows';
 
@@ -13,10 +14,10 @@ interface DesignRow {
 export function designRows({ plan, rows }: Pick<Evening, 'plan' | 'rows'>): readonly DesignRow[] {
   const designs = new Map<string, DesignRow>();
   for (const row of rows) {
-    const { rangeId, jobId, lineId, design } = row.goods;
+    const { rangeId, design } = row.goods;
     const range = plan.ranges.find((one) => one.id === rangeId);
     const hasSizes = range?.hasSizes ?? true;
-    const id = hasSizes ? `${rangeId}/${jobId}/${lineId}` : rangeId;
+    const id = hasSizes ? `${rangeId}/${designKey(row.goods)}` : rangeId;
     const known = designs.get(id);
     const name = hasSizes ? design : (range?.name ?? design);
     designs.set(id, { id, name, hasSizes, rows: [...(known?.rows ?? []), row] });

@@ -5,6 +5,8 @@ import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
 import { takeLabel, takeRowWords } from '@/app/_words/stall/bringWords';
 import { inSentence } from '@/app/_words/stall/stallPlanWords';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { designKey } from '@/lib/stall/designKey';
 import type { BringCell, BringRange, BringRow } from '@/lib/stall/plan/bringGrid';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import styles from './Bring.module.css';
@@ -40,11 +42,7 @@ export function BringRangePart({ range, actions }: BringRangePartProps) {
         </div>
       )}
       {range.rows.map((row) => (
-        <DesignRow
-          key={`${row.jobId} ${row.lineId}`}
-          {...{ row, actions }}
-          sizes={isHeaded ? sizes.length : null}
-        />
+        <DesignRow key={designKey(row)} {...{ row, actions }} sizes={isHeaded ? sizes.length : null} />
       ))}
       <div className={classes(styles.row, styles.all)}>
         <p className={styles.design}>All {inSentence(range.name)}</p>
@@ -114,7 +112,7 @@ function UnsizedRange({ range, actions }: BringRangePartProps) {
         <div className={styles.cells}>
           {cells.map(({ cell, design }) => (
             <HeldField
-              key={`${cell.jobId} ${cell.lineId} ${cell.size}`}
+              key={goodsKey(cell)}
               label={design}
               isNamed
               held={cell.held}

@@ -10,6 +10,7 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { designKey } from '@/lib/stall/designKey';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type RangeDesign, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Goods.module.css';
@@ -29,7 +30,7 @@ export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
     <div id={stallFieldId(path)} className={styles.designs}>
       {designs.map((design, place) => (
         <DesignFields
-          key={`${design.jobId} ${design.lineId}`}
+          key={designKey(design)}
           {...{ on, design }}
           path={[...path, place]}
           name={lineNameOf(workspace, design.jobId, design.lineId)}

@@ -1,4 +1,5 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { designKey } from '@/lib/stall/designKey';
 import type { StallRange } from '@/shared/schemas/stallDay';
 
 interface LineOfJob {
@@ -13,15 +14,13 @@ export function linesLeft(
   { jobs }: Pick<ReadyWorkspace, 'jobs'>,
   ranges: readonly StallRange[],
 ): readonly LineOfJob[] {
-  const named = new Set(
-    ranges.flatMap(({ designs }) => designs.map(({ jobId, lineId }) => `${jobId} ${lineId}`)),
-  );
+  const named = new Set(ranges.flatMap(({ designs }) => designs.map(designKey)));
   return jobs
     .filter(({ job }) => job.archivedOn === null && job.madeFor === 'stock')
     .flatMap(({ id, job }) =>
       job.lines.map((line) => ({ jobId: id, lineId: line.id, job: job.name, line: line.name })),
     )
-    .filter(({ jobId, lineId }) => !named.has(`${jobId} ${lineId}`));
+    .filter((line) => !named.has(designKey(line)));
 }
 
 /** @returns what a design is called; null where its job or line is not here */

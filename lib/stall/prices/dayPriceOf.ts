@@ -1,3 +1,4 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { DayPrice, StallGoods } from '@/shared/schemas/stallDay';
 
 /**
@@ -5,9 +6,10 @@ import type { DayPrice, StallGoods } from '@/shared/schemas/stallDay';
  *
  * @returns currency units as written; null where none is typed
  */
-export function dayPriceOf(prices: readonly DayPrice[], { jobId, lineId, size }: StallGoods): number | null {
-  const own = prices.filter((price) => price.jobId === jobId && price.lineId === lineId);
+export function dayPriceOf(prices: readonly DayPrice[], goods: StallGoods): number | null {
+  const own = prices.filter((price) => designKey(price) === designKey(goods));
   return (
-    (own.find((price) => price.size === size) ?? own.find((price) => price.size === null))?.price ?? null
+    (own.find((price) => price.size === goods.size) ?? own.find((price) => price.size === null))?.price ??
+    null
   );
 }

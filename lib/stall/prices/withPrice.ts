@@ -16,7 +16,7 @@ export function withPrice(
   price: number | null,
 ): DayPrice[] {
   const isOf = (one: DayPrice) => (named: StallGoods) =>
-    named.jobId === one.jobId && named.lineId === one.lineId && (isAllSizes || one.size === named.size);
+    designKey(named) === designKey(one) && (isAllSizes || one.size === named.size);
   const others = prices.filter((one) => !goods.some(isOf(one)));
   if (price === null) return others;
   const lines = isAllSizes

@@ -1,3 +1,4 @@
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { formatNumber } from '@/shared/formatNumber';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { StallPay } from '@/shared/schemas/stallEvents';
@@ -15,9 +16,7 @@ export function shortAmount(minor: number, currency: string, locale: string): st
 
 /** @returns what a piece is called on a tile's own words: “Otter L”, “Otter” where it has no sizes */
 export function pieceName({ goods, ranges }: Pick<StallPlan, 'goods' | 'ranges'>, key: PieceKey): string {
-  const found = goods.find(
-    ({ jobId, lineId, size }) => jobId === key.jobId && lineId === key.lineId && size === key.size,
-  );
+  const found = goods.find((one) => goodsKey(one) === goodsKey(key));
   if (found === undefined) return `a piece in ${key.size}`;
   return hasSizes(ranges, found.rangeId) ? `${found.design} ${found.size}` : found.design;
 }

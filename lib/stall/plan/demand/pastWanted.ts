@@ -1,12 +1,15 @@
+import { designKey } from '@/lib/stall/designKey';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
-import type { StallGoods, StallRange } from '@/shared/schemas/stallDay';
+import type { StallRange } from '@/shared/schemas/stallDay';
 
 type Wanted = PastDay['wanted'][number];
 
 /** @returns what was asked for of a range on a day before: by its name, or by a design it has now. */
 export const wantedOf = (range: StallRange, { wanted }: PastDay): readonly Wanted[] =>
   wanted.filter(
-    (one) => sameName(one.rangeName, range.name) || range.designs.some((design) => isOf(design, one)),
+    (one) =>
+      sameName(one.rangeName, range.name) ||
+      range.designs.some((design) => designKey(design) === designKey(one)),
   );
 
 /** @returns pieces by what a key says of them. */
@@ -23,8 +26,3 @@ export function piecesBy(
 
 const sameName = (one: string, other: string): boolean =>
   one.trim().toLowerCase() === other.trim().toLowerCase();
-
-const isOf = (
-  design: Pick<StallGoods, 'jobId' | 'lineId'>,
-  goods: Pick<StallGoods, 'jobId' | 'lineId'>,
-): boolean => design.jobId === goods.jobId && design.lineId === goods.lineId;
