@@ -2,7 +2,7 @@ import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { dayWays } from '@/app/_words/stall/dayWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import styles from './StallDocket.module.css';
+import styles from './DayWays.module.css';
 
 type DayWaysProps = Readonly<{ workspace: Pick<ReadyWorkspace, 'papers' | 'entries'>; id: string }>;
 

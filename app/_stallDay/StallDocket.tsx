@@ -1,6 +1,6 @@
 'use client';
 
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Card } from '@/app/_controls/Card';
 import { CardSection } from '@/app/_controls/CardSection';
@@ -13,9 +13,7 @@ import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { goToSection } from '@/app/_sections/goToSection';
-import { IndexSheet } from '@/app/_sections/IndexSheet';
-import { SectionIndex } from '@/app/_sections/SectionIndex';
-import { useCurrentSection } from '@/app/_sections/useCurrentSection';
+import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { useReveal } from '@/app/_sections/useReveal';
 import { stallAsked } from '@/app/_stallBook/stallAsked';
 import { amountWords } from '@/app/_words/amountWords';
@@ -37,7 +35,6 @@ import { PlanActs } from './head/PlanActs';
 import { PlanBar } from './head/PlanBar';
 import { StallPlate } from './head/StallPlate';
 import { laterParts } from './laterParts';
-import styles from './StallDocket.module.css';
 import type { StallOnScreen } from './stallOnScreen';
 import { StaySection } from './stay/StaySection';
 import { TroubleList } from './TroubleList';
@@ -57,12 +54,9 @@ const LABEL = 'Sections of this stall day';
 /** The plan of a stall day from top to bottom: what it comes to, then the day, the goods, the weather, go or stay. */
 export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketProps) {
   usePageName(`${stallDay.name} · Pressminute`);
-  const content = useRef<HTMLDivElement>(null);
   const { reveal, show } = useReveal('stall-');
   const on = useStallOnScreen({ workspace, id, stallDay }, show);
-  const current = useCurrentSection(stallSections, content);
   const [isSheetOpen, setSheetOpen] = useState(false);
-  const openSheet = useCallback(() => setSheetOpen(true), []);
   const hash = useHash();
   useEffect(() => {
     const isSection = stallSections.some((section) => section.id === hash);
@@ -94,56 +88,47 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
       <StallPlate on={on} />
       <DayWays {...{ workspace, id }} />
       <TroubleList on={on} />
-      <div className={styles.frame} data-index-beside>
-        <SectionIndex
-          label={LABEL}
-          sections={stallSections}
-          states={states}
-          current={current}
-          onOpenSheet={openSheet}
-          foot={plan !== null && <PlanActs isFixed={counts !== null} show={show} />}
-        />
-        <div className={styles.content} ref={content}>
-          <Card>
-            <DaySection on={on} numeral={1} onRemoved={onRemoved} />
-            <BringSection on={on} numeral={2} />
-            <WeatherSection on={on} numeral={3} />
-            <StaySection on={on} numeral={4} />
+      <IndexedSections
+        label={LABEL}
+        sections={stallSections}
+        states={states}
+        foot={plan !== null && <PlanActs isFixed={counts !== null} show={show} />}
+        isUnderBar={false}
+        isSheetOpen={isSheetOpen}
+        onSheet={setSheetOpen}
+      >
+        <Card>
+          <DaySection on={on} numeral={1} onRemoved={onRemoved} />
+          <BringSection on={on} numeral={2} />
+          <WeatherSection on={on} numeral={3} />
+          <StaySection on={on} numeral={4} />
+          <LaterPart
+            part={laterParts.prices}
+            what="The prices"
+            props={{ workspace, id, stallDay, answer: plan, numeral: 5 }}
+          />
+          {plan === null ? (
+            <CardSection numeral={6} id="making" heading="Making">
+              <p>{makingWaits}</p>
+            </CardSection>
+          ) : (
             <LaterPart
-              part={laterParts.prices}
-              what="The prices"
-              props={{ workspace, id, stallDay, answer: plan, numeral: 5 }}
+              part={laterParts.making}
+              what="What is to be pressed"
+              props={{ workspace, id, stallDay, answer: plan, numeral: 6 }}
             />
-            {plan === null ? (
-              <CardSection numeral={6} id="making" heading="Making">
-                <p>{makingWaits}</p>
-              </CardSection>
-            ) : (
-              <LaterPart
-                part={laterParts.making}
-                what="What is to be pressed"
-                props={{ workspace, id, stallDay, answer: plan, numeral: 6 }}
-              />
-            )}
-            <LaterPart
-              part={laterParts.car}
-              what="Car and tin"
-              props={{ workspace, id, stallDay, answer: plan, isOld: on.isOld, today: on.today, numeral: 7 }}
-            />
-          </Card>
-        </div>
-      </div>
+          )}
+          <LaterPart
+            part={laterParts.car}
+            what="Car and tin"
+            props={{ workspace, id, stallDay, answer: plan, isOld: on.isOld, today: on.today, numeral: 7 }}
+          />
+        </Card>
+      </IndexedSections>
       <PlanBar
         on={on}
         isFixed={counts !== null}
         isClosed={closeInForce(workspace.papers.dayClose, id) !== null}
-      />
-      <IndexSheet
-        label={LABEL}
-        sections={stallSections}
-        states={states}
-        isOpen={isSheetOpen}
-        onClose={() => setSheetOpen(false)}
       />
     </RevealContext>
   );

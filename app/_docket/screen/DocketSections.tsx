@@ -1,6 +1,6 @@
 'use client';
 
-import { memo, type ReactNode, useCallback, useRef, useState } from 'react';
+import { memo, type ReactNode, useCallback, useState } from 'react';
 import { Card } from '@/app/_controls/Card';
 import { IndexSheetContext } from '@/app/_docket/common/indexSheet';
 import { useInTurn } from '@/app/_docket/common/useInTurn';
@@ -12,9 +12,7 @@ import { JobSheetLink } from '@/app/_docket/jobSheet/JobSheetLink';
 import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
-import { IndexSheet } from '@/app/_sections/IndexSheet';
-import { SectionIndex } from '@/app/_sections/SectionIndex';
-import { useCurrentSection } from '@/app/_sections/useCurrentSection';
+import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { docketSections } from '@/app/_words/docket/docketSections';
 import { DocketFailure } from './DocketFailure';
 import styles from './DocketSections.module.css';
@@ -48,9 +46,7 @@ export const DocketSections = memo(function DocketSections({ sent }: DocketSecti
   const ChecksSection = checks.kind === 'here' ? checks.value : null;
   // Not before the first answer: the checks and the figures would push each other about while they fill.
   const drawn = useInTurn(isChecked ? PARTS : 1);
-  const content = useRef<HTMLDivElement>(null);
   const states = useSectionStates();
-  const current = useCurrentSection(docketSections, content);
   useArrival(show);
   const [isSheetOpen, setSheetOpen] = useState(false);
   const openSheet = useCallback(() => setSheetOpen(true), []);
@@ -63,34 +59,25 @@ export const DocketSections = memo(function DocketSections({ sent }: DocketSecti
           <JobPriceBar />
         </>
       )}
-      <div className={styles.frame}>
-        <SectionIndex
-          label={LABEL}
-          sections={docketSections}
-          states={states}
-          current={current}
-          onOpenSheet={openSheet}
-          foot={<JobSheetLink className={styles.paper} jobId={jobId} />}
-        />
-        <div className={styles.content} ref={content}>
-          <Card>
-            {drawn > 0 ? <JobSection /> : <SectionPlaces of={['the-job']} />}
-            {drawn > 1 && ChecksSection !== null && <ChecksSection />}
-            {(drawn < 2 || checks.kind === 'coming') && <SectionPlaces of={['checks']} />}
-            {drawn > 1 && checks.kind === 'missing' && (
-              <PartMissing what="The part with the checks" missing={checks} />
-            )}
-            <LazyFigureSections isWanted={drawn > 2 && checks.kind !== 'coming'} />
-          </Card>
-        </div>
-      </div>
-      <IndexSheet
+      <IndexedSections
         label={LABEL}
         sections={docketSections}
         states={states}
-        isOpen={isSheetOpen}
-        onClose={() => setSheetOpen(false)}
-      />
+        foot={<JobSheetLink className={styles.paper} jobId={jobId} />}
+        isUnderBar
+        isSheetOpen={isSheetOpen}
+        onSheet={setSheetOpen}
+      >
+        <Card>
+          {drawn > 0 ? <JobSection /> : <SectionPlaces of={['the-job']} />}
+          {drawn > 1 && ChecksSection !== null && <ChecksSection />}
+          {(drawn < 2 || checks.kind === 'coming') && <SectionPlaces of={['checks']} />}
+          {drawn > 1 && checks.kind === 'missing' && (
+            <PartMissing what="The part with the checks" missing={checks} />
+          )}
+          <LazyFigureSections isWanted={drawn > 2 && checks.kind !== 'coming'} />
+        </Card>
+      </IndexedSections>
     </IndexSheetContext>
   );
 });

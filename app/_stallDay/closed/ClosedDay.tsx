@@ -10,7 +10,7 @@ import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { NextLikeIt } from '@/app/_stallBook/NextLikeIt';
-import styles from '@/app/_stallDay/StallDocket.module.css';
+import styles from '@/app/_stallDay/DayWays.module.css';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { closedNames, tapsSinceWords } from '@/app/_words/stall/closedWords';
