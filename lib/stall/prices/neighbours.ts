@@ -1,4 +1,4 @@
-import { roundToStep } from '@/shared/decimal';
+import { pricesBeside } from './pricesBeside';
 
 /** A price that could stand in the place of another, and what it would do if as much were sold. Currency units. */
 export interface Neighbour {
@@ -57,18 +57,6 @@ export function neighbours(at: AtPrice, day: OfDay, step: number): Neighbours {
   ];
   const bearable = rows.filter(({ isAboveCeiling }) => !isAboveCeiling);
   return { rows, recommended: (bearable.at(-1) ?? rows[0])?.which ?? 'now' };
-}
-
-/** @returns the nearest prices on the grid that are not this one; `below` may be 0. */
-export function pricesBeside(
-  price: number,
-  step: number,
-): { readonly below: number; readonly above: number } {
-  const [under, over] = [roundToStep(price, step, 'floor'), roundToStep(price, step, 'ceiling')];
-  return {
-    below: under < price ? under : roundToStep(price - step, step, 'floor'),
-    above: over > price ? over : roundToStep(price + step, step, 'ceiling'),
-  };
 }
 
 // Helpers

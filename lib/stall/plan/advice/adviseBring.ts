@@ -1,16 +1,9 @@
 import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { GoodsReckoned } from './goodsReckoned';
-import { stockFor } from './stockFor';
+import { ruleBring } from './ruleBring';
 import { type BringLimits, type Limited, withinLimits } from './withinLimits';
 
 type Advice = Limited & { readonly why: readonly GoodsPlanned['advisedBy'][] };
-
-/** Where a piece that stays costs nothing, as many as serve all who ask on all but one day in ten thousand. */
-const MOST_RATIO = 0.9999;
-
-/** @returns how many to bring of each goods by the critical ratio alone. */
-export const ruleBring = ({ criticalRatio, demand }: GoodsReckoned): number =>
-  stockFor(Math.min(criticalRatio, MOST_RATIO), demand.chanceUpTo, demand.most);
 
 /**
  * How many to bring of each goods: the rule, never fewer than lie finished at home, one at least of the middle sizes of
