@@ -1,4 +1,6 @@
 import { useId } from 'react';
+import { type Heat, HeatStop, heats } from './HeatStop';
+import { percent } from './percent';
 import styles from './RulerDrawing.module.css';
 import { RulerFlag } from './RulerFlag';
 import { RulerLabels } from './RulerLabels';
@@ -20,8 +22,6 @@ type RulerDrawingProps = Readonly<{
   middles: readonly number[] | null;
 }>;
 
-const heats = ['cold', 'cool', 'tepid', 'warm', 'hot', 'scorch'] as const;
-
 /** Heights in px at the usual size of type. */
 const HIGH = { named: 100, bare: 64, slim: 36 } as const;
 
@@ -39,11 +39,11 @@ export function RulerDrawing(props: RulerDrawingProps) {
     <svg className={styles.drawing} width="100%" height={high} aria-hidden="true" focusable="false">
       <defs>
         <linearGradient id={`${id}-heat`}>
-          <stop offset="0" className={styles.cold} />
+          <HeatStop heat="cold" offset="0" />
           {marks.map((mark, rank) => (
-            <stop key={mark.id} offset={at(mark.value)} className={styles[heatOf(rank, marks.length)]} />
+            <HeatStop key={mark.id} heat={heatOf(rank, marks.length)} offset={at(mark.value)} />
           ))}
-          <stop offset="1" className={styles.scorch} />
+          <HeatStop heat="scorch" offset="1" />
         </linearGradient>
         <pattern
           id={`${id}-pay`}
@@ -102,9 +102,7 @@ export function RulerDrawing(props: RulerDrawingProps) {
 
 // Helpers
 
-const percent = (ratio: number) => `${(ratio * 100).toFixed(3)}%`;
-
 /** The lowest mark is cold and the highest hot, however many there are; scorch is beyond them. */
-function heatOf(rank: number, count: number): (typeof heats)[number] {
+function heatOf(rank: number, count: number): Heat {
   return heats[count < 2 ? 2 : Math.round((rank * 4) / (count - 1))] ?? 'tepid';
 }

@@ -1,3 +1,4 @@
+import { percent } from './percent';
 import styles from './RulerLabels.module.css';
 import { type RulerBounds, type RulerMark, ratioOnRuler } from './rulerMark';
 
@@ -39,7 +40,3 @@ export function RulerLabels({ marks, bounds, format, widthPx, scale, middles }: 
     </g>
   );
 }
-
-// Helpers
-
-const percent = (ratio: number) => `${(ratio * 100).toFixed(3)}%`;

@@ -1,6 +1,8 @@
 'use client';
 
 import { useId, useRef } from 'react';
+import { HeatStop, heats } from '@/app/_ruler/HeatStop';
+import { percent } from '@/app/_ruler/percent';
 import { placeLabels } from '@/app/_ruler/placeLabels';
 import { rulerBounds } from '@/app/_ruler/rulerBounds';
 import { type RulerMark, ratioOnRuler } from '@/app/_ruler/rulerMark';
@@ -22,8 +24,6 @@ const LETTER_PX = 7.4;
 const PLATE_PX = 8.6;
 const GAP_PX = 10;
 const PLATE_PADDING_PX = 18;
-
-const heats = ['cold', 'cool', 'tepid', 'warm', 'hot', 'scorch'] as const;
 
 /** Pieces sold from left to right: what each earns back beneath the bar, how far each weather comes above it. */
 export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) {
@@ -53,7 +53,7 @@ export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) 
         <defs>
           <linearGradient id={`${id}-heat`}>
             {heats.map((heat, place) => (
-              <stop key={heat} offset={percent(place / (heats.length - 1))} className={styles[heat]} />
+              <HeatStop key={heat} heat={heat} offset={percent(place / (heats.length - 1))} />
             ))}
           </linearGradient>
         </defs>
@@ -149,7 +149,3 @@ export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) 
     </div>
   );
 }
-
-// Helpers
-
-const percent = (ratio: number) => `${(ratio * 100).toFixed(3)}%`;
