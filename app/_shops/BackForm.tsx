@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import { Button } from '@/app/_controls/Button';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -11,6 +10,7 @@ import { shelfKey } from '@/lib/stall/shops/shelfKey';
 import type { ShelfGoods } from '@/lib/stall/shops/shopStanding';
 import { numberLimits } from '@/shared/limits';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
+import { FormActs } from './FormActs';
 import styles from './Shops.module.css';
 import type { ShopOnScreen } from './shopOnScreen';
 
@@ -50,14 +50,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
           />
         ))}
       </FieldGroup>
-      <div className={styles.acts}>
-        <Button type="submit" kind="strong" blockedBy={missing}>
-          Note it
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </div>
+      <FormActs words="Note it" missing={missing} onLeave={onDone} />
     </EntryForm>
   );
 }

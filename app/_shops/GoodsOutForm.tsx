@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -12,6 +11,7 @@ import { outEntries } from '@/lib/stall/shops/consignedEntries';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { numberLimits } from '@/shared/limits';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
+import { FormActs } from './FormActs';
 import styles from './Shops.module.css';
 import type { ShopOnScreen } from './shopOnScreen';
 
@@ -99,14 +99,7 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
           />
         )}
       </FieldGroup>
-      <div className={styles.acts}>
-        <Button type="submit" kind="strong" blockedBy={missing}>
-          Note it
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </div>
+      <FormActs words="Note it" missing={missing} onLeave={onDone} />
     </EntryForm>
   );
 }

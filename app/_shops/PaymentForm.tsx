@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
@@ -11,6 +10,7 @@ import type { SettledStatement } from '@/lib/stall/shops/shopStanding';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { shopPaymentSchema } from '@/shared/schemas/stallEvents';
+import { FormActs } from './FormActs';
 import styles from './Shops.module.css';
 import type { ShopOnScreen } from './shopOnScreen';
 
@@ -50,14 +50,7 @@ export function PaymentForm({ on, statement: { entry, openMinor }, onDone }: Pay
         />
         <DateField label="On" width="narrow" needed value={day} onCommit={(to) => setDay(to ?? today)} />
       </FieldGroup>
-      <div className={styles.acts}>
-        <Button type="submit" kind="strong" blockedBy={missing}>
-          Note the payment
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </div>
+      <FormActs words="Note the payment" missing={missing} onLeave={onDone} />
     </EntryForm>
   );
 }

@@ -1,7 +1,6 @@
 'use client';
 
 import { useState } from 'react';
-import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
@@ -15,6 +14,7 @@ import { owedPieces, statementDue } from '@/lib/stall/shops/statementDue';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { shopStatementSchema } from '@/shared/schemas/stallEvents';
+import { FormActs } from './FormActs';
 import styles from './Shops.module.css';
 import type { ShopOnScreen } from './shopOnScreen';
 import { termsOf } from './termsOf';
@@ -122,14 +122,7 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
           unpriced === undefined &&
           statementTold(due, found.terms, formatter, locale)}
       </p>
-      <div className={styles.acts}>
-        <Button type="submit" kind="strong" blockedBy={missing}>
-          Note the statement
-        </Button>
-        <Button kind="quiet" onPress={onDone}>
-          Leave it
-        </Button>
-      </div>
+      <FormActs words="Note the statement" missing={missing} onLeave={onDone} />
     </EntryForm>
   );
 }
