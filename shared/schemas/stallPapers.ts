@@ -158,6 +158,8 @@ export const dayCloseSchema = z.strictObject({
         /** Counted in the evening; null where nobody counted. */
         counted: piecesSchema.nullable(),
         reason: z.enum(stockReasons).nullable(),
+        /** Counted less what was left by the taps, of which the reason was said; left out where there is none. */
+        reasonFor: z.int().min(-200_000).max(200_000).exactOptional(),
         /** How sales were paid that the count told and no tap; left out where there are none. */
         untappedPay: z.enum(stallPayWays).exactOptional(),
         /** Wanted after the last was gone: as told, and what more as reckoned from how fast they went. */

@@ -36,10 +36,12 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const setStock = (more: Partial<EveningAnswers['stock']>) => say({ stock: { ...stock, ...more } });
   const open = rows.filter(({ counted }) => counted === null).length;
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
-  const setReason = ({ key, counted }: StockRow, reason: StockReason | null) =>
-    setStock({ counted: { ...stock.counted, [key]: { pieces: counted, reason } } });
-  const setPay = ({ key, counted, reason }: StockRow, pay: StallPay) =>
-    setStock({ counted: { ...stock.counted, [key]: { pieces: counted, reason, pay } } });
+  const setCounted = (key: string, own: EveningAnswers['stock']['counted'][string]) =>
+    setStock({ counted: { ...stock.counted, [key]: own } });
+  const setReason = ({ key, counted, difference }: StockRow, reason: StockReason | null) =>
+    setCounted(key, { pieces: counted, reason, reasonFor: reason === null ? null : difference });
+  const setPay = ({ key, counted, difference, reason }: StockRow, pay: StallPay) =>
+    setCounted(key, { pieces: counted, reason, reasonFor: difference, pay });
   return (
     <CardSection
       numeral={3}
@@ -99,9 +101,7 @@ export function StockSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       >
         <SizesCounted
           on={on}
-          onCount={(row, pieces) =>
-            setStock({ counted: { ...stock.counted, [row.key]: { pieces, reason: null } } })
-          }
+          onCount={({ key }, pieces) => setCounted(key, { pieces, reason: null, reasonFor: null })}
         />
       </Fold>
     </CardSection>

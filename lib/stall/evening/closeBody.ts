@@ -84,7 +84,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
                 [
                   goodsKey(one),
                   {
-                    ...{ pieces: one.counted, reason: one.reason },
+                    ...{ pieces: one.counted, reason: one.reason, reasonFor: one.reasonFor ?? null },
                     ...(one.untappedPay === undefined ? {} : { pay: one.untappedPay }),
                   },
                 ],
@@ -125,6 +125,7 @@ function goodsClosed(
     ...{ jobId, lineId, size, design, cost },
     ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
     ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
+    ...(row.reason === null || row.difference === null ? {} : { reasonFor: row.difference }),
     ...(soldFrom === 'taps' && row.untapped !== 0 ? { untappedPay: row.untappedPay } : {}),
     ...(answers.notLost.includes(row.key)
       ? { lost: 0, isLostLeftOut: true }

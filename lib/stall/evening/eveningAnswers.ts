@@ -33,6 +33,8 @@ export const eveningAnswersSchema = z.strictObject({
       z.strictObject({
         pieces: z.int().min(0).max(100_000).nullable(),
         reason: z.enum(stockReasons).nullable(),
+        /** The difference it was said of, pieces: of another one it is asked again. Null where none was said. */
+        reasonFor: z.int().nullable(),
         /** How a sale that was not tapped was paid, or one tapped twice; left out it was cash. */
         pay: z.enum(stallPayWays).exactOptional(),
       }),

@@ -21,6 +21,7 @@ export interface StockRow {
   readonly left: number | null;
   /** Counted less reckoned; null where one of them is not known. */
   readonly difference: number | null;
+  /** Of that difference; null where it was said of another one. */
   readonly reason: StockReason | null;
   /** What nothing accounts for; below 0 more is there than there should be. */
   readonly missing: number;
@@ -69,13 +70,11 @@ type Stock = EveningAnswers['stock'];
 function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
   const { brought, sold, given, damaged, seconds } = tapped;
   const reckoned = brought - sold - given - damaged;
-  const { counted, reason, pay } = countedOf(key, stock, reckoned);
-  const difference = counted === null ? null : counted - reckoned;
+  const { counted, difference, reason, pay } = countedOf(key, stock, reckoned);
   const by = explained(difference ?? 0, reason, sold);
   const left = counted ?? Math.max(0, reckoned);
   return {
-    ...{ key, goods, brought, seconds, reckoned, counted, difference, left },
-    reason: difference === 0 ? null : reason,
+    ...{ key, goods, brought, seconds, reckoned, counted, difference, reason, left },
     sold: sold + by.untapped,
     given: given + by.given,
     damaged: damaged + by.damaged,
@@ -109,7 +108,9 @@ function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock:
 function countedOf(key: string, { counted, isRestAsReckoned }: Stock, reckoned: number) {
   const own = counted[key];
   const pieces = own?.pieces ?? (isRestAsReckoned ? Math.max(0, reckoned) : null);
-  return { counted: pieces, reason: own?.reason ?? null, pay: own?.pay ?? 'cash' };
+  const difference = pieces === null ? null : pieces - reckoned;
+  const isOfThis = own !== undefined && difference !== 0 && own.reasonFor === difference;
+  return { counted: pieces, difference, reason: isOfThis ? own.reason : null, pay: own?.pay ?? 'cash' };
 }
 
 /** What a reason makes of a difference. */

@@ -72,7 +72,7 @@ describe('the close of a day', () => {
         },
         stock: {
           ...fairAnswers.stock,
-          counted: { 'fair-shirts/fern/M': { pieces: 2, reason: 'given' } },
+          counted: { 'fair-shirts/fern/M': { pieces: 2, reason: 'given', reasonFor: -1 } },
         },
       },
     ],

@@ -3,7 +3,7 @@ import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
-import { reconcile } from '@/lib/stall/evening/reconcile';
+import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 
@@ -39,3 +39,17 @@ export const fairEvening = (
   plan: StallPlan = fairPlan,
   taps: readonly TappedEntry[] = fairTaps,
 ) => reconcile(plan, fairCount(plan, taps), answers, fairClock);
+
+/** @returns the answers with every reason for a size said of the difference that an evening finds. */
+export const asSaidOf = ({ rows }: Evening, answers: EveningAnswers): EveningAnswers => ({
+  ...answers,
+  stock: {
+    ...answers.stock,
+    counted: Object.fromEntries(
+      Object.entries(answers.stock.counted).map(([of, one]) => [
+        of,
+        { ...one, reasonFor: rows.find(({ key }) => key === of)?.difference ?? null },
+      ]),
+    ),
+  },
+});

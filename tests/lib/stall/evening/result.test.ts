@@ -9,7 +9,7 @@ import { addDays } from '@/shared/days';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { cases } from '@/tests/tools/cases';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
+import { asSaidOf, fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
 
 const stepsOf = ({ bridge }: Evening) =>
   Object.fromEntries((bridge?.steps ?? []).map(({ what, by }) => [what, by]));
@@ -140,6 +140,7 @@ describe('the bridge from plan to day', () => {
             reason: fc.constantFrom(
               ...([null, 'damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const),
             ),
+            reasonFor: fc.constant(null),
           }),
         ),
         isRestAsReckoned: fc.boolean(),
@@ -157,7 +158,8 @@ describe('the bridge from plan to day', () => {
       fc.property(answered, planned, fc.subarray([...fairTaps]), (answers, terms, some) => {
         const plan = { ...fairPlan, ...terms };
         const taps = some.map((tap) => ({ ...tap, body: { ...tap.body, currency: plan.currency } }));
-        const { bridge, result } = fairEvening({ ...fairAnswers, ...answers }, plan, taps);
+        const said = { ...fairAnswers, ...answers };
+        const { bridge, result } = fairEvening(asSaidOf(fairEvening(said, plan, taps), said), plan, taps);
         fc.pre(bridge !== null);
         const sum = (bridge?.steps ?? []).reduce((running, { by }) => running + by, bridge?.from ?? 0);
         expect(sum).toBeCloseTo(result.profit ?? Number.NaN, 6);

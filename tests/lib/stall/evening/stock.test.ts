@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
@@ -16,8 +17,19 @@ const fernM = (answers: EveningAnswers, taps = fairTaps): StockRow => {
 
 const counted = (pieces: number, reason: StockReason | null = null): EveningAnswers => ({
   ...fairAnswers,
-  stock: { ...fairAnswers.stock, counted: { [FERN_M]: { pieces, reason } } },
+  // 3 should be left.
+  stock: {
+    ...fairAnswers.stock,
+    counted: { [FERN_M]: { pieces, reason, reasonFor: reason === null ? null : pieces - 3 } },
+  },
 });
+
+const made = {
+  number: { count: 1, letter: 'A' },
+  issuedOn: TEST_DAY,
+  planId: 'plan-1',
+  clock: fairClock,
+} as const;
 
 describe('the stock of the evening', () => {
   it('should have 62 of 132 left, 13 Fern shirts of 30 and 16 mugs of 36 among them', () => {
@@ -57,21 +69,43 @@ describe('the stock of the evening', () => {
     expect(evening.unsettled).toEqual([]);
   });
 
+  it('asks again where a piece went when more are missing than the reason was said of', () => {
+    // One of 8 Fern M was given: 5 sold, 2 counted. Then one sale by card is taken back: 4 should be left, 2 are missing.
+    const answers = counted(2, 'given');
+    const last = fairTaps.findLast(
+      ({ body: { tap } }) => tap.what === 'sale' && goodsKey(tap.goods) === FERN_M,
+    );
+    const taps = fairTaps.filter((tap) => tap !== last);
+    expect(fernM(answers, taps)).toMatchObject({ difference: -2, reason: null, given: 0, missing: 2 });
+    expect(fairEvening(answers, fairPlan, taps).unsettled).toMatchObject([
+      { slip: 'stock', why: 'differs', row: { key: FERN_M } },
+    ]);
+  });
+
+  it.each<[number, StockReason]>([
+    [2, 'damaged'],
+    [1, 'given'],
+    [2, 'soldNotTapped'],
+    [0, 'notKnown'],
+    [4, 'tappedTwice'],
+  ])('keeps in the close of what amount a reason was said: %i counted, %s', (pieces, reason) => {
+    const answers = counted(pieces, reason);
+    const close = closeBody(fairEvening(answers), { ...made, answers });
+    expect(answersOfClose(close).stock.counted[FERN_M]).toMatchObject({ reason, reasonFor: pieces - 3 });
+  });
+
   it('takes a sale that was not tapped by card where the maker says so, and keeps that in the close', () => {
     const { stock, ...others } = counted(2);
     const answers: EveningAnswers = {
       ...others,
-      stock: { ...stock, counted: { [FERN_M]: { pieces: 2, reason: 'soldNotTapped', pay: 'card' } } },
+      stock: {
+        ...stock,
+        counted: { [FERN_M]: { pieces: 2, reason: 'soldNotTapped', reasonFor: -1, pay: 'card' } },
+      },
     };
     const evening = fairEvening(answers);
     // 1,723 and 28; 1,311 by card and 28; the tin is as it was.
     expect(evening.money).toMatchObject({ gross: 175_100, card: 133_900, expectedCash: 53_200 });
-    const made = {
-      number: { count: 1, letter: 'A' },
-      issuedOn: TEST_DAY,
-      planId: 'plan-1',
-      clock: fairClock,
-    };
     const close = closeBody(evening, { ...made, answers });
     expect(answersOfClose(close).stock.counted[FERN_M]).toEqual(answers.stock.counted[FERN_M]);
   });
@@ -108,7 +142,7 @@ describe('the stock of the evening', () => {
 describe('a fair at which nobody tapped', () => {
   const none = fairTaps.slice(0, 0);
   const all = Object.fromEntries(
-    fairEvening().rows.map((row) => [row.key, { pieces: row.left, reason: null }]),
+    fairEvening().rows.map((row) => [row.key, { pieces: row.left, reason: null, reasonFor: null }]),
   );
   const answers: EveningAnswers = {
     ...fairAnswers,
@@ -140,7 +174,7 @@ describe('a fair at which nobody tapped', () => {
     const counted = Object.fromEntries(
       fairPlan.goods.map(({ jobId, lineId, size, bring }) => [
         `${jobId}/${lineId}/${size}`,
-        { pieces: size === 'L' ? bring - 1 : bring, reason: null },
+        { pieces: size === 'L' ? bring - 1 : bring, reason: null, reasonFor: null },
       ]),
     );
     const told = {
