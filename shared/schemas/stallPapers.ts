@@ -36,7 +36,7 @@ const plannedGoodsSchema = stallGoodsSchema.extend({
   packaging: amountSchema,
   leftoverShare: shareSchema,
   /** Pieces asked for over all days if all are dry; null where nothing was forecast. */
-  expected: z.number().min(0).max(1e6).nullable(),
+  expected: z.number().min(0).max(1e12).nullable(),
 });
 
 const outcomeSchema = z.strictObject({
@@ -106,12 +106,12 @@ export const stallPlanSchema = z.strictObject({
     cash: amountSchema,
     avoidable: amountSchema,
     stallFee: amountSchema,
-    hours: z.number().min(0).max(1000),
+    hours: z.number().min(0).max(10_000),
     wage: amountSchema,
     overheadPerHour: amountSchema,
     /** Of making everything once: sessions, files, heating up and the overhead of the bench. */
     batch: amountSchema,
-    benchHours: z.number().min(0).max(10_000),
+    benchHours: z.number().min(0).max(1e6),
   }),
   /** Pieces at which each sum is earned; null where no piece earns anything. */
   breakEven: z
@@ -164,7 +164,7 @@ export const dayCloseSchema = z.strictObject({
         untappedPay: z.enum(stallPayWays).exactOptional(),
         /** Wanted after the last was gone: as told, and what more as reckoned from how fast they went. */
         asked: piecesSchema,
-        lost: z.number().min(0).max(1e6),
+        lost: z.number().min(0).max(1e10),
         /** The maker left out what was reckoned, as more than he believes; `lost` is 0 then. */
         isLostLeftOut: z.literal(true).exactOptional(),
         revenue: minorSchema,
@@ -226,16 +226,16 @@ export const dayCloseSchema = z.strictObject({
     /** Of the day as it was. */
     hours: z.number().min(0).max(10_000),
     /** At the bench, as planned. */
-    benchHours: z.number().min(0).max(10_000),
+    benchHours: z.number().min(0).max(1e6),
     /** For all of these hours. */
     payPerHour: amountSchema.nullable(),
   }),
   sellingHours: z.number().min(0).max(200),
-  /** Pieces sold by hour of the clock, each with the day it is of. */
+  /** Pieces sold by hour of the clock, each with the day it is of; a clock that jumps may name many. */
   hours: z
     .array(z.strictObject({ day: daySchema, hour: z.int().min(0).max(47), pieces: piecesSchema }))
-    .max(200),
-  askedFor: z.array(z.strictObject({ words: z.string().max(500), count: piecesSchema })).max(200),
+    .max(10_000),
+  askedFor: z.array(z.strictObject({ words: z.string().max(500), count: piecesSchema })).max(1000),
   putBack: piecesSchema,
   decision: z.enum(['again', 'notAgain', 'later']).nullable(),
   note: z.string().max(2000),

@@ -8,6 +8,7 @@ import { type EveningAnswers, noAnswers } from './eveningAnswers';
 import { lostSales } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
+import { wishesKept } from './wishesKept';
 
 interface CloseMade {
   readonly number: PaperNumber;
@@ -51,7 +52,7 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
     },
     sellingHours: evening.sellingHours,
     hours: [...count.hours],
-    askedFor: [...count.askedFor],
+    askedFor: [...wishesKept(count.askedFor).kept],
     putBack: count.putBack,
     decision: made.answers.decision,
     note: made.answers.note,

@@ -5,6 +5,7 @@ import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { Lesson } from '@/lib/stall/evening/teaches';
+import { wishesKept } from '@/lib/stall/evening/wishesKept';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { goodsName } from './goodsName';
 
@@ -111,10 +112,16 @@ export function besideWords(
 ): readonly string[] {
   const fee = plan.costs.stallFee;
   const takings = fromMinor(money.gross as MinorUnits, plan.currency);
+  const { kept, withoutWords } = wishesKept(count.askedFor);
   return [
     ...(fee > 0 ? [`Takings are ${number(takings / fee, 1)} times the stall fee.`] : []),
     ...(count.visitors > 0 ? [`${say.count(count.visitors, 'visitor')} counted.`] : []),
     ...(count.putBack > 0 ? [`Put back because of the price: ${say.count(count.putBack, 'time')}.`] : []),
+    ...(withoutWords > 0
+      ? [
+          `Asked for and not here: the close keeps the ${number(kept.length - 1, 0)} wishes that came most often in their words, and counts ${say.count(withoutWords, 'other')} without.`,
+        ]
+      : []),
   ];
 }
 
