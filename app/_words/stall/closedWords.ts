@@ -1,5 +1,8 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
+import { longestWeathers } from '@/lib/stall/evening/dayWeather';
+import { plannedOutcome } from '@/lib/stall/evening/plannedOutcome';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 
 export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 'Decide later' } as const;
@@ -27,16 +30,17 @@ export const notClosedWhole = 'Other taps came after the close: close it again';
 
 /** Under the profit of a closed day, what its plan had: “profit; the plan had 543.25 when it is dry” */
 export function closedAgainst(
-  { weatherId }: Pick<DayClose, 'weatherId'>,
+  { weather }: Pick<DayClose, 'weather'>,
   plan: StallPlan | null,
   amount: (money: number) => string,
 ): string {
-  const weather = plan?.weathers.find(({ id }) => id === weatherId)?.name;
-  const outcome = plan?.outcomes.find((one) => one.weather === weather);
-  if (outcome !== undefined)
-    return `profit; the plan had ${amount(outcome.profit)} when it is ${outcome.weather}`;
-  const mean = plan?.weightedProfit ?? null;
-  return mean === null ? 'profit' : `profit; the plan had ${amount(mean)}, over the weathers`;
+  if (plan === null) return 'profit';
+  const outcome = plannedOutcome(plan, longestWeathers(plan, weather?.parts ?? []));
+  if (outcome !== null)
+    return `profit; the plan had ${amount(outcome.profit)} when it is ${dayByDay(outcome, plan)}`;
+  return plan.weightedProfit === null
+    ? 'profit'
+    : `profit; the plan had ${amount(plan.weightedProfit)}, over the weathers`;
 }
 
 /** “70 of 132 sold”. */
@@ -67,3 +71,11 @@ export const closedPlanAnswer = (
   key: weightedProfit === null ? 'No profit was told' : amount(weightedProfit),
   after: `${weightedProfit === null ? '' : ' to expect'}, fixed ${nearDayWords(issuedOn, today, locale)}`,
 });
+
+// Helpers
+
+/** “dry”, where all days are; else “dry and wet”. */
+function dayByDay({ weather, weatherIds }: StallPlan['outcomes'][number], { weathers }: StallPlan): string {
+  const names = weatherIds.map((id) => weathers.find((one) => one.id === id)?.name ?? weather);
+  return listed(new Set(names).size === 1 ? names.slice(0, 1) : names);
+}

@@ -1,9 +1,8 @@
-import { weathersKey } from '@/lib/stall/plan/demand/scenarios';
-import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
 import { type DayResult, fixedOf } from './dayResult';
+import { plannedOutcome } from './plannedOutcome';
 import type { StockRow } from './stockRows';
 
 /** What may stand between the plan and the day. */
@@ -71,20 +70,9 @@ export function bridgeOf(
 // Helpers
 
 function startOf(plan: StallPlan, weatherIds: readonly string[] | null) {
-  const outcome = outcomeOf(plan, weatherIds);
+  const outcome = plannedOutcome(plan, weatherIds);
   if (outcome !== null) return { weather: outcome.weather, profit: outcome.profit };
   return plan.weightedProfit === null ? null : { weather: null, profit: plan.weightedProfit };
-}
-
-/** @returns the outcome of the plan in these weathers, in whichever order where days weigh the same. */
-function outcomeOf(
-  plan: StallPlan,
-  weatherIds: readonly string[] | null,
-): StallPlan['outcomes'][number] | null {
-  if (weatherIds === null) return plan.outcomes.length === 1 ? (plan.outcomes[0] ?? null) : null;
-  const days = daysInOrder(plan);
-  const key = weathersKey(weatherIds, days);
-  return plan.outcomes.find((one) => weathersKey(one.weatherIds, days) === key) ?? null;
 }
 
 const withoutTax = ({ taxMode, tax }: StallPlan): number => (taxMode === 'inside' ? 1 / (1 + tax) : 1);

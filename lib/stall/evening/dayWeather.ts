@@ -34,9 +34,6 @@ export function dayWeather(
     return weatherMinutes.filter((one) => one.day === day.day && isPlanned(one.weatherId));
   });
   const parts = byDay.flat();
-  const longest = byDay.flatMap(
-    (own) => own.toSorted((one, other) => other.minutes - one.minutes)[0]?.weatherId ?? [],
-  );
   const factors = new Map(plan.weathers.map(({ id, factor }) => [id, factor]));
   const shares = weatherShares(plan, parts);
   return {
@@ -45,8 +42,21 @@ export function dayWeather(
       shares.length === 0
         ? null
         : shares.reduce((sum, { weatherId, share }) => sum + share * (factors.get(weatherId) ?? 0), 0),
-    weatherIds: longest.length === plan.days.length ? longest : null,
+    weatherIds: longestWeathers(plan, parts),
   };
+}
+
+/** @returns the weather that held longest on each day of a plan, in their order; null where it is not known of every day. */
+export function longestWeathers(
+  plan: Pick<StallPlan, 'days'>,
+  parts: readonly WeatherMinutes[],
+): readonly string[] | null {
+  const longest = daysInOrder(plan).flatMap(
+    ({ day }) =>
+      parts.filter((part) => part.day === day).toSorted((one, other) => other.minutes - one.minutes)[0]
+        ?.weatherId ?? [],
+  );
+  return longest.length === plan.days.length ? longest : null;
 }
 
 /** @returns how much of all that came, came in each weather: days by their weight in the plan, parts of a day by minutes. */
