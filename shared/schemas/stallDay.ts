@@ -210,6 +210,8 @@ export const stallDaySchema = z.strictObject({
   eventFactor: z.number().positive().max(20).default(1),
   forecast: forecastSchema.default({ from: 'typed' }),
   ranges: z.array(rangeSchema).max(20).default([]),
+  /** Sizes go by their mix alone; left out or false, what own stall days asked for is blended in. */
+  areOwnSizesLeftOut: z.boolean().exactOptional(),
   /** What an unsold piece is still worth, share of its cost. */
   leftoverShare: shareSchema(1),
   /** The maker's own numbers; goods that are left out follow the advice. */

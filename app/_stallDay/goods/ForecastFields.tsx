@@ -6,18 +6,19 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { wholePieces } from '@/app/_numbers/wholePieces';
-import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { forecastChoices } from '@/app/_words/stall/goodsWords';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { numberLimits } from '@/shared/limits';
 import { type StallForecast, stallDaySchema } from '@/shared/schemas/stallDay';
 import { PastDayChoice } from './PastDayChoice';
 
+type ForecastFieldsProps = Readonly<{ on: StallOnScreen; past: readonly PastDay[] }>;
+
 /** Where the number of pieces comes from, and what that asks for. */
-export function ForecastFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, workspace, id } = on;
+export function ForecastFields({ on, past }: ForecastFieldsProps) {
+  const { stallDay, set } = on;
   const { forecast } = stallDay;
-  const past = pastDaysBeside(workspace, id);
   const offered = forecastChoices.filter(
     ({ value }) => value !== 'pastDays' || past.length > 0 || forecast.from === 'pastDays',
   );

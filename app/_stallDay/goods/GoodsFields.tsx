@@ -4,14 +4,19 @@ import { Button } from '@/app/_controls/Button';
 import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
+import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
+import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { hasOwnSizes, ownSizesHint, ownSizesLabel } from '@/app/_words/stall/goodsWords';
+import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { mostEntries, numberLimits } from '@/shared/limits';
 import { type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import { ForecastFields } from './ForecastFields';
 import styles from './Goods.module.css';
+import { sizesOfRange } from './linesOfJobs';
 import { RangeFields } from './RangeFields';
 
 const most = mostEntries(stallDaySchema, ['ranges']);
@@ -21,8 +26,12 @@ const LEFTOVER_SHARE = 0.6;
 
 /** Which goods are brought, and how many of them will be asked for. */
 export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set } = on;
-  const { ranges, eventFactor, leftoverShare } = stallDay;
+  const { stallDay, set, workspace, id } = on;
+  const { ranges, eventFactor, leftoverShare, areOwnSizesLeftOut = false } = stallDay;
+  const past = pastDaysBeside(workspace, id);
+  const hasOwn = ranges.some(
+    (range) => range.sizes !== null && hasOwnSizes(ownPieces(range, past, sizesOfRange(range, workspace))),
+  );
   const add = () => {
     typing.ends();
     const fresh: StallRange = { id: newId(), name: 'Goods', pieces: null, sizes: null, designs: [] };
@@ -30,7 +39,7 @@ export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
   };
   return (
     <>
-      <ForecastFields on={on} />
+      <ForecastFields {...{ on, past }} />
       <FieldGroup>
         <NumberField
           label="How special this event is"
@@ -56,8 +65,16 @@ export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
       </FieldGroup>
       <div id={stallFieldId(['ranges'])} className={styles.ranges}>
         {ranges.map((range, at) => (
-          <RangeFields key={range.id} {...{ on, range, at }} />
+          <RangeFields key={range.id} {...{ on, range, at, past }} />
         ))}
+        {(hasOwn || areOwnSizesLeftOut) && (
+          <CheckField
+            label={ownSizesLabel}
+            hint={ownSizesHint}
+            checked={areOwnSizesLeftOut}
+            onCommit={(to) => set(ownSizesLabel, ['areOwnSizesLeftOut'], to)}
+          />
+        )}
         <div>
           <Button
             blockedBy={ranges.length >= most ? `${most} ranges are the most there can be.` : undefined}

@@ -45,7 +45,7 @@ export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
         />
       ))}
       {left.length === 0 ? (
-        <p className={styles.none}>
+        <p className={styles.quiet}>
           Every line of a job made to stock is in the plan. <Link href="/jobs">Begin a job</Link> for a
           further design.
         </p>

@@ -9,16 +9,22 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Goods.module.css';
 import { RangeDesigns } from './RangeDesigns';
 import { SizeMixFields } from './SizeMixFields';
 
-type RangeFieldsProps = Readonly<{ on: StallOnScreen; range: StallRange; at: number }>;
+type RangeFieldsProps = Readonly<{
+  on: StallOnScreen;
+  range: StallRange;
+  at: number;
+  past: readonly PastDay[];
+}>;
 
 /** Goods that are forecast together: how many, in which sizes, of which designs. */
-export function RangeFields({ on, range, at }: RangeFieldsProps) {
+export function RangeFields({ on, range, at, past }: RangeFieldsProps) {
   const { stallDay, set, change, formatter } = on;
   const { id, name, pieces, designs } = range;
   const path = ['ranges', at] as const;
@@ -60,7 +66,7 @@ export function RangeFields({ on, range, at }: RangeFieldsProps) {
           onCommit={(to) => set(`${name} asked for`, [...path, 'pieces'], to)}
         />
       </FieldGroup>
-      <SizeMixFields {...{ on, range, at }} />
+      <SizeMixFields {...{ on, range, at, past }} />
       <RangeDesigns {...{ on, range, at }} />
       <div className={styles.ends}>
         <Button kind="quiet" spoken={`Remove ${name} from the plan`} onPress={remove}>

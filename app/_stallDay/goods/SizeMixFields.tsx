@@ -4,18 +4,31 @@ import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { type SizeMixChoice, sizeMixChoiceOf, sizeMixChoices } from '@/app/_words/stall/goodsWords';
+import {
+  ownSizesWords,
+  type SizeMixChoice,
+  sizeMixChoiceOf,
+  sizeMixChoices,
+} from '@/app/_words/stall/goodsWords';
+import type { PastDay } from '@/lib/stall/evening/pastDay';
+import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { numberLimits } from '@/shared/limits';
 import { type SizeMix, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import styles from './Goods.module.css';
 import { sizesOfRange } from './linesOfJobs';
 
-type SizeMixFieldsProps = Readonly<{ on: StallOnScreen; range: StallRange; at: number }>;
+type SizeMixFieldsProps = Readonly<{
+  on: StallOnScreen;
+  range: StallRange;
+  at: number;
+  /** Closed stall days, by which sizes go as well. */
+  past: readonly PastDay[];
+}>;
 
 /** Who buys, which says how the sizes are asked for; or the maker’s own shares of them. */
-export function SizeMixFields({ on, range, at }: SizeMixFieldsProps) {
-  const { set, workspace } = on;
+export function SizeMixFields({ on, range, at, past }: SizeMixFieldsProps) {
+  const { set, workspace, stallDay, formatter } = on;
   const { name, sizes } = range;
   const path = ['ranges', at, 'sizes'] as const;
   const offered = [
@@ -24,6 +37,12 @@ export function SizeMixFields({ on, range, at }: SizeMixFieldsProps) {
       ...(sizes?.from === 'typed' ? sizes.shares : []).map(({ size }) => size),
     ]),
   ];
+  const own = ownSizesWords(
+    sizes,
+    ownPieces(range, past, sizesOfRange(range, workspace)),
+    stallDay.areOwnSizesLeftOut === true,
+    formatter,
+  );
   const setShare = (size: string, share: number | null) => {
     if (sizes?.from !== 'typed') return;
     const typed = new Map(sizes.shares.map((one) => [one.size, one.share]));
@@ -62,6 +81,7 @@ export function SizeMixFields({ on, range, at }: SizeMixFieldsProps) {
           ))}
         </div>
       )}
+      {own !== null && <p className={styles.quiet}>{own}</p>}
     </>
   );
 }

@@ -1,3 +1,5 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { PRIOR_PIECES } from '@/lib/stall/plan/demand/sizeShares';
 import type { SizeMix, StallForecast, stallAudiences } from '@/shared/schemas/stallDay';
 
 export const forecastChoices: readonly {
@@ -26,3 +28,29 @@ export const sizeMixChoices: readonly { readonly value: SizeMixChoice; readonly 
 
 export const sizeMixChoiceOf = (mix: SizeMix | null): SizeMixChoice =>
   mix === null ? 'none' : mix.from === 'typed' ? 'typed' : mix.audience;
+
+export const ownSizesLabel = 'Leave own sales out of the sizes';
+export const ownSizesHint = 'Where the next crowd is another one than yours was.';
+
+/**
+ * Whether own sales are among the sizes of a range: “Adults, mixed”, counted like 50 pieces, blended with 34 of your own.
+ *
+ * @param pieces that own stall days asked for
+ * @returns null where there is nothing to tell
+ */
+export function ownSizesWords(
+  mix: SizeMix | null,
+  pieces: number,
+  isLeftOut: boolean,
+  { number }: Formatter,
+): string | null {
+  if (mix === null || !hasOwnSizes(pieces)) return null;
+  const name = sizeMixChoices.find(({ value }) => value === sizeMixChoiceOf(mix))?.label ?? '';
+  const own = `${number(pieces, 0)} sold or missed at your own stalls`;
+  return isLeftOut
+    ? `“${name}” alone: ${own} are left out.`
+    : `“${name}”, counted like ${number(PRIOR_PIECES, 0)} pieces, blended with ${own}.`;
+}
+
+/** Less than half a piece, of what was reckoned as lost, moves no size. */
+export const hasOwnSizes = (pieces: number): boolean => pieces >= 0.5;

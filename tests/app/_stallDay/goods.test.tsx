@@ -1,6 +1,7 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
 import { act, cleanup, screen } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { GoodsFields } from '@/app/_stallDay/goods/GoodsFields';
@@ -58,5 +59,14 @@ describe('goods of a stall day', () => {
     expect(called).toBeVisible();
     await change({ ranges: [shirts, ...others] });
     expect(called).toBeVisible();
+  });
+
+  it('say nothing of own sales where no day before sold any', async () => {
+    await act(() => screenStore().open());
+    await enter(<Room />);
+    await userEvent.click(screen.getByRole('button', { name: /^Shirts/ }));
+    expect(screen.getByLabelText('Sizes go by')).toBeVisible();
+    expect(screen.queryByText(/own stalls/)).toBeNull();
+    expect(screen.queryByRole('checkbox', { name: /^Leave own sales/ })).toBeNull();
   });
 });

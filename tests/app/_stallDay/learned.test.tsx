@@ -12,7 +12,7 @@ import { foldStock } from '@/lib/stock/foldStock';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { closeFair } from '@/tests/app/_screens/closeFair';
-import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { stubWorker } from './stallDesk';
 
@@ -65,6 +65,21 @@ describe('a fair planned from the one that was closed', () => {
     expect(
       await screen.findByRole('button', { name: /^Take 77\.1 ?% for showers, learned on 1 day$/ }),
     ).toBeVisible();
+  });
+
+  it('tells that own sales are among the sizes, and leaves them out where the maker says so', async () => {
+    await nextFair('dry');
+    await userEvent.click(screen.getByRole('button', { name: 'Goods and forecast' }));
+    await userEvent.click(await screen.findByRole('button', { name: /^Shirts/ }));
+    // 50 shirts sold, three Otter L asked for and 4.08 reckoned as lost.
+    const told =
+      '“Shares of your own”, counted like 50 pieces, blended with 57 sold or missed at your own stalls.';
+    expect(screen.getByText(told)).toBeVisible();
+    await userEvent.click(screen.getByRole('checkbox', { name: /^Leave own sales out of the sizes/ }));
+    expect(bodyOf('stallDay', NEXT).areOwnSizesLeftOut).toBe(true);
+    expect(screen.getByText(/alone: 57 sold or missed at your own stalls are left out\.$/)).toBeVisible();
+    await undo();
+    expect(screen.getByText(told)).toBeVisible();
   });
 
   it('counts first what came home, so that only what is short of it is pressed', async () => {

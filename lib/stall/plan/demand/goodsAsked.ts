@@ -5,7 +5,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Line } from '@/shared/schemas/job';
 import type { RangeDesign, StallGoods, StallRange } from '@/shared/schemas/stallDay';
 import { designShares } from './designShares';
-import { piecesBy, wantedOf } from './pastWanted';
+import { wantedSizes } from './pastWanted';
 import { daysRestedOn, rangePieces } from './rangePieces';
 import { sizeShares } from './sizeShares';
 
@@ -124,16 +124,17 @@ function madeOf(
 }
 
 /** Goods of one size are all of that size; several sizes need a mix. */
-function sizesOf({ past }: StallAsked, range: StallRange, blank: Blank): ReadonlyMap<string, number> | null {
+function sizesOf(
+  { past, stallDay }: StallAsked,
+  range: StallRange,
+  blank: Blank,
+): ReadonlyMap<string, number> | null {
   const names = [...new Set(blank.sizes.map(({ name }) => name))];
   const [only] = names;
   if (range.sizes === null) {
     return names.length === 1 && only !== undefined ? new Map([[only, 1]]) : null;
   }
-  const wanted = piecesBy(
-    past.flatMap((day) => wantedOf(range, day)),
-    ({ size }) => size,
-  );
+  const wanted = wantedSizes(range, stallDay.areOwnSizesLeftOut === true ? [] : past);
   const shares = sizeShares(range.sizes, wanted, names);
   return shares.size === 0 ? null : shares;
 }

@@ -22,6 +22,22 @@ export function piecesBy(
   return pieces;
 }
 
+/** @returns pieces of a range asked for on days before, by size. */
+export const wantedSizes = (range: StallRange, past: readonly PastDay[]): ReadonlyMap<string, number> =>
+  piecesBy(
+    past.flatMap((day) => wantedOf(range, day)),
+    ({ size }) => size,
+  );
+
+/**
+ * @param sizes those the range has; what others were asked for is set aside
+ * @returns pieces of own days that the mix of sizes of a range is blended with; what was reckoned as lost is no whole number
+ */
+export function ownPieces(range: StallRange, past: readonly PastDay[], sizes: readonly string[]): number {
+  const wanted = wantedSizes(range, past);
+  return sizes.reduce((sum, size) => sum + (wanted.get(size) ?? 0), 0);
+}
+
 // Helpers
 
 const sameName = (one: string, other: string): boolean =>

@@ -2,7 +2,7 @@ import type { SizeMix } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 
 /** How many pieces of its own sales a usual mix weighs as much as. Common practice. */
-const PRIOR_PIECES = 50;
+export const PRIOR_PIECES = 50;
 
 /**
  * The mix of sizes that a crowd asks for: the usual one, and what was asked for before, the usual one counted like 50

@@ -3,6 +3,7 @@ import { openHours } from '@/lib/stall/days/openHours';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { designShares } from '@/lib/stall/plan/demand/designShares';
 import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
 import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { sizeShares } from '@/lib/stall/plan/demand/sizeShares';
@@ -135,6 +136,26 @@ describe('sizes', () => {
     const shares = sizeShares({ ...typed, shares: [...typed.shares] }, new Map([['M', 30]]), ['M', 'L']);
     // (50 × 0.4 + 30) ÷ 80 and 50 × 0.6 ÷ 80.
     expect([shares.get('M'), shares.get('L')]).toEqual([0.625, 0.375]);
+  });
+
+  it('go by the crowd alone where own sales are left out', () => {
+    const fernM = (more: Partial<StallDay>) => {
+      const { goods } = plannedFair(fairWith({ held: [], ...more }, { past: [dryDay, wetDay] }));
+      return goods.find(({ lineId, size }) => lineId === 'fern' && size === 'M')?.expected;
+    };
+    // 0.32 of 54 are Fern. Of 36 that own days asked for 18 were M: (50 × 0.26 + 18) ÷ 86; without them 0.26.
+    expect(fernM({})).toBeCloseTo((54 * 0.32 * 31) / 86, 12);
+    expect(fernM({ areOwnSizesLeftOut: true })).toBeCloseTo(54 * 0.32 * 0.26, 12);
+    expect(fernM({ areOwnSizesLeftOut: false })).toBe(fernM({}));
+  });
+
+  it('that own days asked for are those of the range, in sizes it has', () => {
+    const [shirts] = stallDay.ranges;
+    if (shirts === undefined) throw new Error('the fair has no shirts');
+    // 12 and 6 M, 18 L.
+    expect(ownPieces(shirts, [dryDay, wetDay], ['S', 'M', 'L'])).toBe(36);
+    expect(ownPieces(shirts, [dryDay, wetDay], ['M'])).toBe(18);
+    expect(ownPieces({ ...shirts, name: 'Bags', designs: [] }, [dryDay], ['M'])).toBe(0);
   });
 
   it('that a blank does not come in leave their part to the others', () => {
