@@ -79,7 +79,7 @@ export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onR
                 <LaterPart
                   part={laterParts.note}
                   what="The note"
-                  props={{ on: { stallDay, set, workspace, id, today }, onRemoved }}
+                  props={{ on: { stallDay, set, workspace, id, today, formatter }, onRemoved }}
                 />
               ),
             },

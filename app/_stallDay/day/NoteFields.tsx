@@ -5,18 +5,20 @@ import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { typing } from '@/app/_documents/typing';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { removalRefused, removalWords } from '@/app/_words/stall/removalWords';
+import { dayRemoval } from '@/lib/stall/car/dayRemoval';
 import { textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Day.module.css';
 
 type NoteFieldsProps = Readonly<{
-  on: Pick<StallOnScreen, 'stallDay' | 'set' | 'workspace' | 'id' | 'today'>;
+  on: Pick<StallOnScreen, 'stallDay' | 'set' | 'workspace' | 'id' | 'today' | 'formatter'>;
   onRemoved: (label: string) => void;
 }>;
 
 /** What else is worth knowing, and how the day leaves the list. */
 export function NoteFields({ on, onRemoved }: NoteFieldsProps) {
-  const { stallDay, set, workspace, id, today } = on;
+  const { stallDay, set, workspace, id, today, formatter } = on;
   const { archivedOn, name } = stallDay;
   const putAway = () => {
     typing.ends();
@@ -26,10 +28,20 @@ export function NoteFields({ on, onRemoved }: NoteFieldsProps) {
       archivedOn === null ? today : null,
     );
   };
+  const { piles, entries, papers } = workspace;
+  const stock = { piles, moves: entries.stockMove };
+  const removal = dayRemoval(id, stock, entries.stallTap, papers.dayClose);
+  const told = removalRefused(removal) ?? removalWords(removal, formatter);
   const remove = () => {
+    if (removal.kind === 'refused') return;
     const label = `Remove ${name}`;
     onRemoved(label);
-    workspace.remove({ kind: 'stallDay', id }, label);
+    // One step, so that undo loads the car again.
+    workspace.note(
+      label,
+      removal.moves.map((body) => ({ kind: 'stockMove', body })),
+      [{ do: 'delete', kind: 'stallDay', id }],
+    );
   };
   return (
     <>
@@ -44,10 +56,20 @@ export function NoteFields({ on, onRemoved }: NoteFieldsProps) {
       />
       <div className={styles.ends}>
         <Button onPress={putAway}>{archivedOn === null ? 'Put it away' : 'Put it back'}</Button>
-        <Button kind="quiet" onPress={remove}>
+        <Button
+          kind="quiet"
+          blockedBy={removalRefused(removal)}
+          describedBy={told === null ? undefined : `${id}-removal`}
+          onPress={remove}
+        >
           Remove this stall day
         </Button>
       </div>
+      {told !== null && (
+        <p id={`${id}-removal`} className={styles.quiet}>
+          {told}
+        </p>
+      )}
     </>
   );
 }

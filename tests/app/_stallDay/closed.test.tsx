@@ -115,4 +115,16 @@ describe('a closed day', () => {
     await userEvent.click(await screen.findByRole('button', { name: 'Put it away' }));
     expect(bodyOf('stallDay', SPRING_FAIR_ID).archivedOn).not.toBeNull();
   });
+
+  it('is removed and leaves its close, which what it booked and taught rests on', async () => {
+    await closedFair();
+    const { stockMove } = screenStore().getState().entries;
+    await userEvent.click(screen.getByRole('button', { name: 'Note, put away, remove' }));
+    const button = await screen.findByRole('button', { name: 'Remove this stall day' });
+    expect(button).toHaveAccessibleDescription(/^If it is removed, its close stays/);
+    await userEvent.click(button);
+    expect(idsOf('stallDay')).not.toContain(SPRING_FAIR_ID);
+    expect(screenStore().getState().papers.dayClose).toHaveLength(1);
+    expect(screenStore().getState().entries.stockMove).toEqual(stockMove);
+  });
 });

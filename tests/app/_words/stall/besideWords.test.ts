@@ -3,7 +3,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { besideWords } from '@/app/_words/stall/evening/resultWords';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
-import { club } from '@/tests/fixtures/clubDocuments';
+import { club } from '@/tests/fixtures/clubJob';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { fairAnswers, fairEvening, fairTaps } from '@/tests/lib/stall/evening/fairEvening';
 
