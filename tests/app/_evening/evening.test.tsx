@@ -202,12 +202,9 @@ describe('a number with digits too many', () => {
 
 describe('a close that cannot be a paper', () => {
   it('says so and can be tried again', async () => {
-    // 201 different things were asked for, and a close holds 200.
-    const asked = Array.from(
-      { length: 201 },
-      (_, at): Tap => ({ what: 'asked', goods: null, words: `thing ${at}` }),
-    );
-    await enterEvening(asked);
+    // Ten times 10,000 of Fern M were put out beside the 8, and a close holds 100,000 of a size.
+    const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'M' };
+    await enterEvening(Array.from({ length: 10 }, (): Tap => ({ what: 'refill', goods, pieces: 10_000 })));
     await typeCash('532');
     await press('All is as it should be');
     await userEvent.click(closeButton());
