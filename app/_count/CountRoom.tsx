@@ -5,6 +5,7 @@ import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { DayClose } from '@/shared/schemas/stallPapers';
 import styles from './Count.module.css';
 import { CountFoot, type CountPanel } from './CountFoot';
 import { CountHead } from './CountHead';
@@ -22,11 +23,13 @@ type CountRoomProps = Readonly<{
   workspace: ReadyWorkspace;
   plans: CountedPlans;
   isOfSeveral: boolean;
+  /** Null while the day is not closed. */
+  close: DayClose | null;
   locale: string;
 }>;
 
 /** The whole count: how far the day is, the goods, and what the thumb needs. */
-export function CountRoom({ workspace, plans, isOfSeveral, locale }: CountRoomProps) {
+export function CountRoom({ workspace, plans, isOfSeveral, close: closed, locale }: CountRoomProps) {
   const counting = useCount(workspace, plans, locale);
   const { plan, beside, ticket, tap } = counting;
   const wall = useWall();
@@ -56,7 +59,7 @@ export function CountRoom({ workspace, plans, isOfSeveral, locale }: CountRoomPr
     <div className={styles.count} data-stall-count="">
       <CountHead counting={counting} />
       <CountTold
-        {...{ counting, wall, isOfSeveral, isChoosing }}
+        {...{ counting, wall, closed, isOfSeveral, isChoosing }}
         isTakenBack={plans.counts.withdrawn}
         onStop={() => setChoosing(false)}
       />

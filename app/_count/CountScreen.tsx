@@ -8,6 +8,7 @@ import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace
 import { noPlanWords } from '@/app/_words/stall/count/countWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
+import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { CountRoom } from './CountRoom';
 
 /** The sales count of the stall day that the address names. */
@@ -32,7 +33,8 @@ function CountOfDay({ workspace, stallDayId }: Readonly<{ workspace: ReadyWorksp
   if (counts !== null) {
     const locale = usableLocale(workspace.workshop.locale);
     const plans = { counts, former: [...earlier, ...withdrawn] };
-    return <CountRoom {...{ workspace, plans, isOfSeveral, locale }} />;
+    const close = closeInForce(papers.dayClose, stallDayId)?.body ?? null;
+    return <CountRoom {...{ workspace, plans, isOfSeveral, close, locale }} />;
   }
   if (stallDay === undefined) {
     return (

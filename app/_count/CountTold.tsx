@@ -1,5 +1,6 @@
 'use client';
 
+import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
@@ -8,9 +9,11 @@ import { type Severity, SeverityShape } from '@/app/_controls/SeverityShape';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { formatterFor } from '@/app/_words/formatter';
+import { closedNames } from '@/app/_words/stall/closedWords';
 import {
   clockBackWords,
   clockElsewhereWords,
+  closedDayWords,
   foreignWords,
   lastHourWords,
   laterPlanWords,
@@ -22,12 +25,16 @@ import {
 } from '@/app/_words/stall/count/countWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { isLastHour, sellingTime, type WallTime } from '@/lib/stall/count/sellingTime';
+import { tapsSince } from '@/lib/stall/evening/tapsSince';
+import type { DayClose } from '@/shared/schemas/stallPapers';
 import styles from './Count.module.css';
 import type { Counting } from './useCount';
 
 type CountToldProps = Readonly<{
   counting: Counting;
   wall: WallTime;
+  /** The close of the day that is in force; null while it is open. */
+  closed: DayClose | null;
   isOfSeveral: boolean;
   isTakenBack: boolean;
   /** The next tile opens what else can become of it. */
@@ -36,7 +43,15 @@ type CountToldProps = Readonly<{
 }>;
 
 /** What is not as it should be, or not as ever, before the goods; each sale is kept all the same. */
-export function CountTold({ counting, wall, isOfSeveral, isTakenBack, isChoosing, onStop }: CountToldProps) {
+export function CountTold({
+  counting,
+  wall,
+  closed,
+  isOfSeveral,
+  isTakenBack,
+  isChoosing,
+  onStop,
+}: CountToldProps) {
   const { workspace, plan, count, ticket, tapsBefore, problem, locale } = counting;
   const formatter = formatterFor(useTextContext());
   const planDays = plan.days.map(({ day }) => formatter.day(day)).join(', ');
@@ -44,6 +59,12 @@ export function CountTold({ counting, wall, isOfSeveral, isTakenBack, isChoosing
   return (
     <div className={styles.told}>
       {problem !== null && <Advice severity="stop">{problem}</Advice>}
+      {closed !== null && (
+        <Advice severity="caution">
+          {closedDayWords(tapsSince(closed, workspace.entries.stallTap))}{' '}
+          <Link href={`/stall/${encodeURIComponent(plan.stallDayId)}/evening`}>{closedNames.evening}</Link>
+        </Advice>
+      )}
       {workspace.clockBehind !== null && (
         <Short severity="caution" words={clockBackWords}>
           <ClockBehind clockBehind={workspace.clockBehind} />

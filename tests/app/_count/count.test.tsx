@@ -4,6 +4,7 @@ import { act, cleanup, fireEvent, screen, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { addDays } from '@/shared/days';
+import { closeFair } from '@/tests/app/_screens/closeFair';
 import { clearScreens, disk, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
@@ -44,6 +45,31 @@ describe('the sales count', () => {
     await enterCount();
     expect(screen.getByRole('heading', { name: 'No plan is fixed yet' })).toBeVisible();
     expect(screen.getByRole('link', { name: 'To the plan' })).toHaveAttribute('href', '/stall/spring-fair');
+  });
+
+  it('of a closed day says so before anything is tapped, and still sells', async () => {
+    await closeFair('dry');
+    await enterCount();
+    const told = screen.getByText(/^This day is closed\./);
+    expect(told).toHaveTextContent(
+      'This day is closed. A sale tapped now still counts, but comes after the close: the day then has to be closed again.',
+    );
+    expect(within(told).getByRole('link', { name: 'See the evening' })).toHaveAttribute(
+      'href',
+      '/stall/spring-fair/evening',
+    );
+    await click(tile(/^Star Map L, 28, .* left/));
+    expect(tapped().at(-1)).toMatchObject({ what: 'sale', goods: { lineId: 'star-map', size: 'L' } });
+    expect(told).toHaveTextContent(
+      /^This day is closed\. One tap came after the close, so its sums and its stock are not those of the day\. Close it again\./,
+    );
+    await kept();
+  });
+
+  it('of an open day says nothing of a close', async () => {
+    await fixPlan();
+    await enterCount();
+    expect(screen.queryByText(/This day is closed/)).toBeNull();
   });
 
   it('sells one with one tap: the tile is marked and has one less, the head adds up, and all is kept', async () => {

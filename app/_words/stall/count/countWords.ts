@@ -1,4 +1,5 @@
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { tapsSinceWords } from '@/app/_words/stall/closedWords';
 import { formatNumber } from '@/shared/formatNumber';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { StallPay } from '@/shared/schemas/stallEvents';
@@ -84,6 +85,13 @@ export const noPlanWords = {
 
 export const notKeptWords =
   'The last taps are on this screen only. Leave it open, and make room or save them as a file.';
+
+/**
+ * @param taps that came since the close; below 0 so many were taken back
+ * @returns what the count of a closed day says before anybody sells by it
+ */
+export const closedDayWords = (taps: number): string =>
+  `This day is closed. ${taps === 0 ? 'A sale tapped now still counts, but comes after the close: the day then has to be closed again.' : tapsSinceWords(taps)}`;
 
 /** Before what a clock says that stands before what was noted. */
 export const clockBackWords = 'The clock was set back.';
