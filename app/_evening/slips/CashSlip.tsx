@@ -11,7 +11,7 @@ import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { setAsideWords } from '@/app/_words/stall/count/countWords';
-import { cashAnswer, cashReasonWords, spentWords } from '@/app/_words/stall/evening/moneyWords';
+import { cashAnswer, cashReasonWords, coinsWords, spentWords } from '@/app/_words/stall/evening/moneyWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { coinsMinor } from '@/lib/stall/evening/dayMoney';
 import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
@@ -32,6 +32,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const minor = (amount: number) => minorWords(amount, currency, locale);
   const moved = money.tinMoves + money.spent;
   const differs = money.difference !== null && money.difference !== 0;
+  const coins = coinsWords(evening, locale);
   const isLeftOut = money.countedCash === null && money.reason === 'notKnown';
   return (
     <CardSection
@@ -63,6 +64,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       {evening.count.setAside > 0 && (
         <Advice severity="caution">{setAsideWords(evening.count.setAside)}</Advice>
       )}
+      {coins !== null && <p className={styles.quiet}>{coins}</p>}
       {money.spent > 0 && <p className={styles.quiet}>{spentWords}</p>}
       {cash.coins === null && (
         <div className={styles.ask}>

@@ -38,6 +38,8 @@ export interface TicketCount {
   readonly isOpen: boolean;
   /** Nobody ever tapped it on this device, so that all its customers are on this one. */
   readonly isUnclosed: boolean;
+  /** Its cash was rounded to coins once for many customers, so they may have paid otherwise. */
+  readonly isRoundedOnce: boolean;
 }
 
 /** What was tapped in a currency that is not the plan's: its pieces are counted, its money is added to nothing. */

@@ -49,7 +49,11 @@ export function ticketMoney(tickets: readonly Ticket[], terms: PayTerms): Ticket
     cardMinor += card.paid;
     const pieces = lines.reduce((sum, line) => sum + line.pieces, 0);
     const at = lines[0]?.at ?? 0;
-    return { device, number, pieces, cashMinor: cash.paid, cardMinor: card.paid, at, isOpen, isUnclosed };
+    const isRoundedOnce = isUnclosed && isOffCoin(lines, terms.currency, paid);
+    return {
+      ...{ device, number, pieces, cashMinor: cash.paid, cardMinor: card.paid, at },
+      ...{ isOpen, isUnclosed, isRoundedOnce },
+    };
   });
   return { tickets: counts, writtenMinor, grossMinor, cashMinor, cashRoundingMinor, cardMinor };
 }
@@ -74,4 +78,20 @@ export function payingOf(terms: PayTerms): (lines: readonly TicketLine[], pay: S
     known[pay].set(written, found);
     return found;
   };
+}
+
+// Helpers
+
+/** Whether some of several lines paid in cash could not be paid in coins by itself. */
+function isOffCoin(
+  lines: readonly TicketLine[],
+  currency: string,
+  paid: ReturnType<typeof payingOf>,
+): boolean {
+  const cash = lines.filter((line) => line.pay === 'cash' && line.currency === currency);
+  const isOff = (line: TicketLine) => {
+    const alone = paid([line], 'cash');
+    return alone.paid !== alone.due;
+  };
+  return cash.length > 1 && cash.some(isOff);
 }

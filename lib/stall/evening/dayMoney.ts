@@ -2,6 +2,7 @@ import { documentTax } from '@/lib/price/tax/documentTax';
 import { asPaid } from '@/lib/stall/count/asPaid';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import { roundCash } from '@/shared/roundCash';
 import type { Coins } from '@/shared/schemas/stallDay';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
@@ -109,13 +110,15 @@ function tappedTakings(
   const cash = untappedMinor(rows, 'cash');
   const byCard = untappedMinor(rows, 'card');
   const [cashPaid, cardPaid] = [asPaid(plan, cash), asPaid(plan, byCard)];
-  const came = asReaderSays(count.cashMinor + cashPaid, count.cardMinor + cardPaid, card.total);
+  // Nobody pays what no coin is for, tapped or not.
+  const inCoins = roundCash(cashPaid as MinorUnits, plan.currency);
+  const came = asReaderSays(count.cashMinor + inCoins, count.cardMinor + cardPaid, card.total);
   return {
     ...came,
     written: count.writtenMinor + cash + byCard + beforeTax(plan, came.beyond),
     paid: count.grossMinor + cashPaid + cardPaid + came.beyond,
     reductions: count.reductionsMinor,
-    cashRounding: count.cashRoundingMinor,
+    cashRounding: count.cashRoundingMinor + inCoins - cashPaid,
     ...{ isReckoned: false, isFromTin: false },
   };
 }

@@ -72,9 +72,9 @@ async function layPlanOf(device: string): Promise<void> {
   await damage({ ...counted(2), kind: 'issuing', body: { paperId: `${device}-1` } }, 'entries');
 }
 
-const tap = (planId: string, taps: readonly Tap[]) =>
+const tap = (planId: string, taps: readonly Tap[], currency = fairPlan.currency) =>
   act(async () => {
-    const bodies = taps.map((one) => springFairTap(planId, { minute: 0, tap: one }));
+    const bodies = taps.map((one) => ({ ...springFairTap(planId, { minute: 0, tap: one }), currency }));
     screenStore().actions.note(
       'Taps',
       bodies.map((body) => ({ kind: 'stallTap', body })),
@@ -168,6 +168,49 @@ describe('the evening of a day whose prices are without tax', () => {
     expect(
       slip('Tax').getByText(/^7.25 % added to 28.00, on each ticket as it was paid; 30.03 with it\./),
     ).toBeVisible();
+  });
+});
+
+describe('cash in a currency of coarse coins', () => {
+  const goods = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' };
+  const sale: Tap = { what: 'sale', goods, minor: 24_950, pay: 'cash' };
+  const enterInKroner = async (taps: readonly Tap[]) => {
+    const planId = await fixPlan({ ...fairPlan, currency: 'NOK', float: [] });
+    await tap(planId, taps, 'NOK');
+    await enter(<EveningScreen stallDayId={DAY} />);
+  };
+
+  it('is closed as it was paid, the ticket that is still open too, and says so', async () => {
+    // 249.50 is paid as 250, twice.
+    await enterInKroner([sale, { what: 'next' }, sale]);
+    expect(
+      slip('Cash').getByText('Cash is paid in coins, on the ticket still open too: 1.00 more in all.'),
+    ).toBeVisible();
+    await typeCash('500');
+    await press('All is as it should be');
+    await closeOnce(1);
+    expect(closes()[0]?.body.money).toMatchObject({
+      ...{ gross: 49_900, cash: 50_000, cashRounding: 100, expectedCash: 50_000, countedCash: 50_000 },
+    });
+  });
+
+  it('says that the tin may differ where nobody tapped the next customer', async () => {
+    // 748.50 at once is 749; three customers paid 750, half a krone more each than is due.
+    await enterInKroner([sale, sale, sale]);
+    expect(
+      slip('Cash').getByText(
+        'Cash is paid in coins: 0.50 more in all. On one phone nobody tapped Next customer, so its cash is rounded at once: the tin may differ by up to 0.50 a customer.',
+      ),
+    ).toBeVisible();
+  });
+
+  it('says nothing of coins where all could be paid as it was due', async () => {
+    await enterInKroner([
+      { ...sale, minor: 25_000 },
+      { ...sale, minor: 25_000 },
+    ]);
+    expect(slip('Cash').getAllByText('500.00')).not.toHaveLength(0);
+    expect(screen.queryByText(/in coins|rounded/)).toBeNull();
   });
 });
 

@@ -3,6 +3,8 @@ import type { Formatter } from '@/app/_words/formatter';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import type { CashReason } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
+import { toMinor } from '@/shared/money';
+import { cashStep } from '@/shared/tables/cashRounding';
 
 export const cashReasonWords: Readonly<Record<CashReason, string>> = {
   wrongChange: 'Wrong change',
@@ -31,6 +33,33 @@ export function cashAnswer({ money, plan, soldFrom }: Evening, locale: string): 
     key: `${minor(Math.abs(difference))} ${difference < 0 ? 'short' : 'over'}:`,
     after: ` ${minor(countedCash)} in the tin, ${minor(expectedCash)} should be`,
   };
+}
+
+/**
+ * @returns what coins made of the cash, and where that is less sure than customer by customer; null where every amount
+ *   could be paid as it was due
+ */
+export function coinsWords({ money, count, plan }: Evening, locale: string): string | null {
+  const minor = (amount: number) => minorWords(amount, plan.currency, locale);
+  const { cashRounding } = money;
+  const open = count.tickets.filter((one) => one.isOpen && !one.isUnclosed && one.cashMinor !== 0).length;
+  const openToo = ['', ', on the ticket still open too', ', on tickets still open too'][Math.min(open, 2)];
+  const once = count.tickets.filter((one) => one.isRoundedOnce).length;
+  const phones = once === 1 ? 'On one phone' : `On ${once} phones`;
+  const halfCoin = Math.floor(toMinor(cashStep(plan.currency) ?? 0, plan.currency) / 2);
+  const told = [
+    ...(cashRounding === 0
+      ? []
+      : [
+          `Cash is paid in coins${openToo}: ${minor(Math.abs(cashRounding))} ${cashRounding > 0 ? 'more' : 'less'} in all.`,
+        ]),
+    ...(once === 0
+      ? []
+      : [
+          `${phones} nobody tapped Next customer, so ${once === 1 ? 'its' : 'their'} cash is rounded at once: the tin may differ by up to ${minor(halfCoin)} a customer.`,
+        ]),
+  ];
+  return told.length === 0 ? null : told.join(' ');
 }
 
 export function cardAnswer({ money, plan, soldFrom }: Evening, isTold: boolean, locale: string): AnswerWords {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
 import { noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import type { StallTap, Tap } from '@/shared/schemas/stallEvents';
@@ -181,6 +182,60 @@ describe('cash that is rounded to the coin', () => {
     // Twice 4.90, where 9.84 at once would be 9.85.
     const taps: readonly Tap[] = [sale, { what: 'next' }, sale, { what: 'next' }];
     expect(eveningOf(taps, { plan }).money.expectedCash).toBe(980);
+  });
+
+  const sale = (minor: number, pay: 'cash' | 'card' = 'cash'): Tap => ({
+    ...{ what: 'sale', goods: OTTER_L, minor, pay },
+  });
+  const next: Tap = { what: 'next' };
+
+  it.each<[string, string, readonly Tap[], number, number, number]>([
+    // 249.50 is halfway between 249 and 250: up, twice.
+    ['NOK', 'in cash', [sale(24_950), next, sale(24_950)], 49_900, 50_000, 0],
+    // 12.98 as 13.00 and 4.93 as 4.95.
+    ['CHF', 'in cash', [sale(1298), next, sale(493)], 1791, 1795, 0],
+    // 223.20 as 223 and 99.49 as 99.
+    ['SEK', 'in cash', [sale(22_320), next, sale(9949)], 32_269, 32_200, 0],
+    ['SEK', 'by card, which is not rounded', [sale(22_320), next, sale(9949, 'card')], 32_269, 22_300, 9949],
+    // The word on how it is paid came last.
+    ['CHF', 'by card and then in cash', [sale(493, 'card'), { what: 'pay', pay: 'cash' }], 493, 495, 0],
+  ])('%s: the last ticket is still open, %s', (currency, _, taps, gross, cash, card) => {
+    const plan = { ...fairPlan, currency, float: [] };
+    const { money } = eveningOf(taps, { plan });
+    expect(money).toMatchObject({ gross, cash, card, expectedCash: cash });
+    expect(money.cashRounding).toBe(cash + card - gross);
+  });
+
+  it.each([
+    // 3 × 249.50 are 748.50, rounded once: 749, where three customers pay 750.
+    [24_950, 74_900, true],
+    // Whole kroner are paid as they are, by however many.
+    [25_000, 75_000, false],
+  ])(
+    'knows where nobody tapped the next customer and coins tell them apart: 3 × %d',
+    (minor, cash, isOnce) => {
+      const plan = { ...fairPlan, currency: 'NOK', float: [] };
+      const { money, count } = eveningOf([sale(minor), sale(minor), sale(minor)], { plan });
+      expect(money.expectedCash).toBe(cash);
+      expect(count.tickets.map(({ isRoundedOnce }) => isRoundedOnce)).toEqual([isOnce]);
+    },
+  );
+
+  it('is paid in coins too where it was sold and not tapped', () => {
+    const goods = fairPlan.goods.map((one) => ({ ...one, price: 9949 }));
+    const plan = { ...fairPlan, goods, currency: 'SEK', float: [] };
+    const key = goodsKey(OTTER_L);
+    const answers = {
+      ...noAnswers,
+      stock: {
+        ...noAnswers.stock,
+        isRestAsReckoned: true,
+        counted: { [key]: { pieces: 5, reason: 'soldNotTapped' as const, pay: 'cash' as const } },
+      },
+    };
+    // Of seven, one was tapped and five are there: two customers' 99.49 each, one tapped as 99, one not, also 99.
+    const { money } = eveningOf([sale(9949), next], { plan, answers });
+    expect(money).toMatchObject({ gross: 19_898, cash: 19_800, cashRounding: -98, expectedCash: 19_800 });
   });
 });
 
