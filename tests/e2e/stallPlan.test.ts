@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { kept } from '@/tests/e2e/harness/docketPage';
+import { kept, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
@@ -73,3 +73,39 @@ test.each([320, 390])('nothing of the plan or the calendar lies beside a screen 
   await page.getByText('Nothing is brought yet', { exact: false }).first().waitFor();
   await looksRight(page, `stall-new-${width}`);
 });
+
+test.each([1280, 390])(
+  'weathers of small chance keep their whole names in the drawing, at %d px',
+  async (width) => {
+    const page = await openPage({ path: '/stall/spring-fair', width });
+    await profitNear(page, 337.25);
+    const weather = section(page, 'What the weather does');
+    await unfold(weather, 'Chances of the weather');
+    for (const [name, chance] of [
+      ['dry', '95'],
+      ['showers', '3'],
+      ['wet', '2'],
+    ] as const)
+      await weather.getByRole('textbox', { name: `How likely ${name} is` }).fill(chance);
+    const names = weather.locator('figure li strong');
+    await expect
+      .poll(() => weather.locator('figure li').allTextContents())
+      .toEqual(['dry 95 %', 'showers 3 %', 'wet 2 %']);
+    const told = await names.evaluateAll((all) =>
+      all.map((name) => {
+        const label = name.parentElement?.getBoundingClientRect();
+        const row = name.closest('li')?.getBoundingClientRect();
+        if (label === undefined || row === undefined) throw new Error('a name without a band');
+        return {
+          top: label.top,
+          bottom: label.bottom,
+          isWhole: label.top >= row.top - 1 && label.bottom <= row.bottom + 1,
+        };
+      }),
+    );
+    for (const [at, one] of told.entries()) {
+      expect(one.isWhole).toBe(true);
+      expect(one.top).toBeGreaterThanOrEqual((told[at - 1]?.bottom ?? one.top) - 1);
+    }
+  },
+);

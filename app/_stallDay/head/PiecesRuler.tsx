@@ -15,6 +15,8 @@ type PiecesRulerProps = Readonly<{
   breakEvens: readonly RulerMark[];
   /** Pieces sold in a weather. */
   weathers: readonly RulerMark[];
+  /** Beside the title: which weathers these are; null where they are all. */
+  note?: string | null;
   /** A figure as it is written. */
   format: (pieces: number) => string;
 }>;
@@ -26,7 +28,7 @@ const GAP_PX = 10;
 const PLATE_PADDING_PX = 18;
 
 /** Pieces sold from left to right: what each earns back beneath the bar, how far each weather comes above it. */
-export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) {
+export function PiecesRuler({ breakEvens, weathers, note = null, format }: PiecesRulerProps) {
   const box = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(box, 480);
   const scale = useTextScale(box);
@@ -48,7 +50,7 @@ export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) 
   const high = barY + (nameAt === null ? 24 : 62);
   return (
     <div className={styles.ruler} ref={box}>
-      <p className={styles.title}>pieces sold</p>
+      <p className={styles.title}>pieces sold{note !== null && `, ${note}`}</p>
       <svg className={styles.drawing} width="100%" height={high * scale} aria-hidden="true" focusable="false">
         <defs>
           <linearGradient id={`${id}-heat`}>
@@ -140,12 +142,25 @@ export function PiecesRuler({ breakEvens, weathers, format }: PiecesRulerProps) 
         })}
       </svg>
       <ul className={plateAt !== null && nameAt !== null ? 'visuallyHidden' : styles.told}>
-        {[...above, ...breakEvens].map(({ id: key, label, value }) => (
-          <li key={key}>
-            {label} <strong>{format(value)}</strong>
-          </li>
-        ))}
+        <Told marks={above} isDrawn={plateAt !== null} format={format} />
+        <Told marks={breakEvens} isDrawn={nameAt !== null} format={format} />
       </ul>
     </div>
   );
 }
+
+// Helpers
+
+type ToldProps = Readonly<{
+  marks: readonly RulerMark[];
+  isDrawn: boolean;
+  format: (pieces: number) => string;
+}>;
+
+/** Marks in words: for those who see the drawing only where it had no room for their names. */
+const Told = ({ marks, isDrawn, format }: ToldProps) =>
+  marks.map(({ id, label, value }) => (
+    <li key={id} className={isDrawn ? 'visuallyHidden' : undefined}>
+      {label} <strong>{format(value)}</strong>
+    </li>
+  ));

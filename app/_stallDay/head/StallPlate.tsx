@@ -1,7 +1,7 @@
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { payWords } from '@/app/_words/stall/stallHeadWords';
-import { verdictWords } from '@/app/_words/stall/stallPlanWords';
+import { likeliestWords, verdictWords } from '@/app/_words/stall/stallPlanWords';
 import { breakEvenMarks } from './breakEvenMarks';
 import { PiecesRuler } from './PiecesRuler';
 import styles from './StallPlate.module.css';
@@ -63,13 +63,14 @@ function Profit({ plan: { mine }, on }: PartProps) {
 function Pieces({ plan: { mine }, on }: PartProps) {
   const { breakEven, outcomes } = mine;
   const whole = (pieces: number) => on.formatter.number(pieces, 0);
+  const drawn = outcomes.toSorted((one, other) => other.chance - one.chance).slice(0, MOST_WEATHERS);
   return (
     <PiecesRuler
       breakEvens={breakEvenMarks(breakEven)}
-      weathers={outcomes
-        .toSorted((one, other) => other.chance - one.chance)
-        .slice(0, MOST_WEATHERS)
-        .map(({ weather, sold }) => ({ id: weather, label: weather, value: sold }))}
+      weathers={drawn.map(({ weatherIds, weather, sold }) => ({
+        ...{ id: weatherIds.join(' '), label: weather, value: sold },
+      }))}
+      note={drawn.length < outcomes.length ? likeliestWords(drawn.length, outcomes.length) : null}
       format={whole}
     />
   );

@@ -1,19 +1,21 @@
 import { classes } from '@/app/_controls/classes';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { lossShareWords } from '@/app/_words/stall/stallPlanWords';
+import { outcomeKey } from './bandsOf';
 import styles from './Weather.module.css';
 
 /** Profit after own pay in every weather, with the maker's numbers and with the advice. */
 export function OutcomeTable({ plan, on }: Readonly<{ plan: StallPlan; on: StallOnScreen }>) {
   const { mine, advice } = plan;
-  const adviceIn = (weather: string) => advice.outcomes.find((one) => one.weather === weather)?.profit;
+  const advised = new Map(advice.outcomes.map((one) => [outcomeKey(one), one.profit]));
   const rows = [
-    ...mine.outcomes.map(({ weather, profit }) => ({
-      name: weather,
-      mine: profit,
-      advice: adviceIn(weather),
+    ...mine.outcomes.map((one) => ({
+      key: outcomeKey(one),
+      name: one.weather,
+      mine: one.profit,
+      advice: advised.get(outcomeKey(one)),
     })),
-    { name: 'to expect', mine: mine.weighted.profit, advice: advice.weighted.profit },
+    { key: 'expected', name: 'to expect', mine: mine.weighted.profit, advice: advice.weighted.profit },
   ];
   return (
     <table className={styles.outcomes}>
@@ -26,7 +28,7 @@ export function OutcomeTable({ plan, on }: Readonly<{ plan: StallPlan; on: Stall
       </thead>
       <tbody>
         {rows.map((row) => (
-          <tr key={row.name}>
+          <tr key={row.key}>
             <th scope="row">{row.name}</th>
             <Better mine={row.mine} advice={row.advice ?? row.mine} amount={on.amount} />
           </tr>

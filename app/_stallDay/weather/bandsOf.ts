@@ -1,55 +1,62 @@
 import type { StallPlan } from '@/app/_stallDay/stallOnScreen';
 
 interface Band {
+  /** Of its outcome: two weathers may bear one name. */
+  readonly key: string;
   readonly weather: string;
   readonly chance: number;
   /** Profit with the advice, and with the maker's numbers. */
   readonly advice: number;
   readonly mine: number;
-  /** px from the top. */
-  readonly top: number;
-  readonly height: number;
 }
 
 interface Bands {
   readonly bands: readonly Band[];
+  /** How many weathers there are, drawn or not. */
+  readonly all: number;
   readonly ticks: readonly number[];
   /** Where an amount lies across, as a share in percent. */
   readonly at: (amount: number) => string;
-  /** px of all bands with the gaps between them. */
-  readonly high: number;
 }
 
-const GAP_PX = 3;
 /** More bands than these are too thin to tell apart: the most likely ones are drawn. */
 const MOST = 8;
 
-/** Lays the weathers of a plan out as bands, most likely first as they are told. */
-export function bandsOf({ mine, advice }: StallPlan, allPx: number, leastPx: number): Bands {
-  const shown = mine.outcomes
+/** Lays the weathers of a plan out as bands, most likely first. */
+export function bandsOf({ mine, advice }: Pick<StallPlan, 'mine' | 'advice'>): Bands {
+  const bands = mine.outcomes
     .toSorted((one, other) => other.chance - one.chance)
     .slice(0, MOST)
-    .map(({ weather, chance, profit }) => ({
-      weather,
-      chance,
-      mine: profit,
-      advice: advice.outcomes.find((one) => one.weather === weather)?.profit ?? profit,
-    }));
-  let top = 0;
-  const bands = shown.map((band) => {
-    const height = Math.max(leastPx, band.chance * allPx);
-    const placed = { ...band, top, height };
-    top += height + GAP_PX;
-    return placed;
-  });
+    .map((outcome): Band => {
+      const key = outcomeKey(outcome);
+      const advised = advice.outcomes.find((one) => outcomeKey(one) === key);
+      const { weather, chance, profit } = outcome;
+      return { key, weather, chance, mine: profit, advice: advised?.profit ?? profit };
+    });
   const ticks = ticksOf(bands.flatMap((band) => [band.mine, band.advice, 0]));
   const [first = 0, last = 1] = [ticks[0], ticks.at(-1)];
   return {
     bands,
+    all: mine.outcomes.length,
     ticks,
     at: (amount) => `${((100 * (amount - first)) / (last - first)).toFixed(3)}%`,
-    high: Math.max(0, top - GAP_PX),
   };
+}
+
+/** @returns what tells outcomes of one plan apart. */
+export const outcomeKey = ({ weatherIds }: { readonly weatherIds: readonly string[] }): string =>
+  weatherIds.join(' ');
+
+/**
+ * The ticks whose figures have room side by side: every one, or every second and so on, zero always among them.
+ *
+ * @param labelPx room that the widest figure needs with the gap to its neighbour
+ */
+export function toldTicks(ticks: readonly number[], labelPx: number, rowPx: number): readonly number[] {
+  const tickPx = rowPx / Math.max(1, ticks.length - 1);
+  const every = Math.max(1, Math.ceil(labelPx / tickPx));
+  const zero = ticks.indexOf(0);
+  return ticks.filter((_, at) => (at - zero) % every === 0);
 }
 
 // Helpers

@@ -75,6 +75,10 @@ export function weatherAnswer(
   };
 }
 
+/** @returns that only some weathers are drawn: “the 8 likeliest of 21 weathers” */
+export const likeliestWords = (shown: number, all: number): string =>
+  `the ${shown} likeliest of ${all} weathers`;
+
 /** @returns whether to go, in few words */
 export function verdictWords({ verdict, worst }: StallPlanned['goOrStay']): string {
   switch (verdict) {
