@@ -1,7 +1,6 @@
 'use client';
 
 import { useMemo } from 'react';
-import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
@@ -67,7 +66,6 @@ export function CarPart({ numeral, ...props }: StallPart & Readonly<{ numeral: n
             body: () => <LaterPart part={laterParts.paper} what="The list to load by" props={both} />,
           },
         ]}
-        after={counts !== null && <ButtonLink href={`/stall/${id}/count`}>{carWords.count}</ButtonLink>}
       />
     </CardSection>
   );

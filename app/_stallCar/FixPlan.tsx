@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
+import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { formatterFor } from '@/app/_words/formatter';
 import { carWords, loadedWords, planDifferenceWords, planObstacleWords } from '@/app/_words/stall/carWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
@@ -79,6 +80,11 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
         <p key={sentence}>{sentence}</p>
       ))}
       <div className={styles.acts}>
+        {plans.counts !== null && (
+          <ButtonLink kind={differences === null ? 'strong' : 'plain'} href={`/stall/${id}/count`}>
+            {carWords.count}
+          </ButtonLink>
+        )}
         <Button
           kind={plans.counts === null || differences !== null ? 'strong' : 'plain'}
           blockedBy={blockedBy}

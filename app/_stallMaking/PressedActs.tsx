@@ -29,17 +29,23 @@ export function PressedActs({ workspace, id, making: { jobs, press }, formatter 
   });
   if (ready.length === 0) return null;
   return (
-    <div className={styles.acts}>
-      {ready.map(({ jobId, name, own, pieces }) => (
-        <Button
-          key={jobId}
-          onPress={() =>
-            note(`${name} pressed`, pressedEntries(id, own, { piles, moves: entries.stockMove, loaded }))
-          }
-        >
-          {pressedWords(name, pieces, loaded !== null, formatter)}
-        </Button>
-      ))}
-    </div>
+    <ul className={styles.pressed}>
+      {ready.map(({ jobId, name, own, pieces }) => {
+        const words = pressedWords(pieces, loaded !== null, formatter);
+        return (
+          <li key={jobId}>
+            <bdi>{name}</bdi>
+            <Button
+              spoken={`${words}, ${name}`}
+              onPress={() =>
+                note(`${name} pressed`, pressedEntries(id, own, { piles, moves: entries.stockMove, loaded }))
+              }
+            >
+              {words}
+            </Button>
+          </li>
+        );
+      })}
+    </ul>
   );
 }

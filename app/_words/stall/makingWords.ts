@@ -136,9 +136,9 @@ export function keptWords({ designName, why, jobId, job }: MakingJob): string | 
     : `“${designName}” ${whyWords[why]} and stays as it is: “${job.name}” takes the numbers.`;
 }
 
-/** @example 'Spring Fair shirts pressed: put 96 finished pieces home' */
-export const pressedWords = (name: string, pieces: number, isLoaded: boolean, formatter: Formatter): string =>
-  `${name} pressed: put ${formatter.count(pieces, 'finished piece')} ${isLoaded ? 'into the car' : 'home'}`;
+/** What notes that a job was pressed, where its pieces go in as few words as a thumb has room for. */
+export const pressedWords = (pieces: number, isLoaded: boolean, { number }: Formatter): string =>
+  `Pressed: ${number(pieces, 0)} ${isLoaded ? 'into the car' : 'home'}`;
 
 /** @returns how many goods nobody ever counted at home; null where all were. */
 export const uncountedWords = (uncounted: number, formatter: Formatter): string | null =>

@@ -72,6 +72,7 @@ describe('loading the car', () => {
   it('fixes the plan as a paper, with the float that is advised', async () => {
     await enter(<Room />);
     expect(car().getByText('Not fixed yet')).toBeVisible();
+    expect(car().queryByRole('link', { name: 'Count sales here' })).toBeNull();
     await press('Fix the plan');
     await eventually(() => expect(plans()).toHaveLength(1));
     const [paper] = plans();
@@ -85,6 +86,9 @@ describe('loading the car', () => {
       'href',
       `/stall/${DAY}/count`,
     );
+    // Counting is what comes next, so it stands before fixing anew and not at the end of the folds.
+    const acts = car().getByRole('button', { name: 'Fix it anew' }).parentElement;
+    expect(within(acts ?? document.body).getAllByRole('link')[0]).toBe(acts?.firstElementChild);
   });
 
   it('says that it is not fixed where a paper cannot hold it, and can be tried again', async () => {

@@ -165,9 +165,7 @@ describe('what is pressed for a stall day', () => {
   it('puts what a job has pressed home by one press, which undo takes back', async () => {
     await show(() => planned());
     // 4 + 8 + 9 + 6 + 2 + 1, 3 + 7 + 8 + 5 + 2 + 1, 3 + 6 + 7 + 5 + 2 + 1 and 2 + 4 + 5 + 3 + 1 + 1 are 96.
-    await userEvent.click(
-      screen.getByRole('button', { name: 'Spring Fair shirts pressed: put 96 finished pieces home' }),
-    );
+    await userEvent.click(screen.getByRole('button', { name: 'Pressed: 96 home, Spring Fair shirts' }));
     expect(atHome('otter', 'L')).toBe(7);
     expect(piles().reduce((sum, { quantity }) => sum + quantity, 0)).toBe(96);
     await undo();
