@@ -35,6 +35,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const [own, setOwn] = useState<number | null>(null);
   const [back, setBack] = useState<number | null>(fromMinor(tile.minor as MinorUnits, plan.currency));
   const [more, setMore] = useState<number | null>(null);
+  const isTaxAdded = plan.taxMode === 'added';
   const second = secondPrice(plan, tile.minor);
   const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
   const noPrice = own === null ? 'The price comes first.' : undefined;
@@ -91,16 +92,16 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
         }
       >
         <AmountField
-          label="Paid for it"
+          label={isTaxAdded ? 'Paid for it, without tax' : 'Paid for it'}
           currency={plan.currency}
           value={back}
           onCommit={setBack}
           minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
-          hint={plan.taxMode === 'added' ? 'Without tax, which goes back with it.' : undefined}
         />
         <Button type="submit" blockedBy={noneBack}>
           Came back for it
         </Button>
+        {isTaxAdded && <p className={styles.quiet}>Its tax goes back with it.</p>}
       </EntryForm>
       <Exchange {...{ counting, rows, tile }} onTap={done} />
       <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>

@@ -273,6 +273,18 @@ describe('under a long press', () => {
     expect(tapped()).toMatchObject([{ what: 'refund', minor: 2500 }]);
   });
 
+  it('says of what is given back that it is without tax, which goes back with it', async () => {
+    await fixPlan({ taxMode: 'added', tax: 0.0725 });
+    await enterCount();
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    expect(await screen.findByLabelText(/^Paid for it, without tax/)).toHaveValue('28.00');
+    expect(
+      within(screen.getByRole('form', { name: 'A piece that came back' })).getByText(
+        'Its tax goes back with it.',
+      ),
+    ).toBeVisible();
+  });
+
   it('sells at no other price while what is typed may be misread', async () => {
     await fixPlan();
     await enterCount();
