@@ -230,7 +230,9 @@ describe('cash that is rounded to the coin', () => {
       stock: {
         ...noAnswers.stock,
         isRestAsReckoned: true,
-        counted: { [key]: { pieces: 5, reason: 'soldNotTapped' as const, pay: 'cash' as const } },
+        counted: {
+          [key]: { pieces: 5, reason: 'soldNotTapped' as const, reasonFor: null, pay: 'cash' as const },
+        },
       },
     };
     // Of seven, one was tapped and five are there: two customers' 99.49 each, one tapped as 99, one not, also 99.
