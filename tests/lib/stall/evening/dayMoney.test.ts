@@ -231,7 +231,7 @@ describe('cash that is rounded to the coin', () => {
         ...noAnswers.stock,
         isRestAsReckoned: true,
         counted: {
-          [key]: { pieces: 5, reason: 'soldNotTapped' as const, reasonFor: null, pay: 'cash' as const },
+          [key]: { pieces: 5, reason: 'soldNotTapped' as const, reasonFor: -1, pay: 'cash' as const },
         },
       },
     };
