@@ -1,20 +1,20 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
-import type { Block, TickGrid } from '@/lib/papers/paper';
-import { BEFORE, TICK_SIDE, tickedLines, tickLines } from './drawTicks';
+import type { Block } from '@/lib/papers/paper';
+import { BEFORE, TICK_SIDE, tickLines } from './drawTicks';
 import {
   beside,
   type Column,
   drawColumns,
-  GREY,
+  highOf,
   INK,
   linesOf,
   type Setting,
-  SMALL,
   space,
   TEXT,
   widthOf,
 } from './setting';
 import { headingLines } from './stepHeading';
+import { type GridPart, tickGrid } from './tickGrid';
 
 type Of<Kind extends Block['kind']> = Extract<Block, { readonly kind: Kind }>;
 
@@ -24,19 +24,30 @@ const APART = 16;
 
 /** A step of the work: what is to be done and ticked off, in as few lines as it takes. */
 export function drawStep(setting: Setting, step: Of<'step'>): void {
+  const { wholeRoom } = setting.flow;
   const widthPt = widthOf(setting);
-  const lines = [
+  const draw = (lines: readonly SetLine[], onPage?: () => void) =>
+    drawColumns(setting, [{ at: 0, widthPt, lines }], onPage);
+  const grid = step.grid === null ? [] : tickGrid(setting, step.grid, widthPt);
+  const before = [
     ...headingLines(setting, step, widthPt),
     ...step.lines.flatMap((text) => linesOf(setting, text, { widthPt })),
     ...flowingTicks(setting, step.ticks, widthPt),
-    ...gridLines(setting, step.grid, widthPt),
-    ...tallyLines(setting, step.tally, widthPt),
-    space(5),
   ];
-  drawColumns(setting, [{ at: 0, widthPt, lines }]);
+  const after = [...tallyLines(setting, step.tally, widthPt), space(5)];
+  const whole = [...before, ...grid.flatMap(linesOfPart), ...after];
+  if (highOf(whole) <= wholeRoom) {
+    draw(whole);
+    return;
+  }
+  draw(before);
+  for (const part of grid) draw(linesOfPart(part), () => draw(part.head));
+  draw(after);
 }
 
 // Helpers
+
+const linesOfPart = ({ head, rows }: GridPart): readonly SetLine[] => [...head, ...rows];
 
 /** Squares with their words, one after the other as words of a text are. */
 function flowingTicks(setting: Setting, ticks: readonly string[], widthPt: number): readonly SetLine[] {
@@ -58,35 +69,6 @@ function flowingTicks(setting: Setting, ticks: readonly string[], widthPt: numbe
     used = at + BEFORE + wide;
   }
   return rows.flatMap((row) => [...beside(setting, widthPt, row), space(3)]);
-}
-
-/** Of the width, for the names at the beginning of its rows. */
-const NAMES = 0.3;
-
-function gridLines(setting: Setting, grid: TickGrid | null, widthPt: number): readonly SetLine[] {
-  if (grid === null) return [];
-  const { heads, last, rows } = grid;
-  const names = widthPt * NAMES;
-  const wide = (widthPt - names) / (heads.length + 1);
-  const placed = (cells: readonly (readonly SetLine[])[]) =>
-    beside(
-      setting,
-      widthPt,
-      cells.map((lines, at) =>
-        at === 0 ? { at: 0, widthPt: names, lines } : { at: names + (at - 1) * wide, widthPt: wide, lines },
-      ),
-    );
-  const head = { widthPt: wide - 4, size: SMALL, colour: GREY };
-  return [
-    ...placed([[], ...[...heads, last].map((text) => linesOf(setting, text, head))]),
-    ...rows.flatMap((row) =>
-      placed([
-        linesOf(setting, row.name, { widthPt: names - GAP }),
-        ...row.ticks.map((text) => (text === '' ? [] : tickedLines(setting, wide - 4, text))),
-        linesOf(setting, row.last, { widthPt: wide - 4 }),
-      ]),
-    ),
-  ];
 }
 
 const TALLY_HIGH = 15;

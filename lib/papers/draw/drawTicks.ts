@@ -41,11 +41,20 @@ export function tickLines({ isRightToLeft }: Setting, widthPt: number, count = 1
   }));
 }
 
-/** A square to tick with its words beside it. */
-export const tickedLines = (setting: Setting, widthPt: number, text: string): readonly SetLine[] =>
+/**
+ * A square to tick with its words beside it.
+ *
+ * @param before from the edge of the square to its words, points
+ */
+export const tickedLines = (
+  setting: Setting,
+  widthPt: number,
+  text: string,
+  before: number = BEFORE,
+): readonly SetLine[] =>
   beside(setting, widthPt, [
     { at: 0, widthPt: TICK_SIDE, lines: tickLines(setting, TICK_SIDE) },
-    { at: BEFORE, widthPt: widthPt - BEFORE, lines: linesOf(setting, text, { widthPt: widthPt - BEFORE }) },
+    { at: before, widthPt: widthPt - before, lines: linesOf(setting, text, { widthPt: widthPt - before }) },
   ]);
 
 /** A square to tick. @param top its upper edge */
