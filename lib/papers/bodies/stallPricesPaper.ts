@@ -155,8 +155,13 @@ function setOf(
 }
 
 /** Of each design its first price large, further ones beneath. */
-function cardsOf({ rows, sets, taxMode }: StallPricesBody, told: Told): readonly PriceCard[] {
+function cardsOf({ rows, sets, taxMode, fromMinute }: StallPricesBody, told: Told): readonly PriceCard[] {
   const { labels, figures } = told;
+  // A card that was cut out says itself from when it holds.
+  const foot = [
+    fromMinute === null ? '' : fromWords(fromMinute, told),
+    taxMode === 'added' ? labels.plusTax : '',
+  ];
   const priced = (of: string, minor: number) =>
     filled(labels.pricedLine, { of, price: figures.price(minor) });
   const ranges = [...new Set(rows.map(({ rangeId }) => rangeId))];
@@ -186,7 +191,7 @@ function cardsOf({ rows, sets, taxMode }: StallPricesBody, told: Told): readonly
                 ),
               ),
           ],
-          foot: taxMode === 'added' ? labels.plusTax : '',
+          foot: foot.filter((part) => part !== '').join(', '),
         },
       ];
     });

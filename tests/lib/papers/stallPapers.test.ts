@@ -76,6 +76,40 @@ describe('the list on the table', () => {
     for (let at = 0; at < 40; at += 1) expect(many.text).toContain(`Range ${at + 1}`);
   });
 
+  it.each([
+    ['JPY', 'ja-JP', 12800, '12,800'],
+    ['USD', 'en-US', 104250, '1,042.50'],
+  ] as const)(
+    'writes a price of %s in one line, however large there is room to write',
+    async (currency, locale, minor, figure) => {
+      const rows = prices.rows.slice(0, 1).map((row) => ({ ...row, minor }));
+      const { pages } = await read('tableList', { currency, locale, rows, sets: [] });
+      expect(pages[0]?.texts.map(({ text }) => text)).toContain(figure);
+    },
+  );
+
+  it.each([...Array(20).keys()].map((at) => at + 16))(
+    'of %i prices ends on a page that is not left near empty',
+    async (count) => {
+      const [first] = prices.rows;
+      if (first === undefined) throw new Error('no row');
+      const rows = Array.from({ length: count }, (_, at) => ({ ...first, range: `Range ${at + 1}.` }));
+      const { pages } = await read('tableList', { rows, sets: [] });
+      const rowsOf = (page: (typeof pages)[number] | undefined) =>
+        page?.texts.filter(({ text }) => text.startsWith('Range')).length ?? 0;
+      expect(rowsOf(pages.at(-1)) * 2).toBeGreaterThan(rowsOf(pages[0]));
+    },
+  );
+
+  it('begins at the right in a language from the right, the names under the head', async () => {
+    const { pages } = await read('tableList', { language: 'he' });
+    const endOf = (words: string) => {
+      const found = pages[0]?.texts.find(({ text }) => text.endsWith(words));
+      return found === undefined ? 0 : found.x + found.width;
+    };
+    expect(endOf('Mugs')).toBeCloseTo(endOf('Press'), 0);
+  });
+
   it('shows coins where a price has them', () => {
     const block = blockOf('tableList', {
       sets: [{ name: 'Pair', pieces: 2, sizes: null, minor: 4250, rangeIds: [] }],
@@ -137,6 +171,54 @@ describe('price cards', () => {
     expect((await read('priceCards', { taxMode: 'added' })).text.match(/plus tax/g)).toHaveLength(7);
   });
 
+  it('have their price in one line', async () => {
+    const rows = prices.rows.map((row) => ({ ...row, minor: 12800 }));
+    const { pages } = await read('priceCards', { rows, currency: 'JPY', locale: 'ja-JP' });
+    expect(pages[0]?.texts.filter(({ text }) => text === '12,800')).toHaveLength(7);
+  });
+
+  it('draw each cut once, for dashes over dashes are a whole line', async () => {
+    const { pages } = await read('priceCards');
+    const across = pages[0]?.across.map((wide) => Math.round(wide)) ?? [];
+    // A page of 595.28 with 42 at each side: five cuts across for four rows, the last of one card; three upright ones a
+    // row of two cards, two of one.
+    expect(across.filter((wide) => wide === 511)).toHaveLength(4);
+    expect(across.filter((wide) => wide === 256)).toHaveLength(1);
+    expect(across.filter((wide) => wide === 0)).toHaveLength(3 * 3 + 2);
+  });
+
+  it('of the last hour say themselves from when they hold, for they are cut apart', () => {
+    const footOf = (change: Partial<StallPricesBody>) => {
+      const block = blockOf('priceCards', { fromMinute: 960, locale: 'en-GB', ...change });
+      return block?.kind === 'priceCards' ? block.cards[0]?.foot : null;
+    };
+    expect(footOf({})).toBe('From 16:00');
+    expect(footOf({ taxMode: 'added' })).toBe('From 16:00, plus tax');
+  });
+
+  it.each(['a4', 'letter'] as const)(
+    'of names of sixty letters, three prices and two sets fill their pages of %s',
+    async (page) => {
+      const named = (name: string) =>
+        `${name} at the sea wall with three herring gulls and a lighthouse`.slice(0, 60);
+      const designs = ['Fern', 'Otter', 'Heron', 'Moth', 'Gull', 'Star'].map(named);
+      const [first] = prices.rows;
+      if (first === undefined) throw new Error('no row');
+      const rows = [2800, 3150, 2500].map((minor, at) => ({
+        ...{ ...first, designs, minor },
+        sizes: [`Grown ${at}`, `Youth ${at}`],
+      }));
+      const sets = ['A pair for two who go together', 'A pair for one who cannot choose'].map((name) => ({
+        ...{ name, pieces: 2, sizes: null, minor: 5000 },
+        rangeIds: ['shirts'],
+      }));
+      const { pages, text } = await read('priceCards', { rows, sets, page });
+      expect(pages).toHaveLength(1);
+      expect(text.match(/31\.50/g)).toHaveLength(6);
+      expect(Math.min(...(pages[0]?.texts.map(({ size }) => size) ?? []))).toBeGreaterThanOrEqual(8);
+    },
+  );
+
   it('stand whole however long a name is', async () => {
     const design = 'A most uncommonly long name of a picture of a lighthouse '.repeat(4).trim();
     const rows = [{ ...prices.rows[0], designs: [design] }] as StallPricesBody['rows'];
@@ -181,6 +263,41 @@ describe('the list for the car', () => {
     // 21 Fern and 10 Otter, 12 mugs; 70 and 20 in the tin.
     for (const words of ['Shirts: 31', 'Mugs: 12', '43', '7 × 10', '20 × 1', '90.00', 'Card reader, charged'])
       expect(text).toContain(words);
+  });
+
+  it.each(['a4', 'letter'] as const)('breaks no count of twelve sizes on %s', async (page) => {
+    const sizes = ['XS', 'S', 'M', 'L', 'XL', '2XL', '3XL', '4XL', '5XL', 'Youth S', 'Youth M', 'Youth L'];
+    // 10 to 21: twelve counts of two digits, 186 in all.
+    const bring = sizes.map((_, at) => at + 10);
+    const ranges = [{ name: 'Shirts', sizes, designs: [{ name: 'Fern', bring }] }];
+    const { lines } = await readPages(
+      (await writtenPaper({ kind: 'carList', body: { ...body, ranges, page } })).bytes,
+    );
+    expect(lines).toContain(`Fern ${bring.join(' ')} 186`);
+  });
+
+  it('parts sizes that find no room beside each other, with their heads, rather than break a count', async () => {
+    const sizes = Array.from({ length: 24 }, (_, at) => `S${at + 1}`);
+    const bring = sizes.map((_, at) => at + 100);
+    const ranges = [{ name: 'Shirts', sizes, designs: [{ name: 'Fern', bring }] }];
+    const { text, lines } = await readPages(
+      (await writtenPaper({ kind: 'carList', body: { ...body, ranges } })).bytes,
+    );
+    for (const count of bring) expect(text).toMatch(new RegExp(`\\b${count}\\b`));
+    // 100 to 123.
+    expect(lines.filter((line) => line.startsWith('Fern')).at(-1)).toMatch(/123 2,676$/);
+    expect(lines.filter((line) => line.startsWith('Fern')).length).toBeGreaterThan(1);
+  });
+
+  it('names its sizes again on each page of a range that is longer than one', async () => {
+    const designs = Array.from({ length: 90 }, (_, at) => ({ name: `Picture ${at}.`, bring: [4, 8] }));
+    const ranges = [{ name: 'Shirts', sizes: ['Small', 'Large'], designs }];
+    const { pages } = await readPages(
+      (await writtenPaper({ kind: 'carList', body: { ...body, ranges } })).bytes,
+    );
+    const naming = pages.filter(({ lines }) => lines.some((line) => line.startsWith('Picture')));
+    expect(naming.length).toBeGreaterThan(1);
+    for (const { lines } of naming) expect(lines).toContain('Small Large in all');
   });
 
   it('has nothing to tick where none is brought', () => {
