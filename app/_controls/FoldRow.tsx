@@ -48,6 +48,8 @@ export function FoldRow({ place, folds, after }: FoldRowProps) {
       setOpened((now) => [...now.filter((one) => one !== found.id), found.id]);
     }
   }
+  // One alone is named by its button; of several nothing else says which is which.
+  const isNamed = folds.filter(({ id }) => open.includes(id)).length > 1;
   return (
     <div className={styles.room}>
       <div className={styles.row}>
@@ -68,8 +70,9 @@ export function FoldRow({ place, folds, after }: FoldRowProps) {
       </div>
       {folds
         .filter(({ id }) => opened.includes(id))
-        .map(({ id, fieldId = id, body }) => (
+        .map(({ id, fieldId = id, name, body }) => (
           <div className={styles.body} key={id} id={`${fieldId}-body`} hidden={!open.includes(id)}>
+            {isNamed && <p className={styles.name}>{name}</p>}
             {body()}
           </div>
         ))}

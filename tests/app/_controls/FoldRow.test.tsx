@@ -66,4 +66,20 @@ describe('a row of folds', () => {
     render(of(0));
     expect(button('b')).toHaveAttribute('aria-expanded', 'false');
   });
+
+  it('says which is which where several are open, and nothing twice where one is', () => {
+    render(row('job-1', fold('a', 'job-0'), fold('b', 'job-1')));
+    const named = (id: string) => screen.queryAllByText(`Fold ${id}`).filter((one) => one.tagName === 'P');
+    fireEvent.click(button('a'));
+    expect(named('a')).toHaveLength(0);
+    fireEvent.click(button('b'));
+    for (const id of ['a', 'b']) {
+      const [name, ...others] = named(id);
+      expect(others).toEqual([]);
+      expect(name).toBeVisible();
+      expect(name?.parentElement).toContainElement(screen.getByLabelText(`field of ${id}`));
+    }
+    fireEvent.click(button('a'));
+    expect(named('b')).toHaveLength(0);
+  });
 });
