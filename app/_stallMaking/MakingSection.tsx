@@ -8,7 +8,7 @@ import { Answer } from '@/app/_docket/common/Answer';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { homeWords } from '@/app/_words/stall/homeWords';
-import { keptWords, makingAnswer, makingLines } from '@/app/_words/stall/makingWords';
+import { keptWords, makingAnswer, makingLines, nameOfDay } from '@/app/_words/stall/makingWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
@@ -68,14 +68,14 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
               {making.jobs.map(({ jobId, job }, at) => (
                 <span key={jobId}>
                   {at > 0 && ', '}
-                  <Link href={`/jobs/${jobId}`}>{job.name}</Link>
+                  <Link href={`/jobs/${jobId}`}>{nameOfDay(job.name, stallDay.name)}</Link>
                 </span>
               ))}
             </p>
           )}
         </div>
       )}
-      <PressedActs {...{ workspace, id, making, formatter }} />
+      <PressedActs {...{ workspace, id, making, formatter }} dayName={stallDay.name} />
       <FoldRow
         place={id}
         folds={[

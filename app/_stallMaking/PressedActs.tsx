@@ -1,7 +1,7 @@
 import { Button } from '@/app/_controls/Button';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
-import { pressedWords } from '@/app/_words/stall/makingWords';
+import { nameOfDay, pressedWords } from '@/app/_words/stall/makingWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { pressedEntries } from '@/lib/stall/making/pressedEntries';
@@ -12,12 +12,19 @@ type PressedActsProps = Readonly<{
   workspace: ReadyWorkspace;
   /** Of the stall day. */
   id: string;
+  dayName: string;
   making: Making;
   formatter: Formatter;
 }>;
 
 /** Of each job that has its numbers: that it was pressed, which brings its pieces home, or into a car that is loaded. */
-export function PressedActs({ workspace, id, making: { jobs, press }, formatter }: PressedActsProps) {
+export function PressedActs({
+  workspace,
+  id,
+  dayName,
+  making: { jobs, press },
+  formatter,
+}: PressedActsProps) {
   const { papers, piles, entries, note } = workspace;
   const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
   const isClosed = closeInForce(papers.dayClose, id) !== null;
@@ -34,7 +41,7 @@ export function PressedActs({ workspace, id, making: { jobs, press }, formatter 
         const words = pressedWords(pieces, loaded !== null, formatter);
         return (
           <li key={jobId}>
-            <bdi>{name}</bdi>
+            <bdi>{nameOfDay(name, dayName)}</bdi>
             <Button
               spoken={`${words}, ${name}`}
               onPress={() =>

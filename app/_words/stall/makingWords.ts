@@ -128,12 +128,18 @@ const whyWords: Readonly<Record<KeptWhy, string>> = {
   otherLines: 'has designs that are not brought',
 };
 
+/** @returns what a job is called on the screen of its stall day, which says itself for which day that is. */
+export function nameOfDay(jobName: string, dayName: string): string {
+  const after = ` for ${dayName}`;
+  return jobName.endsWith(after) ? jobName.slice(0, -after.length) : jobName;
+}
+
 /** @returns what becomes of a job; null where it takes the numbers itself. */
-export function keptWords({ designName, why, jobId, job }: MakingJob): string | null {
+export function keptWords({ designName, why, jobId }: MakingJob): string | null {
   if (why === null) return null;
-  return jobId === null
-    ? `“${designName}” ${whyWords[why]} and stays as it is: “${job.name}” is made beside it.`
-    : `“${designName}” ${whyWords[why]} and stays as it is: “${job.name}” takes the numbers.`;
+  return `“${designName}” ${whyWords[why]} and stays as it is: ${
+    jobId === null ? 'a job for this day is made beside it' : 'its job for this day takes the numbers'
+  }.`;
 }
 
 /** What notes that a job was pressed, where its pieces go in as few words as a thumb has room for. */

@@ -139,10 +139,14 @@ describe('what is pressed for a stall day', () => {
         { do: 'change', kind: 'job', id: 'fair-mugs', to: (now: Job): Job => ({ ...now, state: 'done' }) },
       ]);
     });
-    expect(section()).toHaveTextContent(
-      /is made and stays as it is: “.* for Exampleton Spring Fair” is made beside it\./,
-    );
+    expect(section()).toHaveTextContent(/is made and stays as it is: a job for this day is made beside it\./);
     await userEvent.click(put() ?? section());
+    // Which day it is for stands above; the name of the fair is not said in each line.
+    expect(section()).not.toHaveTextContent('for Exampleton Spring Fair');
+    expect(screen.getByRole('link', { name: job('fair-mugs').name })).toHaveAttribute(
+      'href',
+      `/jobs/${fair().made[0]?.jobId}`,
+    );
     const [made, ...more] = fair().made;
     expect(more).toEqual([]);
     expect(made?.of).toBe('fair-mugs');
