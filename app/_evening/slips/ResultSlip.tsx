@@ -7,7 +7,7 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { bridgeWords, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { bridgeWords, plannedHours, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
@@ -36,7 +36,7 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
           width="narrow"
           value={answers.hours ?? plan.costs.hours}
           {...numberLimits(eveningAnswersSchema, ['hours'])}
-          whenEmpty={`${formatter.hours(plan.costs.hours)} as planned holds.`}
+          hint={plannedHours(answers.hours, plan.costs.hours, locale)}
           half={halfTyped(on.form, 'hours')}
           onCommit={(hours) => say({ hours })}
         />

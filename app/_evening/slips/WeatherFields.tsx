@@ -5,7 +5,7 @@ import { daysInOrder } from '@/lib/stall/sellingDays';
 
 /** What each day was like; one that changed says for how long it was what, until the maker says it was one. */
 export function WeatherFields({ on }: Readonly<{ on: EveningOnScreen }>) {
-  const { evening, answers, say, formatter } = on;
+  const { evening, answers, say, formatter, locale } = on;
   const { plan, weather } = evening;
   return daysInOrder(plan).map(({ day }) => {
     const parts = weather.parts.filter((one) => one.day === day);
@@ -16,7 +16,7 @@ export function WeatherFields({ on }: Readonly<{ on: EveningOnScreen }>) {
         label={weatherLabel(plan.days.length > 1 ? formatter.day(day) : null)}
         width="narrow"
         value={others.length === 0 ? (only?.weatherId ?? null) : null}
-        hint={others.length === 0 ? undefined : weatherWas(parts, plan.weathers, formatter)}
+        hint={others.length === 0 ? undefined : weatherWas(parts, plan.weathers, locale)}
         choices={plan.weathers.map(({ id, name }) => ({ value: id, label: name }))}
         onCommit={(id) => say({ weatherOfDays: { ...answers.weatherOfDays, [day]: id } })}
       />

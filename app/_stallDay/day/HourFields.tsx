@@ -8,6 +8,7 @@ import { typing } from '@/app/_documents/typing';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { openLongerWords } from '@/app/_words/stall/dayWords';
 import { openHours } from '@/lib/stall/days/openHours';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
@@ -18,10 +19,10 @@ const most = mostEntries(stallDaySchema, ['hours']);
 
 /** The maker’s own hours of the day, without those at the bench. */
 export function HourFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, change, formatter } = on;
+  const { stallDay, set, change, locale } = on;
   const { hours } = stallDay;
   const own = hours.reduce((sum, one) => sum + one.hours, 0);
-  const told = openLongerWords(openHours(stallDay), own, formatter.hours);
+  const told = openLongerWords(openHours(stallDay), own, (long) => hoursWords(long, locale));
   const remove = (id: string, what: string) => {
     typing.ends();
     change(`Remove ${what}`, (now) => ({ ...now, hours: now.hours.filter((one) => one.id !== id) }));

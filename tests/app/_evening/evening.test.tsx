@@ -464,6 +464,19 @@ describe('a count that finds other pieces than were tapped', () => {
   });
 });
 
+describe('hours of the day', () => {
+  it('are written as those of its plan are', async () => {
+    await enterEvening();
+    const field = screen.getByLabelText('Hours the day took');
+    expect(field).not.toHaveAccessibleDescription(/planned/);
+    await userEvent.clear(field);
+    await userEvent.type(field, '10');
+    await userEvent.tab();
+    // 11.5 hours of the worked fair.
+    expect(field).toHaveAccessibleDescription(/11 h 30 min were planned\./);
+  });
+});
+
 describe('what the fair teaches', () => {
   it('goes into the note for next time', async () => {
     await enterEvening();

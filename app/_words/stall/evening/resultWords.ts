@@ -1,5 +1,6 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
@@ -135,3 +136,7 @@ export function tapsSinceWords(taps: number): string {
 /** Two devices closed the same day. */
 export const closedTwiceWords =
   'This day was closed on two devices, so its stock is booked twice. Close it again: that takes both back and books it once.';
+
+/** @returns what was planned beside other hours that were typed, “11 h 30 min were planned.” */
+export const plannedHours = (typed: number | null, planned: number, locale: string): string | undefined =>
+  (typed ?? planned) === planned ? undefined : `${hoursWords(planned, locale)} were planned.`;

@@ -1,4 +1,4 @@
-import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
 import type { WeatherMinutes } from '@/lib/stall/count/dayCount';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 
@@ -10,11 +10,11 @@ export const weatherLabel = (day: string | null): string =>
 export function weatherWas(
   parts: readonly WeatherMinutes[],
   weathers: StallPlan['weathers'],
-  { hours }: Pick<Formatter, 'hours'>,
+  locale: string,
 ): string {
   const held = parts.map(({ weatherId, minutes }) => {
     const name = weathers.find(({ id }) => id === weatherId)?.name ?? '';
-    return `${name} ${hours(minutes / 60)}`;
+    return `${name} ${hoursWords(minutes / 60, locale)}`;
   });
   return `As tapped: ${held.join(', ')}.`;
 }
