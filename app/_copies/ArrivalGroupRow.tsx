@@ -8,6 +8,7 @@ import { groupNames, groupWords } from '@/app/_words/store/arrivalWords';
 import { arrivingIn } from '@/app/_words/store/fateWords';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import { type ArrivalGroup, losing } from '@/lib/copies/arrivalGroups';
+import { papersCounted } from '@/lib/copies/entryCounts';
 import styles from './ArrivalPreview.module.css';
 import { isReadWhole } from './isReadWhole';
 
@@ -21,8 +22,8 @@ export function ArrivalGroupRow({ group, plan }: ArrivalGroupRowProps) {
   const { fate, drafts, isChange } = group;
   const names = groupNames(group, (at) => formatter.day(dayOf(new Date(at))));
   const alike =
-    counts.papers > 0 && counts.newPapers === 0
-      ? ` and ${isWhole ? allPapers(counts.papers, formatter) : formatter.count(counts.papers, 'paper')} that went out`
+    counts.papers > 0 && counts.newPapers + papersCounted(counts.newEntries) === 0
+      ? ` and ${isWhole ? allPapers(counts.papers, formatter) : formatter.count(counts.papers, 'paper')}`
       : '';
   return (
     <li

@@ -39,6 +39,6 @@ export function arrivalLoss(plan: ArrivalPlan): Loss {
   return {
     goes: goes.map((draft) => ({ kind: draft.kind, name: claimedName(draft) })),
     goesBack,
-    uncounted: entryCounts(uncountedBy(plan.here.entries, entries)),
+    uncounted: entryCounts(uncountedBy(plan.here.entries, entries), plan.here.papers),
   };
 }

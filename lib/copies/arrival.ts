@@ -82,7 +82,7 @@ export interface ArrivalCounts {
   readonly files: number;
   readonly papers: number;
   readonly entries: number;
-  /** Papers that would come in, or lie here and would be in force again. */
+  /** Papers that went out and would come in, or lie here and would be in force again; others are among `newEntries`. */
   readonly newPapers: number;
   /** Other entries that would come in, count and say something new. */
   readonly newEntries: EntryCounts;

@@ -1,16 +1,37 @@
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { entriesInForce, inForceAmong } from '@/lib/stored/entriesInForce';
-import type { Entry } from '@/shared/schemas/happened';
+import type { Entry, Paper } from '@/shared/schemas/happened';
 
 /** How many entries there are, by kind; a kind with none is not there. */
 export type EntryCounts = Readonly<Record<string, number>>;
 
-/** @returns entries counted by kind. */
-export function entryCounts(entries: readonly Pick<Entry, 'kind'>[]): EntryCounts {
+/** Papers that are fixed and go nowhere: counted by their own kind, for nobody was sent them. */
+const keptPapers: readonly string[] = ['stallPlan', 'dayClose'];
+
+/**
+ * Entries counted by kind; one that issued a paper as `issuing`, or by the kind of a paper that goes nowhere.
+ *
+ * @param papers among which the issued ones are looked for
+ */
+export function entryCounts(
+  entries: readonly Pick<Entry, 'kind' | 'body'>[],
+  papers: Iterable<Pick<Paper, 'id' | 'kind'>> = [],
+): EntryCounts {
+  const kept = new Map(
+    [...papers].flatMap(({ id, kind }) => (keptPapers.includes(kind) ? [[id, kind]] : [])),
+  );
   const counts: Record<string, number> = {};
-  for (const { kind } of entries) counts[kind] = (counts[kind] ?? 0) + 1;
+  for (const { kind: own, body } of entries) {
+    const kind =
+      (own === 'issuing' && isPlainObject(body) ? kept.get(String(body.paperId)) : undefined) ?? own;
+    counts[kind] = (counts[kind] ?? 0) + 1;
+  }
   return counts;
 }
+
+/** @returns how many papers of whatever kind are among what is counted. */
+export const papersCounted = (counts: EntryCounts): number =>
+  ['issuing', ...keptPapers].reduce((sum, kind) => sum + (counts[kind] ?? 0), 0);
 
 /** @returns how many entries of whatever kind. */
 export const allCounted = (counts: EntryCounts): number =>

@@ -51,12 +51,15 @@ export async function planArrival(
     lettersTaken,
     letterTaken: here.device !== null && lettersTaken.includes(here.device.letter),
     counts: countsOf(copy, meetings, {
-      ...countingAfter(here.entries, { entries: entries.fresh, papers: papers.fresh }),
+      ...countingAfter(here, { entries: entries.fresh, papers: papers.fresh }),
       onlyHere: onlyHere.length,
       filesBack: filesBack.length,
       unread: copy.unreadable.filter(({ raw }) => !here.unreadable.some((known) => sameValue(known.raw, raw)))
         .length,
-      entriesOnlyHere: entryCounts(uncountedBy(here.entries, comingEntries(copy, [], 'replace'))),
+      entriesOnlyHere: entryCounts(
+        uncountedBy(here.entries, comingEntries(copy, [], 'replace')),
+        here.papers,
+      ),
     }),
   };
 }
@@ -84,7 +87,7 @@ function union<Item extends Paper | Entry>(
 
 /** What comes may take back what is here: a sum of the preview, by the rule that screens go by. */
 function countingAfter(
-  here: readonly Entry[],
+  { entries: here, papers: known }: Pick<Here, 'entries' | 'papers'>,
   { entries: fresh, papers }: { readonly entries: readonly Entry[]; readonly papers: readonly Paper[] },
 ): Pick<ArrivalCounts, 'newPapers' | 'newEntries' | 'noLongerCounting' | 'countingAgain'> {
   const before = takenBackAmong(here);
@@ -96,11 +99,23 @@ function countingAfter(
   );
   const others = counting.filter(({ kind }) => kind !== 'issuing');
   const own = here.filter((entry) => takenBy(entry) === null);
+  const all = [...known, ...papers];
+  const coming = [...new Set([...papers.map(({ id }) => id), ...issued])].map((paperId) => ({
+    kind: 'issuing',
+    body: { paperId },
+  }));
+  const { issuing: newPapers = 0, ...keptPapers } = entryCounts(coming, all);
   return {
-    newPapers: new Set([...papers.map(({ id }) => id), ...issued]).size,
-    newEntries: entryCounts(newsAmong(others, here)),
-    noLongerCounting: entryCounts(own.filter(({ id }) => !before.has(id) && after.has(id))),
-    countingAgain: entryCounts(own.filter(({ id }) => before.has(id) && !after.has(id))),
+    newPapers,
+    newEntries: { ...keptPapers, ...entryCounts(newsAmong(others, here)) },
+    noLongerCounting: entryCounts(
+      own.filter(({ id }) => !before.has(id) && after.has(id)),
+      all,
+    ),
+    countingAgain: entryCounts(
+      own.filter(({ id }) => before.has(id) && !after.has(id)),
+      all,
+    ),
   };
 }
 

@@ -50,6 +50,8 @@ interface Family {
 const families: readonly Family[] = [
   // A paper counts by the entry that issued it.
   { kinds: [{ of: ['issuing'], one: 'paper that went out', many: 'papers that went out' }], together: '' },
+  { kinds: [{ of: ['stallPlan'], one: 'fixed plan', many: 'fixed plans' }], together: '' },
+  { kinds: [{ of: ['dayClose'], one: 'closed stall day', many: 'closed stall days' }], together: '' },
   {
     kinds: [
       { of: ['stockCount'], one: 'count of stock', many: 'counts of stock' },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carriedWith } from '@/lib/copies/carriedWith';
+import { entryCounts, papersCounted } from '@/lib/copies/entryCounts';
 import { exampleDocuments } from '@/lib/examples/exampleDocuments';
 import { kinds } from '@/lib/kinds/kinds';
 import { sha256OfValue } from '@/lib/stored/sha256';
@@ -79,6 +80,19 @@ const firstTaps = [
   written('phone000', 4, 'takeBack', { entryId: 'phone000-2' }),
 ];
 const secondTaps = [tap('tablet00', 1, sale('fern')), tap('tablet00', 2, { what: 'next' })];
+
+describe('a fixed plan, which goes out to nobody,', () => {
+  it('is counted by what it is where it comes in and where it would no longer count', async () => {
+    const { bytes } = await leave(home, DAY, appKinds);
+    const { counts } = (await look(emptyDevice('phone000', 'B'), bytes, appKinds)).plan;
+    expect([counts.newPapers, counts.newEntries]).toEqual([0, { stallPlan: 1 }]);
+    const issuings = home.here.entries.filter(({ kind }) => kind === 'issuing');
+    expect(entryCounts(issuings, home.here.papers)).toEqual({ stallPlan: 2 });
+    // One whose paper is not there is a paper all the same.
+    expect(entryCounts(issuings, [])).toEqual({ issuing: 2 });
+    expect(papersCounted({ issuing: 2, stallPlan: 1, dayClose: 4, stallTap: 9 })).toBe(7);
+  });
+});
 
 describe('a stall day that is carried', () => {
   it('takes along what is made for it, its plan and its taps, and no other day', () => {

@@ -21,6 +21,7 @@ describe('entryWords', () => {
       'two papers that went out, one ink refill and three approvals of pictures',
     ],
     [{ stallTap: 312, issuing: 1 }, 'one paper that went out and 312 taps of a sales count'],
+    [{ stallPlan: 1, dayClose: 2 }, 'one fixed plan and two closed stall days'],
     [{ shopStatement: 1, shopPayment: 2 }, 'three statements and payments of shops'],
     [{ later: 12 }, '12 other entries'],
     [{}, ''],
