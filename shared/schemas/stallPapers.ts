@@ -26,7 +26,7 @@ const plannedGoodsSchema = stallGoodsSchema.extend({
   /** As told to a customer; the size of goods of one size is not shown. */
   design: nameSchema,
   bring: piecesSchema,
-  /** Of these, finished before and not made for the day. */
+  /** Finished before and not made for the day: come along first, refills too, so it may be more than is brought. */
   fromHome: piecesSchema,
   price: minorSchema,
   /** From the last hour on; null where it stays. */

@@ -87,15 +87,22 @@ function sold({ expected }: Pick<Drawn, 'expected'>, of: readonly Weather[], bro
   return sum;
 }
 
-/** What so many earn over leaving all at home; a finished piece is worth its leftover value either way. */
+/** What so many earn over leaving all at home; those from home are sold first, and are worth their leftover value either way. */
 function worth(drawn: Drawn, of: readonly Weather[], brought: number): number {
   const cost = drawn.cost + drawn.overhead;
   const net = drawn.price / 1.07;
   const kept = net - (net * 0.02 + 0.05) - 0.1;
-  const leftover = drawn.leftoverShare * cost;
-  const sells = sold(drawn, of, brought);
-  const pressed = Math.max(0, brought - drawn.atHome);
-  return sells * kept + (brought - sells) * leftover - pressed * cost - (brought - pressed) * leftover;
+  const home = Math.min(brought, drawn.atHome);
+  const homeSold = sold(drawn, of, home);
+  const madeSold = sold(drawn, of, brought) - homeSold;
+  const made = brought - home;
+  return (
+    // Nobody works on what is finished, so no overhead is in it.
+    homeSold * (kept - drawn.leftoverShare * drawn.cost) +
+    madeSold * kept +
+    (made - madeSold) * drawn.leftoverShare * cost -
+    made * cost
+  );
 }
 
 describe('the rule', () => {

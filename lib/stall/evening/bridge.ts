@@ -1,3 +1,6 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
+import { weathersKey } from '@/lib/stall/plan/demand/scenarios';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
@@ -28,7 +31,7 @@ export interface Bridge {
 
 /**
  * Each step is worked out for itself: pieces and their mix as the plan would have paid for them, then what came
- * otherwise than planned. What was given, spoiled or is missing stands at its whole cost, as in the result.
+ * otherwise than planned. What was given, spoiled or is missing stands at what it costs in the result.
  *
  * @param weatherIds the weather of each day; null where nobody said
  * @returns null where the plan has no sum to start from, or some cost is not known
@@ -86,7 +89,7 @@ function plannedFee(plan: StallPlan, { price }: PlannedGoods): number {
   return plan.cardShare * card + plan.commission * base;
 }
 
-/** What the plan would have left of the pieces that were sold and of those that came home, all having been made. */
+/** What the plan would have left of the pieces that were sold and of those that came home, all having been made or written down before. */
 function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | null {
   let sum = 0 - fixedOf(plan, plan.costs.hours);
   for (const { goods, sold, brought, left, seconds } of rows) {
@@ -96,7 +99,10 @@ function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | n
     }
     const net = fromMinor(goods.price as MinorUnits, plan.currency) * withoutTax(plan);
     sum += sold * (net - plannedFee(plan, goods) - goods.packaging);
-    sum += ((left ?? 0) + seconds) * goods.leftoverShare * goods.cost - brought * goods.cost;
+    const { cost, leftoverShare } = goods;
+    sum += ((left ?? 0) + seconds) * leftoverShare * cost - brought * cost;
+    // What these lost they lost before, whatever became of them.
+    sum += Math.min(brought, goods.fromHome) * lossUnsold({ cost, leftoverShare });
   }
   return sum;
 }

@@ -1,19 +1,21 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
+import { type Became, whatBecame } from './fromHome';
 import type { StockRow } from './stockRows';
 
 /** What a day leaves, currency units, unrounded. Null where the cost of some goods, or how many are left, is not known. */
 export interface DayResult {
-  /** Takings without tax, less fees, packaging and the cost of what was sold. */
+  /** Takings without tax, less fees, packaging and the cost of what was sold; from home it is the leftover value. */
   readonly contribution: number | null;
   /** Of the day as it was, and of the batch; own pay among it. */
   readonly fixed: number;
-  /** What lies there still, at cost. */
+  /** What lies there still, at cost less what pieces from home were written down before. */
   readonly leftoverCost: number | null;
-  /** What that loses of its cost by lying there. */
+  /** What that loses of its cost by lying there; pieces from home lose nothing more. */
   readonly writtenDown: number | null;
-  /** Cost of what was given, spoiled or is missing; seconds keep what leftovers keep. */
+  /** Cost of what was given, spoiled or is missing, as of what was sold; seconds keep what leftovers keep. */
   readonly gone: number | null;
   /** What the tin has more than it should, and what rounding coins brought. */
   readonly tin: number;
@@ -39,19 +41,12 @@ export function dayResult(
   const fixed = fixedOf(plan, hours);
   const tin = units((money.difference ?? 0) + money.cashRounding);
   const spent = units(money.spent);
-  const sold = sumOf(
-    rows,
-    (row) => row.sold,
-    (goods) => goods.cost,
-  );
+  const sold = costOf(rows, 'sold');
   const packaging = rows.reduce((sum, row) => sum + row.sold * row.goods.packaging, 0);
-  const leftoverCost = sumOf(
-    rows,
-    (row) => row.left ?? 0,
-    (goods) => goods.cost,
-  );
-  const writtenDown = sumOf(rows, (row) => row.left ?? 0, lossOf);
-  const gone = goneOf(rows);
+  const leftoverCost = costOf(rows, 'left');
+  const writtenDown = lossOf(rows, 'left');
+  const [whole, seconds] = [costOf(rows, 'gone'), lossOf(rows, 'seconds')];
+  const gone = whole === null || seconds === null ? null : whole + seconds;
   const isCounted = rows.every(({ left }) => left !== null);
   const contribution =
     sold === null || !isCounted ? null : units(money.net - money.fees - money.commission) - packaging - sold;
@@ -72,31 +67,26 @@ export const fixedOf = ({ costs }: Pick<StallPlan, 'costs'>, dayHours: number): 
 
 // Helpers
 
-type Goods = StockRow['goods'];
+/** What pieces cost the day: those from home their leftover value, for the rest of their cost was lost before. */
+const costOf = (rows: readonly StockRow[], became: Became): number | null =>
+  sumOf(rows, became, ({ all, fromHome }, goods) => all * goods.cost - fromHome * lossUnsold(goods));
 
-const lossOf = ({ cost, leftoverShare }: Goods): number | null =>
-  cost === null ? null : cost * (1 - leftoverShare);
+/** What pieces lose by not being sold; those from home nothing more. */
+const lossOf = (rows: readonly StockRow[], became: Became): number | null =>
+  sumOf(rows, became, ({ all, fromHome }, goods) => (all - fromHome) * lossUnsold(goods));
 
 /** Goods of which there are none need no cost. */
-function sumOf(
+const sumOf = (
   rows: readonly StockRow[],
-  pieces: (row: StockRow) => number,
-  each: (goods: Goods) => number | null,
-): number | null {
-  return rows.reduce<number | null>((sum, row) => {
-    const many = pieces(row);
-    if (sum === null || many === 0) return sum;
-    const one = each(row.goods);
-    return one === null ? null : sum + many * one;
+  became: Became,
+  of: (
+    pieces: ReturnType<typeof whatBecame>[Became],
+    goods: { readonly cost: number; readonly leftoverShare: number },
+  ) => number,
+): number | null =>
+  rows.reduce<number | null>((sum, row) => {
+    const pieces = whatBecame(row)[became];
+    const { cost, leftoverShare } = row.goods;
+    if (sum === null || pieces.all === 0) return sum;
+    return cost === null ? null : sum + of(pieces, { cost, leftoverShare });
   }, 0);
-}
-
-function goneOf(rows: readonly StockRow[]): number | null {
-  const whole = sumOf(
-    rows,
-    (row) => row.given + row.damaged - row.seconds + row.missing,
-    ({ cost }) => cost,
-  );
-  const seconds = sumOf(rows, (row) => row.seconds, lossOf);
-  return whole === null || seconds === null ? null : whole + seconds;
-}

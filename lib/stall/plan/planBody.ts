@@ -2,7 +2,7 @@ import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { daysInOrder } from '@/lib/stall/sellingDays';
-import { mostEntries } from '@/shared/limits';
+import { mostEntries, numberLimits } from '@/shared/limits';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Coins, StallDay } from '@/shared/schemas/stallDay';
@@ -60,6 +60,7 @@ export function planBody(asked: PlanToFix): PlanToIssue {
 type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
 
 const MOST_GOODS = mostEntries(stallPlanSchema, ['goods']);
+const MOST_PIECES = numberLimits(stallPlanSchema, ['goods', 0, 'fromHome']).max ?? 0;
 
 function obstaclesOf({ stallDay }: PlanToFix, { mine, goods }: Planned): readonly PlanObstacle[] {
   const unpriced = stallDay.prices.sets.filter(({ price }) => price === null);
@@ -139,7 +140,7 @@ function plannedGoods(
   return {
     ...{ jobId, lineId, size, rangeId, design },
     bring: mine,
-    fromHome: Math.min(mine, Math.max(0, Math.floor(finishedBefore))),
+    fromHome: Math.min(MOST_PIECES, Math.max(0, Math.floor(finishedBefore))),
     price,
     lastHourPrice: late === null || minor(late) === price ? null : minor(late),
     ...{ cost, packaging, leftoverShare, expected },

@@ -1,4 +1,5 @@
 import { designKey } from '@/lib/stall/designKey';
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { GoodsReckoned } from './goodsReckoned';
 
 /** What pieces take of each limit, and what there is of it. */
@@ -50,20 +51,26 @@ export function limitedDesigns(
 
 // Helpers
 
-/** One is made of a middle size even where the rule asks for none. A finished piece is kept or sold: its cost is spent. */
-function limitedGoods(
-  { size, expected, demand, underage, overage, atHome, packaging, cash }: GoodsReckoned,
-  at: number,
-  wanted: number,
-): LimitedGoods {
+/**
+ * One is made of a middle size even where the rule asks for none. A finished piece loses nothing by staying unsold: its
+ * cost is spent. One from home earns what it brings over its leftover value, as in the plan, and pays no overhead.
+ */
+function limitedGoods(each: GoodsReckoned, at: number, wanted: number): LimitedGoods {
+  const { size, expected, demand, underage, overage, atHome, finishedBefore, packaging, cash } = each;
   const least = leastSizes.includes(size) && expected > 0 ? 1 : 0;
   const sold = underage + overage;
+  const soldFromHome = each.contribution + lossUnsold(each);
   const pressed = (pieces: number) => Math.max(0, pieces - atHome);
   return {
     ...{ at, least, most: Math.max(wanted, least) },
-    worthOf: (piece) => (1 - demand.chanceUpTo(piece - 1)) * sold - (piece > atHome ? overage : 0),
+    worthOf: (piece) =>
+      (1 - demand.chanceUpTo(piece - 1)) * (piece > finishedBefore ? sold : soldFromHome) -
+      (piece > atHome ? overage : 0),
     cashOf: (piece) => packaging + (piece > atHome ? cash : 0),
-    worthOfAll: (pieces) => demand.sold(pieces) * sold - pressed(pieces) * overage,
+    worthOfAll: (pieces) =>
+      demand.sold(pieces) * sold +
+      demand.sold(Math.min(pieces, finishedBefore)) * (soldFromHome - sold) -
+      pressed(pieces) * overage,
     cashOfAll: (pieces) => pieces * packaging + pressed(pieces) * cash,
   };
 }

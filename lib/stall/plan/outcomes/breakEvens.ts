@@ -1,6 +1,7 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { StallBreakEven } from '@/lib/stall/plan/stallPlanned';
-import { fixedOf, type PlanSeen } from './planOutcomes';
+import { broughtFromHome, fixedOf, outcomeOf, type PlanSeen, soldOf } from './planOutcomes';
 
 /**
  * Pieces that must be sold until the day has earned its money, its pay, everything, and the loss of value of what stays;
@@ -14,21 +15,27 @@ export function breakEvens(seen: PlanSeen): StallBreakEven | null {
     (top, { factor }, at) => (factor > (scenarios[top]?.factor ?? 0) ? at : top),
     0,
   );
-  const sold = goods.map(({ demands }, at) => demands[best]?.sold(bring[at] ?? 0) ?? 0);
-  const total = (of: (each: GoodsReckoned) => number, pieces: readonly number[]) =>
-    goods.reduce((sum, each, at) => sum + of(each) * (pieces[at] ?? 0), 0);
-  const pieces = total(() => 1, sold);
-  const each = pieces > 0 ? total(({ contribution }) => contribution, sold) / pieces : 0;
+  const sold = soldOf(seen, ({ demands }, brought) => demands[best]?.sold(brought) ?? 0);
+  const { sold: pieces, contribution } = outcomeOf(seen, sold);
+  const each = pieces > 0 ? contribution / pieces : 0;
   if (!(each > 0)) return null;
   const money = day.sunk + day.avoidable;
+  const total = (of: (one: GoodsReckoned, at: number) => number) =>
+    goods.reduce((sum, one, at) => sum + of(one, at), 0);
   const fixed = fixedOf(seen);
-  const lost = ({ cost, leftoverShare }: GoodsReckoned) => (1 - leftoverShare) * cost;
-  const withWriteDown = (fixed + total(lost, bring)) / (each + total(lost, sold) / pieces);
+  // What is made for the day loses unless it is sold; what came from home lost it before.
+  const lost = total((one, at) => lossUnsold(one) * made(one, bring[at] ?? 0));
+  const spared = total((one, at) => lossUnsold(one) * ((sold[at]?.all ?? 0) - (sold[at]?.fromHome ?? 0)));
+  const withWriteDown = (fixed + lost) / (each + spared / pieces);
   return {
     cash: money / each,
     withPay: (money + day.hours * day.wage) / each,
     everything: fixed / each,
-    withWriteDown: withWriteDown <= total(() => 1, bring) ? withWriteDown : null,
+    withWriteDown: withWriteDown <= total((_, at) => bring[at] ?? 0) ? withWriteDown : null,
     contributionPerPiece: each,
   };
 }
+
+// Helpers
+
+const made = (one: GoodsReckoned, brought: number): number => brought - broughtFromHome(one, brought);

@@ -1,3 +1,4 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import { poissonDemand } from '@/lib/stall/plan/demand/demand';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { PlanSeen } from './planOutcomes';
@@ -7,7 +8,7 @@ const FINEST = 2 ** -30;
 
 /**
  * Whether to go, by what only staying at home saves: what is made is made, the stall is paid, and overhead is no money
- * of the day. A piece that is sold earns what it leaves over its leftover value.
+ * of the day. A piece that is sold earns what it leaves over its leftover value, wherever it comes from.
  */
 export function goOrStay(seen: PlanSeen): StallPlanned['goOrStay'] {
   const { day, scenarios } = seen;
@@ -38,11 +39,12 @@ function earned(
   factor: number,
 ): { readonly earns: number; readonly rise: number } {
   let [earns, rise] = [0, 0];
-  for (const [at, { expected, contribution, leftoverShare, cost }] of goods.entries()) {
+  for (const [at, one] of goods.entries()) {
+    const { expected, contribution } = one;
     const brought = bring[at] ?? 0;
     if (brought === 0) continue;
     const { sold, chanceUpTo } = poissonDemand(expected * factor);
-    const each = contribution + (1 - leftoverShare) * cost;
+    const each = contribution + lossUnsold(one);
     earns += sold(brought) * each;
     // One more asked for is one more sold while some are left.
     rise += expected * chanceUpTo(brought - 1) * each;

@@ -1,3 +1,4 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { DayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { BatchCosts } from '@/lib/stall/plan/costs/makingCosts';
@@ -29,24 +30,57 @@ export const planOutcomes = (seen: PlanSeen): readonly StallOutcome[] =>
     factor,
     ...outcomeOf(
       seen,
-      seen.goods.map(({ demands }, index) => demands[at]?.sold(seen.bring[index] ?? 0) ?? 0),
+      soldOf(seen, ({ demands }, brought) => demands[at]?.sold(brought) ?? 0),
     ),
   }));
 
 type Figures = Omit<StallOutcome, 'weather' | 'weatherIds' | 'chance' | 'factor'>;
 
-/** @param sold mean pieces sold, by the order of the goods */
-export function outcomeOf(seen: PlanSeen, sold: readonly number[]): Figures {
+/** Mean pieces sold of some goods. */
+export interface Sold {
+  readonly all: number;
+  /** Of those from home. */
+  readonly fromHome: number;
+}
+
+/** @returns how many of so many brought were finished before the day: they come along first, and are sold first. */
+export const broughtFromHome = ({ finishedBefore }: GoodsReckoned, brought: number): number =>
+  Math.min(brought, finishedBefore);
+
+/** @param of mean sold of so many brought; what is sold of the first few is what would be sold of these alone */
+export const soldOf = (
+  { goods, bring }: Pick<PlanSeen, 'goods' | 'bring'>,
+  of: (each: GoodsReckoned, brought: number) => number,
+): readonly Sold[] =>
+  goods.map((each, at) => {
+    const brought = bring[at] ?? 0;
+    const home = broughtFromHome(each, brought);
+    return { all: of(each, brought), fromHome: home > 0 ? of(each, home) : 0 };
+  });
+
+/**
+ * Pieces from home were written down when they came home: sold they cost their leftover value, and unsold they lose
+ * nothing more. In every weather that leaves what they lost then more than pieces made for the day would.
+ *
+ * @param sold by the order of the goods
+ */
+export function outcomeOf(seen: PlanSeen, sold: readonly Sold[]): Figures {
   const { goods, bring, day, batch } = seen;
   const sum = (of: (each: GoodsReckoned, sold: number, left: number) => number) =>
     goods.reduce((running, each, at) => {
-      const pieces = sold[at] ?? 0;
+      const pieces = sold[at]?.all ?? 0;
       return running + of(each, pieces, (bring[at] ?? 0) - pieces);
     }, 0);
+  const lostBefore = goods.map((each, at) => {
+    const [home, homeSold] = [broughtFromHome(each, bring[at] ?? 0), sold[at]?.fromHome ?? 0];
+    return { sold: lossUnsold(each) * homeSold, left: lossUnsold(each) * (home - homeSold) };
+  });
+  const lostOf = (what: 'sold' | 'left') => lostBefore.reduce((running, one) => running + one[what], 0);
   const netRevenue = sum(({ netPrice }, pieces) => netPrice * pieces);
-  const contribution = sum((each, pieces) => each.contribution * pieces);
+  const contribution = sum((each, pieces) => each.contribution * pieces) + lostOf('sold');
   const fixed = fixedOf(seen);
-  const profit = contribution - fixed - sum((each, _, left) => (1 - each.leftoverShare) * each.cost * left);
+  const writtenDown = sum((each, _, left) => lossUnsold(each) * left) - lostOf('left');
+  const profit = contribution - fixed - writtenDown;
   const hours = day.hours + batch.benchHours;
   return {
     sold: sum((_, pieces) => pieces),
@@ -55,7 +89,7 @@ export function outcomeOf(seen: PlanSeen, sold: readonly number[]): Figures {
     fees: sum(({ fees }, pieces) => fees * pieces),
     contribution,
     fixed,
-    leftoverCost: sum(({ cost }, _, left) => cost * left),
+    leftoverCost: sum(({ cost }, _, left) => cost * left) - lostOf('left'),
     leftovers: sum((_, __, left) => left),
     profit,
     payPerHour: hours > 0 ? (profit + day.hours * day.wage + batch.benchPay) / hours : null,
@@ -63,12 +97,10 @@ export function outcomeOf(seen: PlanSeen, sold: readonly number[]): Figures {
 }
 
 /** The mean over all weathers; what a working hour pays is that of the mean profit. */
-export function weightedOutcome(seen: PlanSeen): Figures {
-  const sold = seen.goods.map(({ demands }, index) =>
-    seen.scenarios.reduce(
-      (sum, { chance }, at) => sum + chance * (demands[at]?.sold(seen.bring[index] ?? 0) ?? 0),
-      0,
+export const weightedOutcome = (seen: PlanSeen): Figures =>
+  outcomeOf(
+    seen,
+    soldOf(seen, ({ demands }, brought) =>
+      seen.scenarios.reduce((sum, { chance }, at) => sum + chance * (demands[at]?.sold(brought) ?? 0), 0),
     ),
   );
-  return outcomeOf(seen, sold);
-}

@@ -1,3 +1,4 @@
+import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { StallSpread } from '@/lib/stall/plan/stallPlanned';
 import { outcomeOf, type PlanSeen } from './planOutcomes';
 import { drawsFrom, seedOf } from './seededDraws';
@@ -35,7 +36,7 @@ export function planSpread(seen: PlanSeen): StallSpread {
   const draw = drawsFrom(seed);
   const unsold = outcomeOf(
     seen,
-    goods.map(() => 0),
+    goods.map(() => ({ all: 0, fromHome: 0 })),
   ).profit;
   const tables = scenarios.map((_, at) => tablesOf(seen, at));
   const days = Math.max(FEWEST_DAYS, Math.min(DAYS, Math.floor(MOST_DRAWS / Math.max(1, goods.length))));
@@ -57,7 +58,8 @@ export function planSpread(seen: PlanSeen): StallSpread {
 // Helpers
 
 function tablesOf({ goods, bring }: PlanSeen, scenario: number): readonly Table[] {
-  return goods.flatMap(({ demands, contribution, leftoverShare, cost }, at) => {
+  return goods.flatMap((one, at) => {
+    const { demands, contribution } = one;
     const brought = bring[at] ?? 0;
     const demand = demands[scenario];
     if (brought === 0 || demand === undefined) return [];
@@ -65,7 +67,7 @@ function tablesOf({ goods, bring }: PlanSeen, scenario: number): readonly Table[
     const upTo = Float64Array.from({ length: Math.min(brought, demand.most) - least }, (_, beyond) =>
       demand.chanceUpTo(least + beyond),
     );
-    return [{ least, upTo, from: beginnings(upTo), each: contribution + (1 - leftoverShare) * cost }];
+    return [{ least, upTo, from: beginnings(upTo), each: contribution + lossUnsold(one) }];
   });
 }
 

@@ -71,7 +71,7 @@ describe('a plan that is fixed', () => {
     expect(bodyOf({ stallDay: { ...stallDay, prices: unsaid } })).not.toHaveProperty('secondsShare');
   });
 
-  it('tells of the pieces that were finished before no more than are brought, and none that were pressed for the day', () => {
+  it('tells of all pieces that were finished before, for a refill takes them too, and none that were pressed for the day', () => {
     const [first, second, ...others] = fairAnswer.goods;
     if (first === undefined || second === undefined) throw new Error('no goods');
     const goods = [{ ...first, finishedBefore: 9 }, { ...second, atHome: 8, finishedBefore: 3 }, ...others];
@@ -80,7 +80,7 @@ describe('a plan that is fixed', () => {
         .goods.slice(0, 3)
         .map(({ bring, fromHome }) => [bring, fromHome]),
     ).toEqual([
-      [4, 4],
+      [4, 9],
       [8, 3],
       [9, 0],
     ]);

@@ -1,0 +1,28 @@
+import type { StockRow } from './stockRows';
+
+/** What brought pieces may become; kept as seconds is one of them, so `gone` is what was given, spoiled or is missing else. */
+export type Became = 'sold' | 'left' | 'seconds' | 'gone';
+
+/** Pieces, and how many of them were finished before the day. */
+interface Pieces {
+  readonly all: number;
+  readonly fromHome: number;
+}
+
+/**
+ * What became of the pieces of some goods. Those that were finished before the day are sold first, as in the plan; then
+ * they are what is left, what was kept as seconds, and what is gone. Refills count as brought.
+ */
+export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Record<Became, Pieces>> {
+  let rest = Math.min(brought, goods.fromHome);
+  const of = (all: number): Pieces => {
+    const fromHome = Math.max(0, Math.min(rest, all));
+    rest -= fromHome;
+    return { all, fromHome };
+  };
+  // In this order: each takes what those before it left.
+  const sold = of(row.sold);
+  const left = of(row.left ?? 0);
+  const seconds = of(row.seconds);
+  return { sold, left, seconds, gone: of(row.given + row.damaged - row.seconds + row.missing) };
+}
