@@ -9,10 +9,13 @@ import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import { bridgeWords, plannedHours, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
+import { fromHomeWords } from '@/app/_words/stall/fromHomeWords';
+import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { BridgeRows } from './BridgeRows';
+import styles from './Slips.module.css';
 import { Sums } from './Sums';
 import { WeatherFields } from './WeatherFields';
 
@@ -20,6 +23,10 @@ import { WeatherFields } from './WeatherFields';
 export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
   const { evening, answers, say, formatter, locale } = on;
   const { bridge, plan, result, count } = evening;
+  const fromHome = fromHomeWords(
+    evening.rows.reduce((sum, { brought, goods }) => sum + broughtFromHome(brought, goods.fromHome), 0),
+    formatter,
+  );
   return (
     <CardSection
       numeral={5}
@@ -44,6 +51,7 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       {result.profit !== null && (
         <Fold summary="Takings to profit" line="fees, packaging, making, leftovers">
           <Sums rows={profitRows(on)} />
+          {fromHome !== null && <p className={styles.quiet}>{fromHome}</p>}
         </Fold>
       )}
       {count.hours.length > 0 && (

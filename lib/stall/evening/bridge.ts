@@ -1,3 +1,4 @@
+import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
 import { weathersKey } from '@/lib/stall/plan/demand/scenarios';
 import { daysInOrder } from '@/lib/stall/sellingDays';
@@ -102,7 +103,7 @@ function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | n
     const { cost, leftoverShare } = goods;
     sum += ((left ?? 0) + seconds) * leftoverShare * cost - brought * cost;
     // What these lost they lost before, whatever became of them.
-    sum += Math.min(brought, goods.fromHome) * lossUnsold({ cost, leftoverShare });
+    sum += broughtFromHome(brought, goods.fromHome) * lossUnsold({ cost, leftoverShare });
   }
   return sum;
 }

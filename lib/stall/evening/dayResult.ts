@@ -2,8 +2,8 @@ import { lossUnsold } from '@/lib/stall/lossUnsold';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
-import { type Became, whatBecame } from './fromHome';
 import type { StockRow } from './stockRows';
+import { type Became, whatBecame } from './whatBecame';
 
 /** What a day leaves, currency units, unrounded. Null where the cost of some goods, or how many are left, is not known. */
 export interface DayResult {

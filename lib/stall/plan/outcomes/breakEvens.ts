@@ -1,7 +1,8 @@
+import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { StallBreakEven } from '@/lib/stall/plan/stallPlanned';
-import { broughtFromHome, fixedOf, outcomeOf, type PlanSeen, soldOf } from './planOutcomes';
+import { fixedOf, outcomeOf, type PlanSeen, soldOf } from './planOutcomes';
 
 /**
  * Pieces that must be sold until the day has earned its money, its pay, everything, and the loss of value of what stays;
@@ -38,4 +39,5 @@ export function breakEvens(seen: PlanSeen): StallBreakEven | null {
 
 // Helpers
 
-const made = (one: GoodsReckoned, brought: number): number => brought - broughtFromHome(one, brought);
+const made = ({ finishedBefore }: GoodsReckoned, brought: number): number =>
+  brought - broughtFromHome(brought, finishedBefore);

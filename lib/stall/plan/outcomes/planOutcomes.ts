@@ -1,3 +1,4 @@
+import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
 import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { DayCosts } from '@/lib/stall/plan/costs/dayCosts';
@@ -37,15 +38,11 @@ export const planOutcomes = (seen: PlanSeen): readonly StallOutcome[] =>
 type Figures = Omit<StallOutcome, 'weather' | 'weatherIds' | 'chance' | 'factor'>;
 
 /** Mean pieces sold of some goods. */
-export interface Sold {
+interface Sold {
   readonly all: number;
   /** Of those from home. */
   readonly fromHome: number;
 }
-
-/** @returns how many of so many brought were finished before the day: they come along first, and are sold first. */
-export const broughtFromHome = ({ finishedBefore }: GoodsReckoned, brought: number): number =>
-  Math.min(brought, finishedBefore);
 
 /** @param of mean sold of so many brought; what is sold of the first few is what would be sold of these alone */
 export const soldOf = (
@@ -54,7 +51,7 @@ export const soldOf = (
 ): readonly Sold[] =>
   goods.map((each, at) => {
     const brought = bring[at] ?? 0;
-    const home = broughtFromHome(each, brought);
+    const home = broughtFromHome(brought, each.finishedBefore);
     return { all: of(each, brought), fromHome: home > 0 ? of(each, home) : 0 };
   });
 
@@ -72,7 +69,7 @@ export function outcomeOf(seen: PlanSeen, sold: readonly Sold[]): Figures {
       return running + of(each, pieces, (bring[at] ?? 0) - pieces);
     }, 0);
   const lostBefore = goods.map((each, at) => {
-    const [home, homeSold] = [broughtFromHome(each, bring[at] ?? 0), sold[at]?.fromHome ?? 0];
+    const [home, homeSold] = [broughtFromHome(bring[at] ?? 0, each.finishedBefore), sold[at]?.fromHome ?? 0];
     return { sold: lossUnsold(each) * homeSold, left: lossUnsold(each) * (home - homeSold) };
   });
   const lostOf = (what: 'sold' | 'left') => lostBefore.reduce((running, one) => running + one[what], 0);

@@ -1,3 +1,4 @@
+import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import type { StockRow } from './stockRows';
 
 /** What brought pieces may become; kept as seconds is one of them, so `gone` is what was given, spoiled or is missing else. */
@@ -14,7 +15,7 @@ interface Pieces {
  * they are what is left, what was kept as seconds, and what is gone. Refills count as brought.
  */
 export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Record<Became, Pieces>> {
-  let rest = Math.min(brought, goods.fromHome);
+  let rest = broughtFromHome(brought, goods.fromHome);
   const of = (all: number): Pieces => {
     const fromHome = Math.max(0, Math.min(rest, all));
     rest -= fromHome;
