@@ -16,14 +16,18 @@ const otherReasons: Readonly<Record<Why, string>> = {
   cash: 'the cash before the first sale decides. Fewer are advised than pay, and the pieces that bring least for their money stay at home first.',
   atHome:
     'as many come along as are finished already. What they cost is spent, so each may as well be there to be sold.',
+  onceCost:
+    'what it brings does not pay what preparing and setting it up costs once, so only what is finished already comes along.',
   leastSizes: 'a design comes along with one each of M, L and XL, or stays at home.',
 };
 
 /** @returns why as many are advised: what decides besides the rule, then the rule by the goods it decides for most */
 export function whyWords(goods: readonly GoodsPlanned[], reader: Reader): readonly string[] {
-  const others = (['cash', 'tablePieces', 'atHome', 'leastSizes'] as const).flatMap((why) => {
+  const others = (['cash', 'tablePieces', 'onceCost', 'atHome', 'leastSizes'] as const).flatMap((why) => {
     const of = goods.filter(({ advisedBy }) => advisedBy === why);
-    return of.length === 0 ? [] : [`${listed(of.map(nameOf))}: ${otherReasons[why]}`];
+    // A design is left out with all its sizes.
+    const names = new Set(of.map((one) => (why === 'onceCost' ? one.design : nameOf(one))));
+    return of.length === 0 ? [] : [`${listed([...names])}: ${otherReasons[why]}`];
   });
   const [most] = goods
     .filter(({ advisedBy }) => advisedBy === 'rule')

@@ -1,6 +1,6 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { adviseBring } from '@/lib/stall/plan/advice/adviseBring';
+import { adviseCarried, type BatchOfJob } from '@/lib/stall/plan/advice/adviseCarried';
 import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { Limited } from '@/lib/stall/plan/advice/withinLimits';
 import { type DayCosts, dayCosts } from '@/lib/stall/plan/costs/dayCosts';
@@ -15,6 +15,7 @@ import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/o
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import type { JobInput } from '@/shared/schemas/request';
+import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { planTroubles } from './planTroubles';
@@ -124,8 +125,11 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
     ...{ goods, bring, scenarios, day, withTax: 1 + taxed },
     batch: batchOf(goods, bring, jobs),
   });
-  const limits = limitsOf(ground, goods, jobs);
-  const advised = adviseBring(goods, limits);
+  const batchOfJob = batchOfJobs(goods, jobs);
+  // What does not carry its cost without limits does not within them, and sets no money aside.
+  const free = adviseCarried(goods, { tablePieces: null, cash: null }, batchOfJob);
+  const limits = limitsOf(ground, goods, free.advice.bring, jobs);
+  const { advice: advised } = adviseCarried(goods, limits, batchOfJob, free.leftOut);
   const mine = goods.map(({ held }, at) => held ?? advised.bring[at] ?? 0);
   const taking = [...new Set(goods.map(({ rangeId }) => rangeId))].map((rangeId) => {
     const bring = goods.map((one, at) => (one.rangeId === rangeId ? advised.bring[at] : mine[at]) ?? 0);
@@ -154,10 +158,14 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
 }
 
 /** What the limits leave for pieces: what of the day is not paid yet and its batch come first, by the plan without limits. */
-function limitsOf({ asked, day, paid }: Ground, goods: readonly GoodsReckoned[], jobs: Jobs) {
+function limitsOf(
+  { asked, day, paid }: Ground,
+  goods: readonly GoodsReckoned[],
+  bring: readonly number[],
+  jobs: Jobs,
+) {
   const { tablePieces, cash } = asked.stallDay.limits;
   if (cash === null) return { tablePieces, cash, setAside: 0 };
-  const { bring } = adviseBring(goods, { tablePieces: null, cash: null });
   const ofPieces = goods.reduce(
     (sum, each, at) => sum + Math.max(0, (bring[at] ?? 0) - each.atHome) * each.cash,
     0,
@@ -180,18 +188,33 @@ function nothingFits(
 }
 
 function batchOf(goods: readonly GoodsReckoned[], bring: readonly number[], jobs: Jobs): BatchCosts {
+  const pressed = pressedOf(goods, bring);
+  return [...jobs.values()]
+    .map(({ batch }) => batch(pressed))
+    .reduce<BatchCosts>(
+      (sum, next) => ({
+        once: sum.once + next.once,
+        benchHours: sum.benchHours + next.benchHours,
+        benchPay: sum.benchPay + next.benchPay,
+        cash: sum.cash + next.cash,
+      }),
+      noBatch,
+    );
+}
+
+const noBatch: BatchCosts = { once: 0, benchHours: 0, benchPay: 0, cash: 0 };
+
+function pressedOf(goods: readonly GoodsReckoned[], bring: readonly number[]) {
   const pressed = new Map(
     goods.map((one, at) => [goodsKey(one), Math.max(0, (bring[at] ?? 0) - one.finishedBefore)]),
   );
-  return [...jobs.values()]
-    .map(({ batch }) => batch((one) => pressed.get(goodsKey(one)) ?? 0))
-    .reduce((sum, next) => ({
-      once: sum.once + next.once,
-      benchHours: sum.benchHours + next.benchHours,
-      benchPay: sum.benchPay + next.benchPay,
-      cash: sum.cash + next.cash,
-    }));
+  return (one: StallGoods): number => pressed.get(goodsKey(one)) ?? 0;
 }
+
+const batchOfJobs =
+  (goods: readonly GoodsReckoned[], jobs: Jobs): BatchOfJob =>
+  (jobId, bring) =>
+    jobs.get(jobId)?.batch(pressedOf(goods, bring)) ?? { once: 0, onceOfLines: new Map() };
 
 function shown(
   one: GoodsReckoned,

@@ -27,8 +27,8 @@ export interface GoodsPlanned extends StallGoods {
   readonly isHeld: boolean;
   /** What the sums advise. */
   readonly advised: number;
-  /** Why the advice is not the plain rule: trimmed for room, money or time, or raised by what lies at home. */
-  readonly advisedBy: 'rule' | 'atHome' | 'leastSizes' | 'tablePieces' | 'cash';
+  /** Why the advice is not the plain rule: trimmed for room, money or time, or raised by what lies at home; of `onceCost` designs only that comes along. */
+  readonly advisedBy: 'rule' | 'atHome' | 'leastSizes' | 'onceCost' | 'tablePieces' | 'cash';
 }
 
 /** What comes of a plan in one weather, or in one order of weathers over several days. */

@@ -29,10 +29,14 @@ export type LimitedDesign = readonly LimitedGoods[];
 /** Sizes that whoever stops at a table looks for first: a design comes with them or not at all. */
 const leastSizes: readonly string[] = ['M', 'L', 'XL'];
 
-/** @param wanted pieces without limits, by the order of the goods; of a design that has none nothing is brought */
+/**
+ * @param wanted pieces without limits, by the order of the goods; of a design that has none nothing is brought
+ * @param leftOut designs, by `designKey`, of which only these come along, without the sizes that a design needs
+ */
 export function limitedDesigns(
   goods: readonly GoodsReckoned[],
   wanted: readonly number[],
+  leftOut: ReadonlySet<string>,
 ): readonly LimitedDesign[] {
   const places = new Map<string, number[]>();
   for (const [at, each] of goods.entries()) {
@@ -44,7 +48,10 @@ export function limitedDesigns(
     .map((of) =>
       of.flatMap((at) => {
         const each = goods[at];
-        return each === undefined ? [] : [limitedGoods(each, at, wanted[at] ?? 0)];
+        if (each === undefined) return [];
+        const isNeeded = leastSizes.includes(each.size) && each.expected > 0;
+        const least = isNeeded && !leftOut.has(designKey(each)) ? 1 : 0;
+        return [limitedGoods(each, at, least, wanted[at] ?? 0)];
       }),
     );
 }
@@ -55,9 +62,8 @@ export function limitedDesigns(
  * One is made of a middle size even where the rule asks for none. A finished piece loses nothing by staying unsold: its
  * cost is spent. One from home earns what it brings over its leftover value, as in the plan, and pays no overhead.
  */
-function limitedGoods(each: GoodsReckoned, at: number, wanted: number): LimitedGoods {
-  const { size, expected, demand, underage, overage, atHome, finishedBefore, packaging, cash } = each;
-  const least = leastSizes.includes(size) && expected > 0 ? 1 : 0;
+function limitedGoods(each: GoodsReckoned, at: number, least: 0 | 1, wanted: number): LimitedGoods {
+  const { demand, underage, overage, atHome, finishedBefore, packaging, cash } = each;
   const sold = underage + overage;
   const soldFromHome = each.contribution + lossUnsold(each);
   const pressed = (pieces: number) => Math.max(0, pieces - atHome);

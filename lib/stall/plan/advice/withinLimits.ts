@@ -34,13 +34,15 @@ const free: Room = { pieces: 0, cash: 0 };
  * is raised until what is left fits. What room that leaves is filled by the best that fits.
  *
  * @param wanted pieces without limits, by the order of the goods
+ * @param leftOut designs, by `designKey`, that come along without the sizes that a design needs
  */
 export function withinLimits(
   goods: readonly GoodsReckoned[],
   wanted: readonly number[],
   { tablePieces, cash }: BringLimits,
+  leftOut: ReadonlySet<string> = new Set(),
 ): Limited {
-  const designs = limitedDesigns(goods, wanted);
+  const designs = limitedDesigns(goods, wanted, leftOut);
   const priced = (price: Room) => pricedChoice(designs, price, goods.length);
   const unlimited = priced(free);
   const room: Room = {

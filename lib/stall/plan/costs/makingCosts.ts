@@ -34,6 +34,12 @@ export interface BatchCosts {
   readonly cash: number;
 }
 
+/** The same of one job. */
+export interface JobBatch extends BatchCosts {
+  /** Each line's part of what is spent once, by its id. */
+  readonly onceOfLines: ReadonlyMap<string, number>;
+}
+
 export interface MakingCosts {
   readonly currency: string;
   readonly pieces: ReadonlyMap<string, PieceCosts>;
@@ -41,7 +47,7 @@ export interface MakingCosts {
    * @param pressed pieces to press of some goods
    * @throws UnsummedBatch where the sums of so many give no number
    */
-  readonly batch: (pressed: (goods: StallGoods) => number) => BatchCosts;
+  readonly batch: (pressed: (goods: StallGoods) => number) => JobBatch;
 }
 
 /** A formula of the maker's own that gives a number for a piece and none for a batch. */
@@ -58,7 +64,7 @@ const onceDrivers: readonly string[] = ['order', 'design', 'session'];
 /** Numbers of pieces whose sums a job keeps: a maker tries a few, and goes back. */
 const KEPT_PLANS = 100;
 
-const nothing: BatchCosts = { once: 0, benchHours: 0, benchPay: 0, cash: 0 };
+const nothing: JobBatch = { once: 0, benchHours: 0, benchPay: 0, cash: 0, onceOfLines: new Map() };
 
 /**
  * What making goods of a job costs. Sheets count by what pieces take of them: whether one more fills a sheet or begins
@@ -83,7 +89,7 @@ export function makingCosts(jobId: string, input: JobInput, grid: Grid): MakingC
       pieceCosts(sheet, ownRows, at),
     ]),
   );
-  const batch = (pressed: (goods: StallGoods) => number): BatchCosts => {
+  const batch = (pressed: (goods: StallGoods) => number): JobBatch => {
     const laidOut = withPieces(costed.laidOut, (lineId, size) => pressed({ jobId, lineId, size }));
     if (laidOut.job.lines.length === 0) return nothing;
     const made = costJob(laidOut, grid);
@@ -101,7 +107,7 @@ function onceEach(
   cases: CostSheet['cases'],
   jobId: string,
 ): MakingCosts['batch'] {
-  const known = new Map<string, BatchCosts>();
+  const known = new Map<string, JobBatch>();
   return (pressed) => {
     const key = cases.map(({ lineId, size }) => pressed({ jobId, lineId, size })).join();
     const found = known.get(key) ?? batch(pressed);
@@ -160,14 +166,23 @@ function pieceCosts(sheet: CostSheet, ownRows: readonly OwnRow[], at: number): P
   };
 }
 
-function batchCosts(sheet: CostSheet, pieces: ReadonlyMap<string, PieceCosts>, jobId: string): BatchCosts {
+function batchCosts(sheet: CostSheet, pieces: ReadonlyMap<string, PieceCosts>, jobId: string): JobBatch {
   const whole = (rowId: string) => wholeJob(sheet, rowId);
-  const ofPieces = sheet.cases.reduce((sum, { lineId, size, quantity }) => {
-    const each = pieces.get(goodsKey({ jobId, lineId, size }));
-    return sum + quantity * (each?.cost ?? 0);
-  }, 0);
+  const costOf = (lineId: string, size: string) => pieces.get(goodsKey({ jobId, lineId, size }))?.cost ?? 0;
+  const ofPieces = sheet.cases.reduce(
+    (sum, { lineId, size, quantity }) => sum + quantity * costOf(lineId, size),
+    0,
+  );
+  const onceOfLines = new Map<string, number>();
+  for (const [at, { lineId, size, quantity }] of sheet.cases.entries()) {
+    const value = (rowId: string) => caseValue(sheet, rowId, at);
+    const each = value('fullCost') - value('reprints') - value('packaging') - value('delivery');
+    const before = onceOfLines.get(lineId) ?? 0;
+    onceOfLines.set(lineId, before + quantity * (each - costOf(lineId, size)));
+  }
   return {
     once: sheet.fullCost - whole('reprints') - whole('packaging') - whole('delivery') - ofPieces,
+    onceOfLines,
     benchHours: whole('attended') / 60,
     benchPay: whole('labourExpected'),
     cash:

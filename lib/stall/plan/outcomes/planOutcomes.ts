@@ -35,6 +35,9 @@ export const planOutcomes = (seen: PlanSeen): readonly StallOutcome[] =>
     ),
   }));
 
+const noDay: DayCosts = { sunk: 0, avoidable: 0, hours: 0, wage: 0, overheadPerHour: 0 };
+const noBatch: BatchCosts = { once: 0, benchHours: 0, benchPay: 0, cash: 0 };
+
 type Figures = Omit<StallOutcome, 'weather' | 'weatherIds' | 'chance' | 'factor'>;
 
 /** Mean pieces sold of some goods. */
@@ -91,6 +94,15 @@ export function outcomeOf(seen: PlanSeen, sold: readonly Sold[]): Figures {
     profit,
     payPerHour: hours > 0 ? (profit + day.hours * day.wage + batch.benchPay) / hours : null,
   };
+}
+
+/** @returns mean of what pieces leave over all weathers, before day and batch: currency units */
+export function profitOfPieces(goods: readonly GoodsReckoned[], bring: readonly number[]): number {
+  const pieces = { goods, bring, scenarios: [], day: noDay, batch: noBatch, withTax: 1 };
+  return outcomeOf(
+    pieces,
+    soldOf(pieces, ({ demand }, brought) => demand.sold(brought)),
+  ).profit;
 }
 
 /** The mean over all weathers; what a working hour pays is that of the mean profit. */

@@ -27,6 +27,15 @@ describe('why as many are advised', () => {
     );
   });
 
+  it('is what it costs once, told once for a design with all its sizes', () => {
+    const sizes = fairAnswer.goods
+      .filter(({ jobId, lineId }) => jobId === otter.jobId && lineId === 'otter')
+      .map((one) => ({ ...one, advisedBy: 'onceCost', advised: 0 }) as const);
+    expect(told(...sizes)).toMatch(
+      /^Otter: what it brings does not pay what preparing and setting it up costs once/,
+    );
+  });
+
   it('is what lies at home where more of it does, beside the rule for others', () => {
     const words = told({ ...fern, advisedBy: 'atHome', atHome: 12, advised: 12 }, otter);
     expect(words).toMatch(/^Fern in L: as many come along as are finished already/);

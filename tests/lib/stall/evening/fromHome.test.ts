@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
-import type { StallTap } from '@/shared/schemas/stallEvents';
+import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { fairAnswers, fairEvening } from './fairEvening';
@@ -30,17 +30,17 @@ const planOf = (bring: number, fromHome: number): StallPlan => ({
   costs: { ...fairPlan.costs, ...{ cash: 0, avoidable: 0, stallFee: 0, hours: 0, batch: 0, benchHours: 0 } },
 });
 
-const tapsOf = (taps: readonly StallTap[]): readonly TappedEntry[] =>
+const tapsOf = (taps: readonly Tap[]): readonly TappedEntry[] =>
   taps.map((tap, at) => ({
     ...{ id: `phone-${at + 1}`, device: 'phonephone', count: at + 1, at: (620 + at) * 60_000 },
     body: { stallDayId: fairPlan.stallDayId, planId: 'plan-1', currency: 'USD', tap },
   }));
 
-const sales = (pieces: number): readonly StallTap[] =>
+const sales = (pieces: number): readonly Tap[] =>
   Array.from({ length: pieces }, () => ({ what: 'sale', goods, minor: 2800, pay: 'cash' }) as const);
 
 const answers: EveningAnswers = { ...fairAnswers, cash: { ...fairAnswers.cash, counted: null } };
-const eveningOf = (plan: StallPlan, taps: readonly StallTap[]) => fairEvening(answers, plan, tapsOf(taps));
+const eveningOf = (plan: StallPlan, taps: readonly Tap[]) => fairEvening(answers, plan, tapsOf(taps));
 
 describe('ten shirts made at 6.50', () => {
   it('cost 65.00 over the four fairs they are sold at, and no more', () => {
@@ -70,7 +70,7 @@ describe('an evening with three of ten from home', () => {
   });
 
   it('takes a refill from home too, as far as pieces lay there', () => {
-    const refill: StallTap = { what: 'refill', goods, pieces: 4 };
+    const refill: Tap = { what: 'refill', goods, pieces: 4 };
     // Six lay there, four came along and two of the refill.
     const { result } = eveningOf(planOf(4, 6), [refill, ...sales(8)]);
     expect(result.contribution).toBeCloseTo(8 * 28 - 6 * 3.9 - 2 * 6.5, 8);
@@ -78,8 +78,8 @@ describe('an evening with three of ten from home', () => {
   });
 
   it('bears what was spoiled or given at its leftover value where only pieces from home were there', () => {
-    const spoiled: StallTap = { what: 'damaged', goods, isSecond: false };
-    const second: StallTap = { what: 'damaged', goods, isSecond: true };
+    const spoiled: Tap = { what: 'damaged', goods, isSecond: false };
+    const second: Tap = { what: 'damaged', goods, isSecond: true };
     expect(eveningOf(planOf(3, 3), [spoiled]).result.gone).toBeCloseTo(3.9, 8);
     // A second keeps what leftovers keep, which is what it was worth.
     expect(eveningOf(planOf(3, 3), [second]).result.gone).toBeCloseTo(0, 8);
@@ -87,7 +87,7 @@ describe('an evening with three of ten from home', () => {
   });
 
   it('adds up from the plan to the day', () => {
-    const spoiled: StallTap = { what: 'damaged', goods, isSecond: false };
+    const spoiled: Tap = { what: 'damaged', goods, isSecond: false };
     const { bridge, result } = eveningOf(planOf(5, 4), [spoiled, ...sales(2)]);
     const steps = (bridge?.steps ?? []).reduce((sum, { by }) => sum + by, 0);
     expect((bridge?.from ?? 0) + steps).toBeCloseTo(result.profit ?? Number.NaN, 8);
