@@ -1,12 +1,13 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { adviseCarried, type BatchOfJob } from '@/lib/stall/plan/advice/adviseCarried';
+import { adviseCarried } from '@/lib/stall/plan/advice/adviseCarried';
 import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { Limited } from '@/lib/stall/plan/advice/withinLimits';
+import { type Batches, batchesOf } from '@/lib/stall/plan/costs/batchesOf';
 import { type DayCosts, dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import { dayPrice } from '@/lib/stall/plan/costs/dayPrice';
 import { jobForStall } from '@/lib/stall/plan/costs/jobForStall';
-import type { BatchCosts, MakingCosts } from '@/lib/stall/plan/costs/makingCosts';
+import type { MakingCosts } from '@/lib/stall/plan/costs/makingCosts';
 import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
 import { paidAlready } from '@/lib/stall/plan/costs/paidAlready';
 import { type GoodsAsked, goodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
@@ -15,7 +16,6 @@ import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/o
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import type { JobInput } from '@/shared/schemas/request';
-import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
 import { planTroubles } from './planTroubles';
@@ -121,15 +121,15 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
   const { asked, day, paid, scenarios, channel } = ground;
   const { stallDay, workshop } = asked;
   const taxed = channel.taxMode === 'none' ? 0 : (channel.tax?.value ?? 0);
+  const batches = batchesOf(goods, jobs);
   const seen = (bring: readonly number[]): PlanSeen => ({
     ...{ goods, bring, scenarios, day, withTax: 1 + taxed },
-    batch: batchOf(goods, bring, jobs),
+    batch: batches.all(bring),
   });
-  const batchOfJob = batchOfJobs(goods, jobs);
   // What does not carry its cost without limits does not within them, and sets no money aside.
-  const free = adviseCarried(goods, { tablePieces: null, cash: null }, batchOfJob);
-  const limits = limitsOf(ground, goods, free.advice.bring, jobs);
-  const { advice: advised } = adviseCarried(goods, limits, batchOfJob, free.leftOut);
+  const free = adviseCarried(goods, { tablePieces: null, cash: null }, batches.ofJob);
+  const limits = limitsOf(ground, goods, free.advice.bring, batches);
+  const { advice: advised } = adviseCarried(goods, limits, batches.ofJob, free.leftOut);
   const mine = goods.map(({ held }, at) => held ?? advised.bring[at] ?? 0);
   const taking = [...new Set(goods.map(({ rangeId }) => rangeId))].map((rangeId) => {
     const bring = goods.map((one, at) => (one.rangeId === rangeId ? advised.bring[at] : mine[at]) ?? 0);
@@ -162,7 +162,7 @@ function limitsOf(
   { asked, day, paid }: Ground,
   goods: readonly GoodsReckoned[],
   bring: readonly number[],
-  jobs: Jobs,
+  batches: Batches,
 ) {
   const { tablePieces, cash } = asked.stallDay.limits;
   if (cash === null) return { tablePieces, cash, setAside: 0 };
@@ -170,7 +170,7 @@ function limitsOf(
     (sum, each, at) => sum + Math.max(0, (bring[at] ?? 0) - each.atHome) * each.cash,
     0,
   );
-  const once = batchOf(goods, bring, jobs).cash - ofPieces;
+  const once = batches.all(bring).cash - ofPieces;
   const setAside = day.sunk + day.avoidable - paid + once;
   return { tablePieces, cash: cash - setAside, setAside };
 }
@@ -186,35 +186,6 @@ function nothingFits(
     ? { limit: 'cash', most, setAside, least: setAside + found.least }
     : { limit: 'tablePieces', most, least: found.least };
 }
-
-function batchOf(goods: readonly GoodsReckoned[], bring: readonly number[], jobs: Jobs): BatchCosts {
-  const pressed = pressedOf(goods, bring);
-  return [...jobs.values()]
-    .map(({ batch }) => batch(pressed))
-    .reduce<BatchCosts>(
-      (sum, next) => ({
-        once: sum.once + next.once,
-        benchHours: sum.benchHours + next.benchHours,
-        benchPay: sum.benchPay + next.benchPay,
-        cash: sum.cash + next.cash,
-      }),
-      noBatch,
-    );
-}
-
-const noBatch: BatchCosts = { once: 0, benchHours: 0, benchPay: 0, cash: 0 };
-
-function pressedOf(goods: readonly GoodsReckoned[], bring: readonly number[]) {
-  const pressed = new Map(
-    goods.map((one, at) => [goodsKey(one), Math.max(0, (bring[at] ?? 0) - one.finishedBefore)]),
-  );
-  return (one: StallGoods): number => pressed.get(goodsKey(one)) ?? 0;
-}
-
-const batchOfJobs =
-  (goods: readonly GoodsReckoned[], jobs: Jobs): BatchOfJob =>
-  (jobId, bring) =>
-    jobs.get(jobId)?.batch(pressedOf(goods, bring)) ?? { once: 0, onceOfLines: new Map() };
 
 function shown(
   one: GoodsReckoned,
@@ -234,8 +205,9 @@ function shown(
 
 const belowZero = ({ atHome }: StallAsked, goods: readonly GoodsReckoned[]): readonly StallTrouble[] =>
   atHome.flatMap(({ pieces, ...home }): readonly StallTrouble[] => {
+    if (pieces >= 0) return [];
     const one = goods.find((each) => goodsKey(each) === goodsKey(home));
-    if (one === undefined || pieces >= 0) return [];
+    if (one === undefined) return [];
     return [{ kind: 'stockBelowZero', goods: home, design: one.design, pieces }];
   });
 

@@ -26,6 +26,13 @@ export interface GoodsAsked extends StallGoods {
   readonly held: number | null;
 }
 
+/** What is noted of goods, by their key: looking through lists for each of a thousand goods takes a second. */
+interface Noted {
+  readonly held: ReadonlyMap<string, number>;
+  readonly atHome: ReadonlyMap<string, number>;
+  readonly madeForDay: ReadonlyMap<string, number>;
+}
+
 interface AllGoods {
   readonly goods: readonly GoodsAsked[];
   readonly troubles: readonly StallTrouble[];
@@ -43,6 +50,7 @@ export function goodsAsked(asked: StallAsked, piecesPerTicket: number, leftoverS
   const pieces = rangePieces({ stallDay, past, piecesPerTicket });
   const troubles: StallTrouble[] = [];
   const goods: GoodsAsked[] = [];
+  const noted = notedOf(asked);
   if (stallDay.forecast.from !== 'typed' && [...pieces.values()].every((one) => one === null)) {
     return { goods, troubles: [{ kind: 'noForecast', rangeId: null, range: null }] };
   }
@@ -51,7 +59,7 @@ export function goodsAsked(asked: StallAsked, piecesPerTicket: number, leftoverS
     const all = pieces.get(range.id) ?? null;
     if (all === null) troubles.push({ kind: 'noForecast', rangeId: range.id, range: range.name });
     else {
-      const found = goodsOf(asked, range, all * stallDay.eventFactor, leftoverShare);
+      const found = goodsOf(asked, noted, range, all * stallDay.eventFactor, leftoverShare);
       goods.push(...found.goods);
       troubles.push(...found.troubles);
     }
@@ -61,7 +69,25 @@ export function goodsAsked(asked: StallAsked, piecesPerTicket: number, leftoverS
 
 // Helpers
 
-function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare: number): AllGoods {
+const notedOf = ({ stallDay, atHome, madeForDay }: StallAsked): Noted => ({
+  held: byKey(stallDay.held, ({ bring }) => bring),
+  atHome: byKey(atHome, ({ pieces }) => pieces),
+  madeForDay: byKey(madeForDay, ({ pieces }) => pieces),
+});
+
+/** The first that is noted of some goods counts. */
+const byKey = <One extends StallGoods>(
+  all: readonly One[],
+  of: (one: One) => number,
+): ReadonlyMap<string, number> => new Map(all.toReversed().map((one) => [goodsKey(one), of(one)] as const));
+
+function goodsOf(
+  asked: StallAsked,
+  noted: Noted,
+  range: StallRange,
+  pieces: number,
+  dayShare: number,
+): AllGoods {
   const { forecast } = asked.stallDay;
   const days = forecast.from === 'pastDays' ? daysRestedOn(asked.past, forecast.stallDayIds) : [];
   const shares = designShares(range, days);
@@ -81,7 +107,7 @@ function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare:
       return [];
     }
     return made.blank.sizes.flatMap(({ name }) =>
-      goodsOfSize(asked, range, design, made.line, name, {
+      goodsOfSize(noted, range, design, made.line, name, {
         design: design.name === '' ? made.line.name : design.name,
         expected: pieces * (shares[at] ?? 0) * (sizes.get(name) ?? 0),
         leftoverShare: design.leftoverShare ?? dayShare,
@@ -92,7 +118,7 @@ function goodsOf(asked: StallAsked, range: StallRange, pieces: number, dayShare:
 }
 
 function goodsOfSize(
-  { stallDay, atHome, madeForDay }: StallAsked,
+  noted: Noted,
   range: StallRange,
   { jobId, lineId }: RangeDesign,
   line: Line,
@@ -101,10 +127,9 @@ function goodsOfSize(
 ): readonly GoodsAsked[] {
   const goods = { jobId, lineId, size };
   const key = goodsKey(goods);
-  const held = stallDay.held.find((one) => goodsKey(one) === key)?.bring ?? null;
-  const piecesOf = (all: StallAsked['atHome']) => all.find((one) => goodsKey(one) === key)?.pieces ?? 0;
-  const home = Math.max(0, Math.floor(piecesOf(atHome)));
-  const finishedBefore = Math.max(0, home - piecesOf(madeForDay));
+  const held = noted.held.get(key) ?? null;
+  const home = Math.max(0, Math.floor(noted.atHome.get(key) ?? 0));
+  const finishedBefore = Math.max(0, home - (noted.madeForDay.get(key) ?? 0));
   if (!(figures.expected > 0) && held === null && home === 0) return [];
   return [{ ...goods, rangeId: range.id, line, ...figures, atHome: home, finishedBefore, held }];
 }
