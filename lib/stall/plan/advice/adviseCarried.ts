@@ -6,7 +6,7 @@ import type { GoodsReckoned } from './goodsReckoned';
 import type { BringLimits } from './withinLimits';
 
 /** What making a job's part of a plan costs beside its pieces; by the order of the goods. */
-export type BatchOfJob = (jobId: string, bring: readonly number[]) => Pick<JobBatch, 'once' | 'onceOfLines'>;
+type BatchOfJob = (jobId: string, bring: readonly number[]) => Pick<JobBatch, 'once' | 'onceOfLines'>;
 
 interface Carried {
   readonly advice: Advice;
@@ -44,7 +44,7 @@ export function adviseCarried(
       worstOf(designs, (design) => lossOfDesign(goods, design, advice.bring, known)) ??
       worstOf(jobs, (job) => lossOfJob(goods, job, advice.bring, known));
     if (worst === null) return { advice, leftOut: out };
-    out = new Set([...out, ...worst.flatMap((at) => designsAt(goods, at))]);
+    out = new Set([...out, ...worst.flatMap((at) => goods[at] ?? []).map(designKey)]);
   }
 }
 
@@ -75,11 +75,6 @@ function groupsOf(goods: readonly GoodsReckoned[], keyOf: (each: GoodsReckoned) 
   }
   return [...groups.values()];
 }
-
-const designsAt = (goods: readonly GoodsReckoned[], at: number): readonly string[] => {
-  const each = goods[at];
-  return each === undefined ? [] : [designKey(each)];
-};
 
 /** @returns the group that loses most; null where none does */
 function worstOf(groups: readonly Group[], lossOf: (group: Group) => number): Group | null {

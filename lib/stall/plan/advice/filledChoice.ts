@@ -21,6 +21,7 @@ export function filledChoice(
   patience: Patience,
 ): Choice {
   let choice = from;
+  patience.left -= from.bring.length;
   const open = designs.map((design) => nextMoves(design, choice.bring));
   for (;;) {
     const [best, second] = bestTwo(open, choice, room, patience);
@@ -63,6 +64,8 @@ function bestExchange(
   let best: Choice | null = null;
   for (const less of designs.flatMap((design) => lessMoves(design, from.bring))) {
     const without = moved(from, less);
+    // What may come next is looked up for all goods.
+    patience.left -= from.bring.length;
     for (const more of designs.flatMap((design) => nextMoves(design, without.bring))) {
       if (patience.left <= 0 || (best ?? from).worth >= patience.bound - NOISE) return best;
       const exchanged = moved(without, more);

@@ -23,6 +23,8 @@ export interface Limited {
 
 const NOISE = 1e-9;
 const HALVINGS = 60;
+/** Prices that differ by no more than this part decide alike for all but pieces that earn the same. */
+const CLOSE = 2 ** -40;
 /** No room is worth more than this to any piece. */
 const HIGHEST_PRICE = 1e12;
 /** Moves that are weighed to exchange pieces, some hundredths of a second; what that leaves is told as the gap. */
@@ -119,7 +121,7 @@ function raised(
     [low, high] = [high, high * 2];
     kept = at(high);
   }
-  for (let turn = 0; turn < HALVINGS; turn += 1) {
+  for (let turn = 0; turn < HALVINGS && high - low > high * CLOSE; turn += 1) {
     const middle = (low + high) / 2;
     const choice = at(middle);
     if (fits(choice, room)) [high, kept] = [middle, choice];
