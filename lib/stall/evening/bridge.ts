@@ -1,7 +1,5 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
-import { weathersKey } from '@/lib/stall/plan/demand/scenarios';
-import { daysInOrder } from '@/lib/stall/sellingDays';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
