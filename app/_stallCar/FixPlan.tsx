@@ -55,10 +55,9 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
             : isFixed
               ? carWords.same
               : undefined;
-  const moved = loads.reduce(
-    (sum, { quantity, place }) => sum + (place.kind === 'van' ? Math.max(0, quantity) : 0),
-    0,
-  );
+  const moved = (to: 'van' | 'home') =>
+    loads.reduce((sum, { quantity, place }) => sum + (place.kind === to ? Math.max(0, quantity) : 0), 0);
+  const [toCar, toHome] = [moved('van'), moved('home')];
   const words = [...new Set(obstacles.map(planObstacleWords))];
   return (
     <div className={styles.rows}>
@@ -109,7 +108,7 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
           : isFixed
             ? carWords.same
             : toIssue?.kind === 'ready'
-              ? loadedWords(moved, moved > 0 ? unknown : 0, formatter)
+              ? loadedWords({ toCar, toHome, unknown: toCar > 0 ? unknown : 0 }, formatter)
               : ''}
       </p>
     </div>

@@ -1,7 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { FloatToSay } from '@/app/_words/stall/carWords';
-import { carMoves } from '@/lib/stall/car/carMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
+import { planMoves } from '@/lib/stall/car/planMoves';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
@@ -78,8 +78,8 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
     toIssue,
     // What a closed day brought has come home or gone: a newer plan corrects the close.
     loads:
-      closeInForce(papers.dayClose, id) === null
-        ? carMoves(id, goods, { piles, moves: entries.stockMove })
+      now !== null && closeInForce(papers.dayClose, id) === null
+        ? planMoves(id, goods, { piles, moves: entries.stockMove })
         : [],
     unknown: goods.reduce((sum, one) => (counted.has(goodsKey(one)) ? sum : sum + one.bring), 0),
     differences,

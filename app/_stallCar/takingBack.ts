@@ -1,7 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { carMoves } from '@/lib/stall/car/carMoves';
+import { planMoves } from '@/lib/stall/car/planMoves';
 import type { PlansOfDay } from '@/lib/stall/car/plansOf';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { ShownPlan } from './carOnScreen';
 
 /**
@@ -16,17 +15,10 @@ export function takePlanBack(
   if (counts === null) return;
   const issued = entries.issuing.filter(({ body }) => body.paperId === counts.id);
   const [before] = earlier;
-  const brought = before?.body.goods ?? [];
-  const bringOf = new Map(brought.map((one) => [goodsKey(one), one.bring]));
-  const goods = counts.body.goods.map(({ jobId, lineId, size }) => ({
-    ...{ jobId, lineId, size },
-    bring: bringOf.get(goodsKey({ jobId, lineId, size })) ?? 0,
-  }));
-  const named = new Set(goods.map(goodsKey));
-  const others = brought.filter((one) => !named.has(goodsKey(one)));
+  const stock = { piles, moves: entries.stockMove };
   note(`Take back the plan of ${name}`, [
     ...issued.map(({ id }) => ({ kind: 'takeBack', body: { entryId: id } }) as const),
-    ...carMoves(counts.body.stallDayId, [...goods, ...others], { piles, moves: entries.stockMove }).map(
+    ...planMoves(counts.body.stallDayId, before?.body.goods ?? [], stock).map(
       (body) => ({ kind: 'stockMove', body }) as const,
     ),
   ]);

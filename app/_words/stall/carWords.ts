@@ -76,11 +76,17 @@ export function planDifferenceWords(
   ];
 }
 
-/** What fixing moves from home into the car. */
-export const loadedWords = (pieces: number, unknown: number, { count }: Money): string =>
+/** What fixing moves from home into the car, and out of it. */
+export const loadedWords = (
+  { toCar, toHome, unknown }: Readonly<Record<'toCar' | 'toHome' | 'unknown', number>>,
+  { count }: Money,
+): string =>
   [
-    ...(pieces > 0
-      ? [`${count(pieces, 'piece')} of the stock ${pieces === 1 ? 'moves' : 'move'} to the car.`]
+    ...(toCar > 0
+      ? [`${count(toCar, 'piece')} of the stock ${toCar === 1 ? 'moves' : 'move'} to the car.`]
+      : []),
+    ...(toHome > 0
+      ? [`${count(toHome, 'piece')} of the stock ${toHome === 1 ? 'comes' : 'come'} home from the car.`]
       : []),
     ...(unknown > 0 ? [`Of ${count(unknown, 'piece')} nobody counted a stock, so none is moved.`] : []),
   ].join(' ');

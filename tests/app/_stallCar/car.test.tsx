@@ -113,6 +113,23 @@ describe('loading the car', () => {
     expect(lying('home')).toBe(12);
   });
 
+  it('takes a design out of the car that the plan fixed anew does not have', async () => {
+    await enter(<Room />);
+    fernCounted(12);
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    expect([lying('home'), lying('van')]).toEqual([3, 9]);
+    cleanup();
+    const withoutFern = fairAnswer.goods.filter(
+      ({ jobId, lineId }) => jobId !== 'fair-shirts' || lineId !== 'fern',
+    );
+    await enter(<Room answer={{ ...fairAnswer, goods: withoutFern }} />);
+    expect(car().getByText(/^9 pieces of the stock come home from the car/)).toBeVisible();
+    await press('Fix it anew');
+    await eventually(() => expect(plans()).toHaveLength(2));
+    expect([lying('home'), lying('van')]).toEqual([12, 0]);
+  });
+
   it('takes a plan back with what was moved for it', async () => {
     await enter(<Room />);
     fernCounted(12);

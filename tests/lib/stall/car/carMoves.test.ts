@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carMoves } from '@/lib/stall/car/carMoves';
+import { planMoves } from '@/lib/stall/car/planMoves';
 import { foldStock, type Pile } from '@/lib/stock/foldStock';
 import { goods, home, item, StallStock, van } from '@/tests/lib/stall/stallStock';
 
@@ -60,5 +61,21 @@ describe('loading the car', () => {
 
   it('leaves nothing anywhere of a stock that is empty', () => {
     expect(carMoves('spring', [{ ...goods, bring: 5 }], { piles: foldStock([]), moves: [] })).toEqual([]);
+  });
+});
+
+describe('a plan in the place of another', () => {
+  it('takes out of the car what was loaded for the day and it does not name, what other days have there not', () => {
+    const stock = new StallStock();
+    stock.count(30);
+    stock.load('spring', 9);
+    stock.load('autumn', 4);
+    const otter = { ...goods, lineId: 'otter', bring: 7 };
+    expect(planMoves('spring', [otter], stock)).toEqual(moved(-9));
+    expect(planMoves('spring', [], stock)).toEqual(moved(-9));
+    expect(planMoves('spring', [{ ...goods, bring: 11 }], stock)).toEqual(moved(2));
+    // What a second plan took out already stays out.
+    stock.load('spring', 0);
+    expect(planMoves('spring', [otter], stock)).toEqual([]);
   });
 });
