@@ -70,20 +70,15 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   const form = { orderId: plan.stallDayId, name: `evening ${close?.id ?? 'open'}`, isErased: false };
   const first = close === null ? noAnswers : answersOfClose(close.body);
   const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
-  const count = useMemo(
-    () =>
-      foldTaps(
-        plan,
-        stallTap,
-        wallAt,
-        plansOf(stallPlan, plan.stallDayId, plansCountedBy(stallTap, dayClose)).earlier,
-      ),
+  const earlier = useMemo(
+    () => plansOf(stallPlan, plan.stallDayId, plansCountedBy(stallTap, dayClose)).earlier,
     [plan, stallTap, stallPlan, dayClose],
   );
+  const count = useMemo(() => foldTaps(plan, stallTap, wallAt, earlier), [plan, stallTap, earlier]);
   const isBeyond = useMemo(() => isBeyondReach(plan, count, answers), [plan, count, answers]);
   const evening = useMemo(
-    () => reconcile(plan, count, isBeyond ? noAnswers : answers, wallAt),
-    [plan, count, answers, isBeyond],
+    () => reconcile(plan, count, isBeyond ? noAnswers : answers, wallAt, earlier),
+    [plan, count, answers, isBeyond, earlier],
   );
   const tapsBefore = useMemo(
     () =>

@@ -2,7 +2,8 @@ import { wallAt } from '@/app/_clock/wallAt';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { IssueOutcome } from '@/app/_store/documentsState';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
-import { type CloseStock, closeMoves } from '@/lib/stall/evening/closeMoves';
+import { type CloseStock, closedRows, closeMoves } from '@/lib/stall/evening/closeMoves';
+import { strayRow } from '@/lib/stall/evening/strayRow';
 import type { EveningOnScreen } from './eveningOnScreen';
 
 /**
@@ -17,6 +18,7 @@ export function closeDay({
   today,
 }: Pick<EveningOnScreen, 'workspace' | 'fixed' | 'evening' | 'answers' | 'today'>): Promise<IssueOutcome> {
   const { stallDayId, title } = evening.plan;
+  const strays = closedRows({ goods: [], strays: evening.strays.map(strayRow) });
   return workspace.issue(`Close ${title}`, {
     kind: 'dayClose',
     about: { kind: 'stallDay', id: stallDayId },
@@ -24,7 +26,7 @@ export function closeDay({
     body: (number) =>
       closeBody(evening, { number, issuedOn: today, planId: fixed.id, answers, clock: wallAt }),
     notes: (paperId) =>
-      closeMoves(evening.rows, closeStockOf(workspace, stallDayId), paperId).map((body) => ({
+      closeMoves([...evening.rows, ...strays], closeStockOf(workspace, stallDayId), paperId).map((body) => ({
         kind: 'stockMove' as const,
         body,
       })),

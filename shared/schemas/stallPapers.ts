@@ -173,6 +173,20 @@ export const dayCloseSchema = z.strictObject({
       }),
     )
     .max(1500),
+  /** Tapped, but in no plan: without a price or a cost, yet they left the stock. Left out where there are none. */
+  strays: z
+    .array(
+      stallGoodsSchema.extend({
+        brought: piecesSchema,
+        sold: z.int().min(-100_000).max(100_000),
+        given: piecesSchema,
+        damaged: piecesSchema,
+        seconds: piecesSchema,
+        counted: piecesSchema,
+      }),
+    )
+    .max(1500)
+    .exactOptional(),
   reductions: minorSchema,
   money: z.strictObject({
     gross: minorSchema,

@@ -9,6 +9,7 @@ import { lostSales } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
 import { wishesKept } from './wishesKept';
+import { strayRow } from './strayRow';
 
 interface CloseMade {
   readonly number: PaperNumber;
@@ -37,6 +38,7 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
     ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
     days: plan.days.map(({ day }) => day),
     goods: evening.rows.map((row) => goodsClosed(evening, row, made)),
+    ...(evening.strays.length === 0 ? {} : { strays: evening.strays.map(strayRow) }),
     reductions,
     money: kept,
     weatherId: evening.weatherId,

@@ -1,4 +1,5 @@
 import { carNet, isOf, loadsOf, type NotedMove } from '@/lib/stall/car/dayMoves';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
 import type { StallGoods } from '@/shared/schemas/stallDay';
@@ -9,6 +10,15 @@ import type { StockRow } from './stockRows';
 export type ClosedRow = Pick<StockRow, 'brought' | 'sold' | 'given' | 'damaged' | 'seconds' | 'counted'> & {
   readonly goods: StallGoods;
 };
+
+/** What a close says, as its paper keeps it. */
+type ClosedGoods = StallGoods & Omit<ClosedRow, 'goods'>;
+
+/** @returns every row that a close books: goods of a plan, and those that no plan names */
+export const closedRows = (close: {
+  readonly goods: readonly ClosedGoods[];
+  readonly strays?: readonly ClosedGoods[];
+}): readonly ClosedRow[] => [...close.goods, ...(close.strays ?? [])].map((goods) => ({ ...goods, goods }));
 
 /** What a close of a day is booked against. */
 export interface CloseStock {
@@ -26,7 +36,8 @@ export interface CloseStock {
  * that a correction books its difference alone, what was never loaded is taken from home, what was loaded twice goes
  * back, and what other days have in the same car stays there.
  *
- * What was brought and is nowhere noted is booked as made, by the first close alone. Of goods of which nobody ever
+ * Goods that were loaded for the day or booked by an earlier close of it and that no row names come home: they were not
+ * along. What was brought and is nowhere noted is booked as made, by the first close alone. Of goods of which nobody ever
  * noted anything only what was counted comes home. Goods that were not counted stay in the car.
  *
  * @param paperId the close itself, by which its moves are found again
@@ -37,22 +48,15 @@ export function closeMoves(
   paperId: string,
 ): readonly StockMove[] {
   const day = dayOf(stock);
-  return rows.flatMap((row) => movesOf(row, day, paperId));
+  return [...rows, ...unnamed(rows, day)].flatMap((row) => movesOf(row, day, paperId));
 }
 
 /**
  * @param close the one in force
  * @returns whether the day moved something else than its close says: two devices closed it before they met
  */
-export const isBookedTwice = (
-  close: { readonly goods: readonly (StallGoods & Omit<ClosedRow, 'goods'>)[] },
-  stock: CloseStock,
-): boolean =>
-  closeMoves(
-    close.goods.map((goods) => ({ ...goods, goods })),
-    stock,
-    'asked',
-  ).length > 0;
+export const isBookedTwice = (close: Parameters<typeof closedRows>[0], stock: CloseStock): boolean =>
+  closeMoves(closedRows(close), stock, 'asked').length > 0;
 
 // Helpers
 
@@ -78,6 +82,19 @@ function dayOf({ stallDayId, moves, piles, closes }: CloseStock): DayBooked {
     isCorrection: closes.some(({ withdrawn }) => !withdrawn),
     closedAt: booked.length === 0 ? null : Math.min(...booked.map(({ at }) => at)),
   };
+}
+
+const NONE = { brought: 0, sold: 0, given: 0, damaged: 0, seconds: 0, counted: 0 } as const;
+
+function unnamed(rows: readonly ClosedRow[], { own }: DayBooked): readonly ClosedRow[] {
+  const named = new Set(rows.map(({ goods }) => goodsKey(goods)));
+  const found = new Map<string, ClosedRow>();
+  for (const { item } of own.map(({ body }) => body)) {
+    if (item.kind !== 'finished' || named.has(goodsKey(item))) continue;
+    const { jobId, lineId, size } = item;
+    found.set(goodsKey(item), { ...NONE, goods: { jobId, lineId, size } });
+  }
+  return [...found.values()];
 }
 
 function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly StockMove[] {

@@ -1,3 +1,5 @@
+import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import { besidePlan } from '@/lib/stall/count/besidePlan';
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
@@ -26,7 +28,7 @@ export interface Evening {
   readonly count: DayCount;
   readonly soldFrom: 'taps' | 'count';
   readonly rows: readonly StockRow[];
-  /** Tapped, but in no row of the plan. */
+  /** Tapped, but in no plan of the day that is here. */
   readonly strays: readonly GoodsCount[];
   /** More was noted than was brought. */
   readonly overdrawn: readonly StockRow[];
@@ -46,22 +48,25 @@ export interface Evening {
  * Holds what was noted through a day against what is there in the evening.
  *
  * @param clock how moments stand on the wall of whoever counted
+ * @param earlier plans of the day that this one took the place of, the newest first: goods that were tapped by them and
+ *   that it does not name have rows of their own
  */
 export function reconcile(
   plan: StallPlan,
   count: DayCount,
   answers: EveningAnswers,
   clock: WallClock,
+  earlier: readonly Pick<FixedPlan, 'body'>[] = [],
 ): Evening {
-  const rows = stockRows(plan, count, answers);
+  const rows = stockRows(plan, count, answers, besidePlan(plan, earlier, count.goods));
   const money = dayMoney(plan, count, rows, answers);
   const result = dayResult(plan, rows, money, answers.hours);
   const weather = dayWeather(plan, count, answers);
-  const planned = new Set(plan.goods.map(goodsKey));
+  const named = new Set(rows.map(({ key }) => key));
   return {
     ...{ plan, count, rows, money, result, weather, weatherId: sameOfAll(weather) },
     soldFrom: soldFromOf(count),
-    strays: count.goods.filter((goods) => !planned.has(goodsKey(goods))),
+    strays: count.goods.filter((goods) => !named.has(goodsKey(goods))),
     overdrawn: rows.filter(({ reckoned }) => reckoned !== null && reckoned < 0),
     pieces: rows.reduce((sum, { sold }) => sum + sold, 0),
     bridge: bridgeOf(plan, rows, money, result, weather.weatherIds),

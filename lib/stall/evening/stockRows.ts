@@ -38,19 +38,29 @@ export interface StockRow {
 export const soldFromOf = ({ tickets }: Pick<DayCount, 'tickets'>): 'taps' | 'count' =>
   tickets.length > 0 ? 'taps' : 'count';
 
-/** What became of all goods of a plan, with what the maker counted and said of it. */
+/**
+ * What became of all goods of a plan, with what the maker counted and said of it.
+ *
+ * @param beside goods that were tapped and that an earlier plan names, of `besidePlan`; they stand last
+ */
 export function stockRows(
   plan: StallPlan,
   count: DayCount,
   { stock }: Pick<EveningAnswers, 'stock'>,
+  beside: readonly PlannedGoods[] = [],
 ): readonly StockRow[] {
   const counts = new Map(count.goods.map((goods) => [goodsKey(goods), goods]));
   const isTapped = soldFromOf(count) === 'taps';
-  return plan.goods.map((goods) => {
+  const planned = plan.goods.map((goods) => {
     const key = goodsKey(goods);
     const tapped = counts.get(key) ?? untouched(goods);
     return isTapped ? tappedRow(key, goods, tapped, stock) : countedRow(key, goods, tapped, stock);
   });
+  const others = beside.map((goods) => {
+    const key = goodsKey(goods);
+    return besideRow(key, goods, counts.get(key) ?? untouched({ ...goods, bring: 0 }), stock);
+  });
+  return [...planned, ...others];
 }
 
 /** Why a count that finds more or fewer may differ from what was noted. */
@@ -85,6 +95,18 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
     revenueMinor: tapped.revenueMinor + by.untapped * goods.price,
     lastSoldAt: tapped.lastSoldAt,
   };
+}
+
+/**
+ * What went of goods that the plan does not name was there: so many were brought as went, and nobody is asked to count
+ * what is not on the table. They were taken off it and did not sell out, so that no moment tells of a pace.
+ */
+function besideRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
+  const gone = tapped.sold + tapped.given + tapped.damaged;
+  const there = { ...tapped, brought: Math.max(tapped.brought, gone), lastSoldAt: null };
+  const isAllGone = there.brought === gone;
+  const counted = isAllGone ? { [key]: { pieces: 0, reason: null }, ...stock.counted } : stock.counted;
+  return tappedRow(key, goods, there, { ...stock, counted });
 }
 
 /** What did not come home and was neither given nor spoiled was sold, at the price of the plan. */

@@ -96,8 +96,8 @@ export function secondsHome({ rows, plan }: Evening, { count, number }: Formatte
   return `${count(seconds, 'second')} ${seconds === 1 ? 'goes' : 'go'} home in the grade of seconds; ${price}.`;
 }
 
-/** Sold, but in no row of the plan that counts. */
+/** Sold, but in no plan that is here. */
 export function straysWords({ strays }: Evening, { count }: Formatter): string {
   const sold = strays.reduce((sum, goods) => sum + goods.sold, 0);
-  return `${count(sold, 'piece')} of ${count(strays.length, 'size')} that this plan does not have: their money is in the takings, their cost in no sum here. Fix a plan with them first, or the profit is told too high.`;
+  return `${count(sold, 'piece')} of ${count(strays.length, 'size')} that no plan here has: they leave the stock and their money is in the takings, but their cost is in no sum here. Fix a plan with them first, or the profit is told too high.`;
 }
