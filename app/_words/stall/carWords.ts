@@ -59,7 +59,7 @@ export function planObstacleWords(obstacle: PlanObstacle): string {
 
 /** What the plan of now says otherwise than the fixed one. */
 export function planDifferenceWords(
-  { bring, prices, pieces, isOtherwise }: PlanDifferences,
+  { bring, prices, pieces, secondsShare, isOtherWeather, isOtherCost, isOtherwise }: PlanDifferences,
   { number }: Money,
 ): readonly string[] {
   const named = bring.map(({ design, size, before, now }) => {
@@ -72,9 +72,23 @@ export function planDifferenceWords(
       ? [`${number(pieces.now)} pieces for ${number(pieces.before)}: ${listed(named)}.`]
       : []),
     ...(prices.length > 0 ? [`Other prices: ${listed(priced)}.`] : []),
-    ...(isOtherwise ? ['Days, sets, the last hour, the float, fees or costs are not what was fixed.'] : []),
+    ...(secondsShare === null
+      ? []
+      : [`Seconds: ${shareWords(secondsShare.now, number)} for ${shareWords(secondsShare.before, number)}.`]),
+    ...(isOtherWeather
+      ? ['Other weathers or chances: taps and the evening go by those that were fixed.']
+      : []),
+    ...(isOtherCost
+      ? ['Other costs of goods, of packing, of leftovers: the evening reckons with those that were fixed.']
+      : []),
+    ...(isOtherwise
+      ? ['Days, sets, the last hour, the float, fees or costs of the day are not what was fixed.']
+      : []),
   ];
 }
+
+const shareWords = (share: number | null, number: Money['number']): string =>
+  share === null ? 'no price' : `${number(share * 100)} % of the price`;
 
 /** What fixing moves from home into the car, and out of it. */
 export const loadedWords = (

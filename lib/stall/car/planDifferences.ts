@@ -18,7 +18,13 @@ export interface PlanDifferences {
   })[];
   /** Pieces in all. */
   readonly pieces: { readonly before: number; readonly now: number };
-  /** Something else than numbers and prices: sets, days, the last hour, the float, fees or costs. */
+  /** What a second costs, share of the price of the hour; null where it has no price. Null where both say the same. */
+  readonly secondsShare: { readonly before: number | null; readonly now: number | null } | null;
+  /** Weathers by which the day is counted and held against the plan: their names, parts and chances. */
+  readonly isOtherWeather: boolean;
+  /** What goods of both plans cost to make and pack, or keep of it unsold. */
+  readonly isOtherCost: boolean;
+  /** Something else than all of these: sets, days, the last hour, the float, fees or costs of the day. */
   readonly isOtherwise: boolean;
 }
 
@@ -40,10 +46,19 @@ export function planDifferences(before: Told, now: Told): PlanDifferences | null
   const prices = changes((goods) => goods.price).filter(
     (row) => was.has(goodsKey(row)) && is.has(goodsKey(row)),
   );
-  const isOtherwise = restOf(before) !== restOf(now);
-  return bring.length === 0 && prices.length === 0 && !isOtherwise
+  const others = {
+    secondsShare: secondsOf(before, now),
+    isOtherWeather: canonicalText(before.weathers) !== canonicalText(now.weathers),
+    isOtherCost: before.goods.some((old) => {
+      const fresh = is.get(goodsKey(old));
+      return fresh !== undefined && isOtherCost(old, fresh);
+    }),
+    isOtherwise: restOf(before) !== restOf(now),
+  };
+  const isSame = bring.length === 0 && prices.length === 0 && Object.values(others).every((one) => !one);
+  return isSame
     ? null
-    : { bring, prices, pieces: { before: piecesOf(before), now: piecesOf(now) }, isOtherwise };
+    : { bring, prices, pieces: { before: piecesOf(before), now: piecesOf(now) }, ...others };
 }
 
 /** @returns pieces that a plan brings. */
@@ -54,7 +69,20 @@ export const piecesOf = ({ goods }: Pick<StallPlan, 'goods'>): number =>
 
 const byKey = (goods: readonly PlannedGoods[]) => new Map(goods.map((one) => [goodsKey(one), one] as const));
 
-/** What a plan expects follows the weather report and is no difference to whoever loads the car. */
+function secondsOf(one: Told, other: Told): PlanDifferences['secondsShare'] {
+  const [before, now] = [one.secondsShare ?? null, other.secondsShare ?? null];
+  return before === now ? null : { before, now };
+}
+
+/** Of how many come from home nothing is told where their number is another one anyhow. */
+const isOtherCost = (old: PlannedGoods, fresh: PlannedGoods): boolean =>
+  costsOf(old) !== costsOf(fresh) || (old.bring === fresh.bring && old.fromHome !== fresh.fromHome);
+
+/** To nine digits: what differs behind them comes of the order of sums. */
+const costsOf = ({ cost, packaging, leftoverShare }: PlannedGoods): string =>
+  [cost, packaging, leftoverShare].map((figure) => figure?.toPrecision(9) ?? 'unknown').join(' ');
+
+/** What a plan expects comes of all the rest and is no difference by itself. */
 function restOf(plan: Told): string {
   const { title, place, days, currency, ranges, sets, lastHourFrom, float, costs, goods } = plan;
   const { taxMode, tax, taxRounding, cardFee, cardFixedFee, cardShare } = plan;

@@ -73,7 +73,7 @@ describe('a second plan', () => {
   const [fern, ...rest] = fairPlan.goods;
   if (fern === undefined) throw new Error('no goods');
 
-  it('that says the same differs in nothing, whatever weather it expects', () => {
+  it('that says the same differs in nothing, whatever it expects to come of it', () => {
     expect(planDifferences(fairPlan, { ...fairPlan, weightedProfit: 12, outcomes: [] })).toBeNull();
   });
 
@@ -99,5 +99,42 @@ describe('a second plan', () => {
       isOtherwise: false,
     });
     expect(planDifferences(fairPlan, { ...fairPlan, lastHourFrom: 960 })?.isOtherwise).toBe(true);
+  });
+
+  it('tells what seconds cost, with a price of their own and without', () => {
+    const half = { ...fairPlan, secondsShare: 0.5 };
+    expect(planDifferences(half, { ...fairPlan, secondsShare: 0.7 })).toMatchObject({
+      secondsShare: { before: 0.5, now: 0.7 },
+      isOtherwise: false,
+    });
+    expect(planDifferences(half, fairPlan)?.secondsShare).toEqual({ before: 0.5, now: null });
+    expect(planDifferences(half, half)).toBeNull();
+  });
+
+  it.each([
+    ['a name', { name: 'fog' }],
+    ['an id', { id: 'fog' }],
+    ['a factor', { factor: 0.4 }],
+    ['a chance', { chance: 0.2 }],
+  ])('tells that a weather has %s of its own, for it is tapped and held against the plan', (_, more) => {
+    const [dry, ...others] = fairPlan.weathers;
+    if (dry === undefined) throw new Error('no weather');
+    const now = { ...fairPlan, weathers: [{ ...dry, ...more }, ...others] };
+    expect(planDifferences(fairPlan, now)).toMatchObject({ isOtherWeather: true, isOtherwise: false });
+  });
+
+  it.each([{ cost: 9 }, { cost: null }, { packaging: 1 }, { leftoverShare: 0 }, { fromHome: 2 }])(
+    'tells that goods cost something else: %o',
+    (more) => {
+      const now = { ...fairPlan, goods: [{ ...fern, ...more }, ...rest] };
+      expect(planDifferences(fairPlan, now)).toMatchObject({ bring: [], isOtherCost: true });
+    },
+  );
+
+  it('tells nothing of what differs by the order of sums alone', () => {
+    // 6.543 and the next number that can be written.
+    const now = { ...fairPlan, goods: [{ ...fern, cost: 6.543000000000001 }, ...rest] };
+    expect(fern.cost).toBe(6.543);
+    expect(planDifferences(fairPlan, now)).toBeNull();
   });
 });
