@@ -5,7 +5,13 @@ import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { formatterFor } from '@/app/_words/formatter';
-import { carWords, loadedWords, planDifferenceWords, planObstacleWords } from '@/app/_words/stall/carWords';
+import {
+  carWords,
+  loadedWords,
+  planDifferenceWords,
+  planObstacleWords,
+  takenWords,
+} from '@/app/_words/stall/carWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
@@ -22,7 +28,7 @@ type Fixing =
 /** Fixes what goes along: the paper that is counted against, and the stock that moves to the car with it. */
 export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScreen }>) {
   const { workspace, id, stallDay, isOld } = part;
-  const { plans, toIssue, loads, unknown, differences, isFixed, isCounted } = car;
+  const { plans, toIssue, loads, taken, unknown, differences, isFixed, isCounted } = car;
   const [state, setState] = useState<Fixing>({ kind: 'none' });
   const formatter = formatterFor(workspace.workshop);
   const obstacles = toIssue?.kind === 'refused' ? toIssue.obstacles : [];
@@ -56,7 +62,11 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
               ? carWords.same
               : undefined;
   const moved = (to: 'van' | 'home') =>
-    loads.reduce((sum, { quantity, place }) => sum + (place.kind === to ? Math.max(0, quantity) : 0), 0);
+    loads.reduce(
+      (sum, { quantity, place, cause }) =>
+        place.kind === to && cause === 'returned' ? sum + Math.max(0, quantity) : sum,
+      0,
+    );
   const [toCar, toHome] = [moved('van'), moved('home')];
   const words = [...new Set(obstacles.map(planObstacleWords))];
   return (
@@ -108,7 +118,10 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
           : isFixed
             ? carWords.same
             : toIssue?.kind === 'ready'
-              ? loadedWords({ toCar, toHome, unknown: toCar > 0 ? unknown : 0 }, formatter)
+              ? [
+                  loadedWords({ toCar, toHome, unknown: toCar > 0 ? unknown : 0 }, formatter),
+                  ...takenWords(taken, formatter),
+                ].join(' ')
               : ''}
       </p>
     </div>

@@ -1,8 +1,10 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { FloatToSay } from '@/app/_words/stall/carWords';
+import type { LeftInCar } from '@/lib/stall/car/leftInCar';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { planMoves } from '@/lib/stall/car/planMoves';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
+import { takenAlong, takenMoves } from '@/lib/stall/car/takenAlong';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import { adviseFloat } from '@/lib/stall/float/adviseFloat';
@@ -37,6 +39,8 @@ export interface CarOnScreen {
   readonly toIssue: PlanToIssue | null;
   /** What fixing now moves. */
   readonly loads: readonly StockMove[];
+  /** Of what is brought, what closed days left in the car: fixing takes it over. */
+  readonly taken: readonly LeftInCar[];
   /** Pieces that are brought of goods nobody counted. */
   readonly unknown: number;
   /** Null where nothing was fixed, or the plan of now is the fixed one. */
@@ -70,17 +74,18 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   const goods = now?.goods ?? [];
   const counted = new Set(piles.flatMap(({ item }) => (item.kind === 'finished' ? [goodsKey(item)] : [])));
   const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
+  // What a closed day brought has come home or gone: a newer plan corrects the close.
+  const isOpen = now !== null && closeInForce(papers.dayClose, id) === null;
+  const stock = { piles, moves: entries.stockMove };
+  const taken = isOpen ? takenAlong(id, goods, stock, papers) : [];
   return {
     plans,
     isCounted: plans.counts !== null && countedBy.has(plans.counts.id),
     advice,
     float,
     toIssue,
-    // What a closed day brought has come home or gone: a newer plan corrects the close.
-    loads:
-      now !== null && closeInForce(papers.dayClose, id) === null
-        ? planMoves(id, goods, { piles, moves: entries.stockMove })
-        : [],
+    loads: isOpen ? [...takenMoves(taken), ...planMoves(id, goods, stock)] : [],
+    taken,
     unknown: goods.reduce((sum, one) => (counted.has(goodsKey(one)) ? sum : sum + one.bring), 0),
     differences,
     isFixed: plans.counts !== null && !plans.isTakenBack && now !== null && differences === null,

@@ -7,10 +7,11 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
-import { homeWords } from '@/app/_words/stall/homeWords';
+import { homeWords, leftInCarWords } from '@/app/_words/stall/homeWords';
 import { keptWords, makingAnswer, makingLines, nameOfDay } from '@/app/_words/stall/makingWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { leftInCar } from '@/lib/stall/car/leftInCar';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { HomeCount } from './HomeCount';
@@ -36,6 +37,8 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
   const formatter = formatterFor(workspace.workshop);
   const locale = usableLocale(workspace.workshop.locale);
   const seen = seenMaking(making, answer);
+  const { piles, papers, entries } = workspace;
+  const left = leftInCar({ piles, moves: entries.stockMove }, papers);
   const isOpen = making.jobs.some(({ isSet }) => !isSet);
   return (
     <CardSection
@@ -51,6 +54,12 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
             {words}
           </li>
         ))}
+        {answer.kind === 'planned' &&
+          leftInCarWords(left, answer.goods, formatter).map((words) => (
+            <li key={words} className={styles.caution}>
+              {words}
+            </li>
+          ))}
         {making.jobs.flatMap((job) => {
           const words = keptWords(job);
           return words === null ? [] : [<li key={job.designId}>{words}</li>];

@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
+import type { LeftInCar } from '@/lib/stall/car/leftInCar';
 import type { PlanDifferences } from '@/lib/stall/car/planDifferences';
 import type { FloatAdvice } from '@/lib/stall/float/adviseFloat';
 import type { PlanObstacle } from '@/lib/stall/plan/planBody';
@@ -85,6 +86,17 @@ export function planDifferenceWords(
       ? ['Days, sets, the last hour, the float, fees or costs of the day are not what was fixed.']
       : []),
   ];
+}
+
+/** Of these, what lies in the car already, day by day; empty where there is none. */
+export function takenWords(taken: readonly LeftInCar[], { number }: Money): readonly string[] {
+  const byDay = new Map<string, { readonly title: string; readonly pieces: number }>();
+  for (const { stallDayId, title, pieces } of taken)
+    byDay.set(stallDayId, { title, pieces: pieces + (byDay.get(stallDayId)?.pieces ?? 0) });
+  return [...byDay.values()].map(
+    ({ title, pieces }) =>
+      `${number(pieces, 0)} of them ${pieces === 1 ? 'lies' : 'lie'} in the car from ${title}, not counted.`,
+  );
 }
 
 const shareWords = (share: number | null, number: Money['number']): string =>

@@ -1,4 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
+import type { LeftInCar } from '@/lib/stall/car/leftInCar';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 
 export const homeWords = {
   label: 'Finished at home',
@@ -14,4 +17,34 @@ export function knownWords(pieces: number | null, { number }: Pick<Formatter, 'n
   return pieces < 0
     ? `${number(-pieces, 0)} more went out than came in: count them.`
     : `${number(pieces, 0)} noted.`;
+}
+
+/**
+ * What closed days left in the car of these goods, by day: it is planned with.
+ *
+ * @param goods with what they are called
+ */
+export function leftInCarWords(
+  left: readonly LeftInCar[],
+  goods: readonly {
+    readonly jobId: string;
+    readonly lineId: string;
+    readonly size: string;
+    readonly design: string;
+  }[],
+  { number }: Pick<Formatter, 'number'>,
+): readonly string[] {
+  const designs = new Map(goods.map((one) => [goodsKey(one), one.design] as const));
+  const days = new Map<string, { readonly title: string; readonly named: string[] }>();
+  for (const one of left) {
+    const design = designs.get(goodsKey(one));
+    if (design === undefined) continue;
+    const day = days.get(one.stallDayId) ?? { title: one.title, named: [] };
+    day.named.push(`${number(one.pieces, 0)} ${design} ${one.size}`.trim());
+    days.set(one.stallDayId, day);
+  }
+  return [...days.values()].map(
+    ({ title, named }) =>
+      `In the car from ${title}, not counted: ${listed(named)}. The plan counts on them; what is not there will be short, so count them and close that day again.`,
+  );
 }

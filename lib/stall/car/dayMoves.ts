@@ -14,6 +14,10 @@ export const loadsOf = <Of extends NotedMove>(moves: readonly Of[], stallDayId: 
 export const loadedFor = ({ reference, cause }: StockMove): string | null =>
   reference?.kind === 'stallDay' && cause === 'returned' ? reference.id : null;
 
+/** @returns the closed stall day that a move takes pieces from which it left in the car, for another day; null for all other moves */
+export const takenFrom = ({ reference, cause }: StockMove): string | null =>
+  reference?.kind === 'stallDay' && cause === 'used' ? reference.id : null;
+
 /** @returns what was pressed for one stall day, pieces of first grade, wherever it lies now */
 export function pressedFor(
   moves: readonly NotedMove[],

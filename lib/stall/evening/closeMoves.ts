@@ -1,4 +1,4 @@
-import { carNet, isOf, loadsOf, type NotedMove } from '@/lib/stall/car/dayMoves';
+import { carNet, isOf, loadsOf, type NotedMove, takenFrom } from '@/lib/stall/car/dayMoves';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
@@ -38,7 +38,8 @@ export interface CloseStock {
  *
  * Goods that were loaded for the day or booked by an earlier close of it and that no row names come home: they were not
  * along. What was brought and is nowhere noted is booked as made, by the first close alone. Of goods of which nobody ever
- * noted anything only what was counted comes home. Goods that were not counted stay in the car.
+ * noted anything only what was counted comes home. Goods that were not counted stay in the car until
+ * another day takes them along.
  *
  * @param paperId the close itself, by which its moves are found again
  */
@@ -61,7 +62,7 @@ export const isBookedTwice = (close: Parameters<typeof closedRows>[0], stock: Cl
 // Helpers
 
 interface DayBooked {
-  /** What was moved for the day so far. */
+  /** What was moved for the day so far, and of what it left in the car. */
   readonly own: readonly NotedMove[];
   readonly piles: readonly Pile[];
   readonly isCorrection: boolean;
@@ -77,7 +78,11 @@ function dayOf({ stallDayId, moves, piles, closes }: CloseStock): DayBooked {
     ({ body: { reference } }) => reference?.kind === 'paper' && ids.has(reference.id),
   );
   return {
-    own: [...loadsOf(moves, stallDayId), ...booked],
+    own: [
+      ...loadsOf(moves, stallDayId),
+      ...moves.filter(({ body }) => takenFrom(body) === stallDayId),
+      ...booked,
+    ],
     piles,
     isCorrection: closes.some(({ withdrawn }) => !withdrawn),
     closedAt: booked.length === 0 ? null : Math.min(...booked.map(({ at }) => at)),
@@ -124,6 +129,8 @@ function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): re
   }
   const missing = counted === null ? 0 : brought - sold - given - damaged - back;
   const stray = Math.max(0, -missing);
+  // Counted after all, they came home already.
+  const taken = counted === null ? 0 : takenOf(own);
   return [
     ['home', 'first', 'made', madeOf(row, day, own)],
     ['van', 'first', 'sold', -Math.max(0, sold)],
@@ -131,8 +138,8 @@ function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): re
     ['van', 'first', 'scrapped', -damaged],
     ['van', 'first', 'lost', -Math.max(0, missing)],
     // Fewer than none are sold where a piece of an earlier fair came back.
-    ['van', 'first', 'returned', brought - back + stray + Math.max(0, -sold)],
-    ['home', 'first', 'returned', back - brought],
+    ['van', 'first', 'returned', brought - back + stray + Math.max(0, -sold) + taken],
+    ['home', 'first', 'returned', back - brought - taken],
     ['home', 'second', 'returned', seconds],
   ];
 }
@@ -165,6 +172,12 @@ function madeOf(
   const ofOthers = Math.max(0, at('van') - loaded);
   return Math.max(0, brought - loaded - at('home') - ofOthers);
 }
+
+/** Pieces that another day took along from what this one left in the car. */
+const takenOf = (own: readonly NotedMove[]): number =>
+  own
+    .filter(({ body }) => takenFrom(body) !== null && body.place.kind === 'home')
+    .reduce((sum, { body }) => sum + body.quantity, 0);
 
 const bookedOf = (own: readonly NotedMove[], ...[place, grade, cause]: [string, StockGrade, StockCause]) =>
   own.reduce(

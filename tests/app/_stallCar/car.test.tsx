@@ -6,10 +6,15 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { CarPart } from '@/app/_stallCar/CarPart';
 import { otherDay } from '@/app/_stallCar/otherDay';
+import { planMoves } from '@/lib/stall/car/planMoves';
+import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
+import { closeMoves } from '@/lib/stall/evening/closeMoves';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { foldStock } from '@/lib/stock/foldStock';
+import type { StockMove } from '@/shared/schemas/stock';
 import { clearScreens, disk, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { fairAnswer } from '@/tests/fixtures/stallAnswer';
+import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
@@ -50,18 +55,51 @@ const lying = (place: 'home' | 'van') => {
     ({ item, place: at }) => item.kind === 'finished' && at.kind === place,
   )?.quantity;
 };
+const fernL = { jobId: 'fair-shirts', lineId: 'fern', size: 'L' } as const;
 const fernCounted = (quantity: number): void =>
   act(() => {
     screenStore().actions.note('Count', [
       {
         kind: 'stockCount',
         body: {
-          item: { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'L' },
+          item: { kind: 'finished', ...fernL },
           ...{ place: { kind: 'home' }, grade: 'first', quantity },
         },
       },
     ]);
   });
+/** Of the Winter Fair, which was closed with five sold of the eight Fern in L that it had loaded, and nothing counted. */
+async function closeWinterFair(): Promise<void> {
+  const row = { ...{ goods: fernL, brought: 8, sold: 5, given: 0, damaged: 0, seconds: 0, counted: null } };
+  const { actions } = screenStore();
+  const stock = () => {
+    const { stockMove, stockTransfer, stockCount } = screenStore().getState().entries;
+    return { moves: stockMove, piles: foldStock([...stockMove, ...stockTransfer, ...stockCount]) };
+  };
+  const noted = (bodies: readonly StockMove[]) =>
+    bodies.map((body) => ({ kind: 'stockMove', body }) as const);
+  const load = planMoves('winter-fair', [{ ...fernL, bring: 8 }], stock());
+  act(() => {
+    actions.note('Load', noted(load));
+  });
+  await act(() =>
+    actions.issue('Close', {
+      ...{
+        kind: 'dayClose',
+        about: { kind: 'stallDay', id: 'winter-fair' },
+        series: closeSeries('winter-fair'),
+      },
+      body: (number) => ({
+        ...closeBody(fairEvening(), {
+          ...{ number, issuedOn: TEST_DAY, planId: 'plan-0', answers: fairAnswers, clock: fairClock },
+        }),
+        ...{ stallDayId: 'winter-fair', title: 'Winter Fair' },
+      }),
+      notes: (paperId) =>
+        noted(closeMoves([row], { ...stock(), stallDayId: 'winter-fair', closes: [] }, paperId)),
+    }),
+  );
+}
 /** One Fern in S fewer. */
 const fewer: Planned = {
   ...fairAnswer,
@@ -128,6 +166,24 @@ describe('loading the car', () => {
     await press('Fix it anew');
     await eventually(() => expect(plans()).toHaveLength(2));
     expect([lying('home'), lying('van')]).toEqual([12, 0]);
+  });
+
+  it('takes along what a closed day left in the car uncounted, and says so', async () => {
+    await enter(<Room />);
+    fernCounted(12);
+    await closeWinterFair();
+    expect([lying('home'), lying('van')]).toEqual([4, 3]);
+    expect(
+      car().getByText(
+        /^9 pieces of the stock move to the car\. .*3 of them lie in the car from Winter Fair, not counted\.$/,
+      ),
+    ).toBeVisible();
+    await press('Fix the plan');
+    await eventually(() => expect(plans()).toHaveLength(1));
+    // Of the nine that are brought three lay there and four at home: two are still to be pressed.
+    expect([lying('home'), lying('van')]).toEqual([-2, 9]);
+    await undo();
+    expect([lying('home'), lying('van')]).toEqual([4, 3]);
   });
 
   it('takes a plan back with what was moved for it', async () => {

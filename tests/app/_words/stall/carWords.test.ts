@@ -5,10 +5,13 @@ import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { planDifferences } from '@/lib/stall/car/planDifferences';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 const told = (before: StallPlan, now: StallPlan) => {
   const differences = planDifferences(before, now);
-  return differences === null ? [] : planDifferenceWords(differences, formatterFor(exampleWorkshop));
+  return differences === null
+    ? []
+    : planDifferenceWords(differences, formatterFor(exampleWorkshop(TEST_DAY)));
 };
 
 it('what the plan of now says otherwise is told for seconds, weathers and costs apart', () => {
