@@ -5,12 +5,13 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { designKey } from '@/lib/stall/designKey';
+import { goodsName, gradedName } from '@/app/_words/stall/shopWords';
+import { gradeWords } from '@/app/_words/workshop/stockWords';
+import { isOf } from '@/lib/stall/car/dayMoves';
 import { outEntries } from '@/lib/stall/shops/consignedEntries';
-import { finishedAtHome } from '@/lib/stock/finishedAtHome';
+import { goodsToSend } from '@/lib/stall/shops/goodsToSend';
 import { numberLimits } from '@/shared/limits';
-import { blanksNotedSchema } from '@/shared/schemas/stock';
+import { blanksNotedSchema, type StockGrade } from '@/shared/schemas/stock';
 import { FormActs } from './FormActs';
 import styles from './Shops.module.css';
 import type { ShopOnScreen } from './shopOnScreen';
@@ -24,22 +25,25 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
   const { workspace, shop, nameOf, formatter, noteGoods } = on;
   const [lineKey, setLine] = useState<string | null>(null);
   const [size, setSize] = useState<string | null>(null);
+  const [typedGrade, setGrade] = useState<StockGrade>('first');
   const [quantity, setQuantity] = useState<number | null>(null);
   const [counted, setCounted] = useState<number | null>(null);
-  const lines = workspace.jobs.flatMap(({ id, job }) =>
-    job.archivedOn === null
-      ? job.lines.map((line) => ({ key: designKey({ jobId: id, lineId: line.id }), id, job, line }))
-      : [],
-  );
-  const picked = lines.find(({ key }) => key === lineKey) ?? null;
-  const sizes = picked === null ? [] : picked.line.quantities.map((one) => one.size);
-  const chosen = sizes.length === 1 ? (sizes[0] ?? null) : size;
+  const designs = goodsToSend(workspace.jobs, workspace.piles);
+  const picked = designs.find(({ key }) => key === lineKey) ?? null;
+  const sizes = picked?.sizes ?? [];
+  const chosen = sizes.length === 1 ? sizes[0] : sizes.find((one) => one.size === size);
   const goods =
-    picked === null || chosen === null ? null : { jobId: picked.id, lineId: picked.line.id, size: chosen };
+    picked === null || chosen === undefined
+      ? null
+      : { jobId: picked.jobId, lineId: picked.lineId, size: chosen.size };
+  const grades = chosen?.grades ?? [];
+  const grade = grades.find((one) => one === typedGrade) ?? grades[0] ?? 'first';
   const atHome =
     goods === null
       ? null
-      : (finishedAtHome(workspace.piles).find((one) => goodsKey(one) === goodsKey(goods))?.pieces ?? null);
+      : (workspace.piles.find(
+          (pile) => pile.place.kind === 'home' && pile.grade === grade && isOf(pile.item, goods),
+        )?.quantity ?? null);
   const mustCount = goods !== null && (atHome === null || (quantity ?? 0) > atHome);
   const home = mustCount ? counted : atHome;
   const missing =
@@ -56,8 +60,8 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
               : undefined;
   const enter = () => {
     if (goods === null || quantity === null) return;
-    const entries = outEntries(shop.name, { goods, quantity, counted: mustCount ? counted : null });
-    if (noteGoods(`${nameOf(goods)} to ${shop.name}`, entries).state === 'shown') onDone();
+    const entries = outEntries(shop.name, { goods, grade, quantity, counted: mustCount ? counted : null });
+    if (noteGoods(`${gradedName(nameOf(goods), grade)} to ${shop.name}`, entries).state === 'shown') onDone();
   };
   return (
     <EntryForm label="Bring goods there" className={styles.form} missing={missing} onEnter={enter}>
@@ -65,10 +69,11 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
         <ChoiceField<string>
           label="Design"
           value={lineKey}
-          choices={lines.map(({ key, job, line }) => ({ value: key, label: `${line.name}, ${job.name}` }))}
+          choices={designs.map(({ key, job, line }) => ({ value: key, label: goodsName(line, job ?? '') }))}
           onCommit={(key) => {
             setLine(key);
             setSize(null);
+            setGrade('first');
           }}
         />
         {sizes.length > 1 && (
@@ -76,8 +81,17 @@ export function GoodsOutForm({ on, onDone }: GoodsOutFormProps) {
             label="Size"
             width="narrow"
             value={size}
-            choices={sizes.map((value) => ({ value, label: value }))}
+            choices={sizes.map(({ size: value }) => ({ value, label: value }))}
             onCommit={setSize}
+          />
+        )}
+        {grades.length > 1 && (
+          <ChoiceField<StockGrade>
+            label="Grade"
+            width="narrow"
+            value={grade}
+            choices={grades.map((value) => ({ value, label: gradeWords[value] }))}
+            onCommit={setGrade}
           />
         )}
         <NumberField

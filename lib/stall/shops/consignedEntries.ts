@@ -1,7 +1,14 @@
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { ShopStatement } from '@/shared/schemas/stallEvents';
-import type { StockCount, StockItem, StockMove, StockPlace, StockTransfer } from '@/shared/schemas/stock';
+import type {
+  StockCount,
+  StockGrade,
+  StockItem,
+  StockMove,
+  StockPlace,
+  StockTransfer,
+} from '@/shared/schemas/stock';
 
 type Noted =
   | { readonly kind: 'stockCount'; readonly body: StockCount }
@@ -21,15 +28,16 @@ const finishedItem = ({ jobId, lineId, size }: StallGoods): StockItem => ({
 
 interface GoodsOut {
   readonly goods: StallGoods;
+  readonly grade: StockGrade;
   readonly quantity: number;
   /** How many lay at home before, as somebody counted just now; null where that is known. */
   readonly counted: number | null;
 }
 
-/** @returns what is noted when goods go from home to a shop: the count that comes first, and the way there. */
-export function outEntries(shop: string, { goods, quantity, counted }: GoodsOut): readonly Noted[] {
+/** @returns what is noted when goods go from home to a shop in their grade: the count that comes first, and the way there. */
+export function outEntries(shop: string, { goods, grade, quantity, counted }: GoodsOut): readonly Noted[] {
   const item = finishedItem(goods);
-  const home = { item, place: HOME, grade: 'first' } as const;
+  const home = { item, place: HOME, grade };
   return [
     ...(counted === null ? [] : [{ kind: 'stockCount', body: { ...home, quantity: counted } } as const]),
     { kind: 'stockTransfer', body: { from: home, to: { ...home, place: shopPlace(shop) }, quantity } },

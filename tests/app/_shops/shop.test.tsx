@@ -18,6 +18,7 @@ import {
   shopNow,
   state,
 } from '@/tests/app/_shops/shopHands';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 const push = vi.hoisted(() => vi.fn());
 vi.mock('next/navigation', () => ({
@@ -52,6 +53,44 @@ describe('goods on consignment', () => {
     await userEvent.type(field(form('Bring goods there'), 'How many'), '2');
     await click('Note it');
     expect(shelf().sort()).toEqual(['home 0', 'shop 8']);
+  });
+
+  it('of a job that was put away and of a size that no job makes any more can go there, in their grade', async () => {
+    await shop();
+    act(() => {
+      const home = { kind: 'home' } as const;
+      const note = (size: string, grade: 'first' | 'second', quantity: number) => {
+        const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size } as const;
+        return { kind: 'stockCount', body: { item, place: home, grade, quantity } } as const;
+      };
+      actions().note('Counted', [note('5XL', 'first', 2), note('5XL', 'second', 3)]);
+      actions().edit('Archive it', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: 'fair-shirts',
+          to: (now) => ({ ...now, archivedOn: TEST_DAY }),
+        },
+      ]);
+    });
+    await click('Bring goods there');
+    const out = form('Bring goods there');
+    const pick = (name: string, choice: string) =>
+      userEvent.selectOptions(within(out).getByRole('combobox', { name }), choice);
+    await pick('Design', 'Fern shirt, Spring Fair shirts');
+    // No other size lies at home.
+    expect(within(out).queryByRole('combobox', { name: 'Size' })).toBeNull();
+    await pick('Grade', 'Second');
+    expect(within(out).getByText('3 lie at home.')).toBeInTheDocument();
+    await userEvent.type(field(out, 'How many'), '3');
+    await click('Note it');
+    const [sent] = noted().stockTransfer;
+    expect([sent?.body.from.grade, sent?.body.to.grade, sent?.body.quantity]).toEqual([
+      'second',
+      'second',
+      3,
+    ]);
+    expect(shelf().sort()).toEqual(['home 0', 'home 2', 'shop 3']);
   });
 
   it('of the second grade are sold as such, at their own price', async () => {

@@ -51,7 +51,7 @@ const paid = (statementId: string, amountMinor: number): readonly Noted[] => [
   },
 ];
 /* Eight lay at home, six went to the shop. */
-const out = outEntries('Corner shop', { goods: fern, quantity: 6, counted: 8 });
+const out = outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 6, counted: 8 });
 
 describe('goods at a shop', () => {
   it('leave home and lie there, unpriced until it told a price', () => {
@@ -199,7 +199,13 @@ describe('a shop under a new name', () => {
     const { to, entries } = renamed(written(out), SHOP, 'Mill shop');
     const late = [
       ...entries,
-      ...written([], [], [], [], outEntries('Corner shop', { goods: fern, quantity: 2, counted: null })),
+      ...written(
+        [],
+        [],
+        [],
+        [],
+        outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 2, counted: null }),
+      ),
     ];
     // Six that moved along and two under the old name; seven were sold by the new one.
     const sold = [
@@ -237,7 +243,7 @@ describe('since when goods lie at a shop', () => {
   const back = backEntries('Corner shop', [{ goods: fern, grade: 'first', quantity: 6 }]);
 
   it('is since its shelf was last filled when it was empty', () => {
-    const more = outEntries('Corner shop', { goods: fern, quantity: 2, counted: null });
+    const more = outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 2, counted: null });
     // Out at 1, home at 2, out again at 3, more at 4.
     expect(standing(written(out, back, more, more)).outSince).toBe(3);
     expect(standing(written(out, back)).outSince).toBeNull();
