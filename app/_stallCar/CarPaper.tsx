@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'react';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { PaperToPrint } from '@/app/_papers/PaperToPrint';
+import { carWords } from '@/app/_words/stall/carWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { CarListBody } from '@/lib/papers/bodies/carListPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
@@ -59,7 +60,13 @@ function sourceOf(
       days: plan.days.map(({ day }) => day),
       ranges: plan.ranges.flatMap(({ id, name, hasSizes }) => {
         const goods = plan.goods.filter(({ rangeId, bring }) => rangeId === id && bring > 0);
-        return goods.length === 0 ? [] : [{ name, ...loadOf(goods, hasSizes) }];
+        const seconds = plan.goods.flatMap((one) =>
+          one.rangeId === id && one.seconds !== undefined ? [{ ...one, bring: one.seconds }] : [],
+        );
+        return [
+          ...(goods.length === 0 ? [] : [{ name, ...loadOf(goods, hasSizes) }]),
+          ...(seconds.length === 0 ? [] : [{ name: carWords.secondsOf(name), ...loadOf(seconds, hasSizes) }]),
+        ];
       }),
       takeAlong: stallDay.takeAlong.map(({ what }) => what),
       float: (plans.counts?.body.float ?? float).map(({ value, count }) => ({

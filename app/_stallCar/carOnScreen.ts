@@ -4,6 +4,7 @@ import type { LeftInCar } from '@/lib/stall/car/leftInCar';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { planMoves } from '@/lib/stall/car/planMoves';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
+import { secondsFor } from '@/lib/stall/car/secondsFor';
 import { takenAlong, takenMoves } from '@/lib/stall/car/takenAlong';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
@@ -68,15 +69,18 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   });
   const advice: FloatToSay = answer === null && found.kind === 'nothingExpected' ? { kind: 'noPlan' } : found;
   const float = stallDay.float.coins ?? (advice.kind === 'advised' ? advice.coins : []);
+  const stock = { piles, moves: entries.stockMove };
+  const seconds = secondsFor(id, stock);
   const toIssue =
-    answer === null ? null : planBody({ stallDayId: id, day: today, stallDay, workshop, answer, float });
+    answer === null
+      ? null
+      : planBody({ stallDayId: id, day: today, stallDay, workshop, answer, float, seconds });
   const now = toIssue?.kind === 'ready' ? toIssue.body({ count: 1, letter: null }) : null;
   const goods = now?.goods ?? [];
   const counted = new Set(piles.flatMap(({ item }) => (item.kind === 'finished' ? [goodsKey(item)] : [])));
   const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
   // What a closed day brought has come home or gone: a newer plan corrects the close.
   const isOpen = now !== null && closeInForce(papers.dayClose, id) === null;
-  const stock = { piles, moves: entries.stockMove };
   const taken = isOpen ? takenAlong(id, goods, stock, papers) : [];
   return {
     plans,

@@ -28,6 +28,8 @@ const plannedGoodsSchema = stallGoodsSchema.extend({
   bring: piecesSchema,
   /** Finished before and not made for the day: come along first, refills too, so it may be more than is brought. */
   fromHome: piecesSchema,
+  /** Seconds kept from before that come along beside these; left out where there are none. */
+  seconds: piecesSchema.exactOptional(),
   price: minorSchema,
   /** From the last hour on; null where it stays. */
   lastHourPrice: minorSchema.nullable(),
@@ -155,6 +157,9 @@ export const dayCloseSchema = z.strictObject({
         damaged: piecesSchema,
         /** Of the damaged, kept as seconds. */
         seconds: piecesSchema,
+        /** Seconds kept from before that came along, and of the sold those that were of them; left out where none came. */
+        keptBrought: piecesSchema.exactOptional(),
+        keptSold: piecesSchema.exactOptional(),
         /** Counted in the evening; null where nobody counted. */
         counted: piecesSchema.nullable(),
         reason: z.enum(stockReasons).nullable(),

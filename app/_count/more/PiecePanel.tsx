@@ -37,7 +37,9 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const [more, setMore] = useState<number | null>(null);
   const isTaxAdded = plan.taxMode === 'added';
   const second = secondPrice(plan, tile.minor);
-  const left = count.goods.find((one) => goodsKey(one) === tile.key)?.left ?? 0;
+  const counted = count.goods.find((one) => goodsKey(one) === tile.key);
+  const left = counted?.left ?? 0;
+  const seconds = counted === undefined ? 0 : counted.keptBrought - counted.keptSold + counted.seconds;
   const noPrice = own === null ? 'The price comes first.' : undefined;
   const noneBack = back === null ? 'What was paid comes first.' : undefined;
   const noPieces = more === null ? 'How many comes first.' : undefined;
@@ -74,6 +76,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
       {second !== null && (
         <Button onPress={() => done({ what: 'sale', goods, minor: second, isSecond: true, pay })}>
           Sell a second, {shortAmount(second, plan.currency, locale)}
+          {seconds > 0 && `, ${seconds} here`}
         </Button>
       )}
       <div className={styles.keys}>

@@ -83,7 +83,9 @@ export function planDifferenceWords(
       ? ['Other costs of goods, of packing, of leftovers: the evening reckons with those that were fixed.']
       : []),
     ...(isOtherwise
-      ? ['Days, sets, the last hour, the float, fees or costs of the day are not what was fixed.']
+      ? [
+          'Days, sets, the last hour, seconds that come along, the float, fees or costs of the day are not what was fixed.',
+        ]
       : []),
   ];
 }
@@ -136,6 +138,7 @@ export const carWords = {
   follow: 'Take the advice',
   addUsual: 'Add the usual things',
   addThing: 'Add a thing',
+  secondsOf: (range: string) => `${range}, seconds`,
 } as const;
 
 /** A file of something else than this stall day. */

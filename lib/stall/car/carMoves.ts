@@ -1,11 +1,14 @@
 import type { Pile } from '@/lib/stock/foldStock';
-import { isReady } from '@/lib/stock/isReady';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { StockMove } from '@/shared/schemas/stock';
+import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 import { carNet, isOf, loadsOf, type NotedMove } from './dayMoves';
 
 /** Pieces that are to lie in the car. */
-type Loaded = StallGoods & { readonly bring: number };
+type Loaded = StallGoods & {
+  readonly bring: number;
+  /** Kept from before; left out nothing of second grade moves. */
+  readonly seconds?: number;
+};
 
 /** What lies where, and the moves in force that say so. */
 export interface CarStock {
@@ -31,17 +34,22 @@ export function carMoves(
 ): readonly StockMove[] {
   const loads = loadsOf(moves, stallDayId);
   const reference = { kind: 'stallDay', id: stallDayId };
-  return goods.flatMap(({ bring, ...one }): readonly StockMove[] => {
-    const inCar = carNet(loads, one);
-    if (inCar === null && !piles.some((pile) => isOf(pile.item, one) && isReady(pile))) return [];
+  const movesOf = (one: StallGoods, grade: StockGrade, bring: number): readonly StockMove[] => {
+    const inCar = carNet(loads, one, grade);
+    const isKnown = (pile: Pile) => pile.place.kind === 'home' && pile.grade === grade;
+    if (inCar === null && !piles.some((pile) => isOf(pile.item, one) && isKnown(pile))) return [];
     const more = bring - (inCar ?? 0);
     if (more === 0) return [];
     const { jobId, lineId, size } = one;
     const item = { kind: 'finished', jobId, lineId, size } as const;
-    const move = { item, grade: 'first', cause: 'returned', reference, unitCost: null } as const;
+    const move = { item, grade, cause: 'returned', reference, unitCost: null } as const;
     return [
       { ...move, place: { kind: 'home' }, quantity: -more },
       { ...move, place: { kind: 'van' }, quantity: more },
     ];
-  });
+  };
+  return goods.flatMap((one) => [
+    ...movesOf(one, 'first', one.bring),
+    ...(one.seconds === undefined ? [] : movesOf(one, 'second', one.seconds)),
+  ]);
 }

@@ -1,7 +1,7 @@
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { Entry } from '@/shared/schemas/happened';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { StockMove } from '@/shared/schemas/stock';
+import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 
 /** A move of stock as it was noted. */
 export type NotedMove = Pick<Entry<'stockMove', StockMove>, 'id' | 'at' | 'body'>;
@@ -39,10 +39,14 @@ export function pressedFor(
 export const isOf = (item: StockMove['item'], goods: StallGoods): boolean =>
   item.kind === 'finished' && goodsKey(item) === goodsKey(goods);
 
-/** @returns what moves of some goods put into the car, pieces of first grade; null where none touches it */
-export function carNet(moves: readonly NotedMove[], goods: StallGoods): number | null {
+/** @returns what moves of some goods put into the car, pieces of one grade; null where none touches it */
+export function carNet(
+  moves: readonly NotedMove[],
+  goods: StallGoods,
+  grade: StockGrade = 'first',
+): number | null {
   const own = moves.filter(
-    ({ body }) => isOf(body.item, goods) && body.place.kind === 'van' && body.grade === 'first',
+    ({ body }) => isOf(body.item, goods) && body.place.kind === 'van' && body.grade === grade,
   );
   return own.length === 0 ? null : own.reduce((sum, { body }) => sum + body.quantity, 0);
 }

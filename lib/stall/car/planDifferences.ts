@@ -91,6 +91,6 @@ function restOf(plan: Told): string {
     [title, place, days, currency, ranges, sets, lastHourFrom, float, costs],
     [taxMode, tax, taxRounding, cardFee, cardFixedFee, cardShare],
     [commission, commissionBase, piecesPerTicket],
-    goods.map((one) => [goodsKey(one), one.lastHourPrice]),
+    goods.map((one) => [goodsKey(one), one.lastHourPrice, one.seconds ?? 0]),
   ]);
 }

@@ -12,15 +12,19 @@ import { loadsOf } from './dayMoves';
  */
 export function planMoves(
   stallDayId: string,
-  goods: readonly (StallGoods & { readonly bring: number })[],
+  goods: readonly (StallGoods & { readonly bring: number; readonly seconds?: number })[],
   stock: CarStock,
 ): readonly StockMove[] {
   const named = new Set(goods.map(goodsKey));
-  const dropped = new Map<string, StallGoods & { readonly bring: number }>();
+  const dropped = new Map<string, StallGoods & { readonly bring: number; readonly seconds: number }>();
   for (const { body } of loadsOf(stock.moves, stallDayId)) {
     if (body.item.kind !== 'finished' || named.has(goodsKey(body.item))) continue;
     const { jobId, lineId, size } = body.item;
-    dropped.set(goodsKey(body.item), { jobId, lineId, size, bring: 0 });
+    dropped.set(goodsKey(body.item), { jobId, lineId, size, bring: 0, seconds: 0 });
   }
-  return carMoves(stallDayId, [...goods, ...dropped.values()], stock);
+  return carMoves(
+    stallDayId,
+    [...goods.map((one) => ({ ...one, seconds: one.seconds ?? 0 })), ...dropped.values()],
+    stock,
+  );
 }

@@ -11,8 +11,12 @@ export interface GoodsCount extends StallGoods {
   /** Spoiled on the day; `seconds` of them are kept at their own grade. */
   readonly damaged: number;
   readonly seconds: number;
-  /** Of the sold, spoiled ones that went for less; they are not among the damaged any more. */
+  /** Of the sold, spoiled ones that went for less; those of the day are not among the damaged any more. */
   readonly secondsSold: number;
+  /** Seconds kept from before that came along; they are not among `brought`. */
+  readonly keptBrought: number;
+  /** Of the sold, those that were of them: they went first. */
+  readonly keptSold: number;
   /** Below 0 where more was tapped than was brought. */
   readonly left: number;
   /** Asked for when none was left. */

@@ -20,11 +20,11 @@ export function goodsCounts(
   const counts = new Map<string, Counting>();
   const of = (goods: StallGoods): Counting => {
     const key = goodsKey(goods);
-    const count = counts.get(key) ?? begun(goods, 0);
+    const count = counts.get(key) ?? begun(goods, 0, 0);
     counts.set(key, count);
     return count;
   };
-  for (const goods of plan.goods) counts.set(goodsKey(goods), begun(goods, goods.bring));
+  for (const goods of plan.goods) counts.set(goodsKey(goods), begun(goods, goods.bring, goods.seconds ?? 0));
   for (const { goods, pieces } of putOutBefore(plan, taps, earlier)) of(goods).brought += pieces;
   const before = new Set(earlier.map(({ id }) => id));
   const prices = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.price]));
@@ -90,7 +90,7 @@ export function goodsCounts(
 /** While it is being counted. */
 type Counting = { -readonly [Key in keyof Omit<GoodsCount, 'left'>]: GoodsCount[Key] };
 
-const begun = ({ jobId, lineId, size }: StallGoods, brought: number): Counting => ({
+const begun = ({ jobId, lineId, size }: StallGoods, brought: number, keptBrought: number): Counting => ({
   jobId,
   lineId,
   size,
@@ -100,17 +100,24 @@ const begun = ({ jobId, lineId, size }: StallGoods, brought: number): Counting =
   damaged: 0,
   seconds: 0,
   secondsSold: 0,
+  keptBrought,
+  keptSold: 0,
   asked: 0,
   putBack: 0,
   revenueMinor: 0,
   lastSoldAt: null,
 });
 
-/** Whichever was tapped first, spoiled or sold: each piece is counted once. */
+/**
+ * A second that is sold is one that was kept from before, else one that was spoiled on the day, else one of the others
+ * that was spoiled just then. Whichever was tapped first, spoiled or sold: each piece is counted once.
+ */
 function counted(count: Counting): GoodsCount {
-  const kept = Math.min(count.seconds, count.secondsSold);
-  const [damaged, seconds] = [count.damaged - kept, count.seconds - kept];
-  return { ...count, damaged, seconds, left: count.brought - count.sold - count.given - damaged };
+  const keptSold = Math.min(count.keptBrought, count.secondsSold);
+  const ofDay = Math.min(count.seconds, count.secondsSold - keptSold);
+  const [damaged, seconds] = [count.damaged - ofDay, count.seconds - ofDay];
+  const left = count.brought - (count.sold - keptSold) - count.given - damaged;
+  return { ...count, damaged, seconds, keptSold, left };
 }
 
 /** The latest by the clock, for two devices may come together in any order. */

@@ -91,7 +91,7 @@ function plannedFee(plan: StallPlan, { price }: PlannedGoods): number {
 /** What the plan would have left of the pieces that were sold and of those that came home, all having been made or written down before. */
 function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | null {
   let sum = 0 - fixedOf(plan, plan.costs.hours);
-  for (const { goods, sold, brought, left, seconds } of rows) {
+  for (const { goods, sold, keptSold, brought, left, seconds } of rows) {
     if (goods.cost === null) {
       if (brought === 0 && sold === 0) continue;
       return null;
@@ -99,7 +99,7 @@ function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | n
     const net = fromMinor(goods.price as MinorUnits, plan.currency) * withoutTax(plan);
     sum += sold * (net - plannedFee(plan, goods) - goods.packaging);
     const { cost, leftoverShare } = goods;
-    sum += ((left ?? 0) + seconds) * leftoverShare * cost - brought * cost;
+    sum += ((left ?? 0) + seconds - keptSold) * leftoverShare * cost - brought * cost;
     // What these lost they lost before, whatever became of them.
     sum += broughtFromHome(brought, goods.fromHome) * lossUnsold({ cost, leftoverShare });
   }

@@ -8,8 +8,8 @@ import { type EveningAnswers, noAnswers } from './eveningAnswers';
 import { lostSales } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
-import { wishesKept } from './wishesKept';
 import { strayRow } from './strayRow';
+import { wishesKept } from './wishesKept';
 
 interface CloseMade {
   readonly number: PaperNumber;
@@ -127,6 +127,7 @@ function goodsClosed(
   return {
     ...{ jobId, lineId, size, design, cost },
     ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
+    ...(row.keptBrought === 0 ? {} : { keptBrought: row.keptBrought, keptSold: row.keptSold }),
     ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
     ...(row.reason === null || row.difference === null ? {} : { reasonFor: row.difference }),
     ...(soldFrom === 'taps' && row.untapped !== 0 ? { untappedPay: row.untappedPay } : {}),

@@ -9,6 +9,8 @@ import type { StockRow } from './stockRows';
 /** What a close says of some goods, pieces. */
 export type ClosedRow = Pick<StockRow, 'brought' | 'sold' | 'given' | 'damaged' | 'seconds' | 'counted'> & {
   readonly goods: StallGoods;
+  /** Of the sold, seconds kept from before that came along. */
+  readonly keptSold?: number;
 };
 
 /** What a close says, as its paper keeps it. */
@@ -119,12 +121,15 @@ function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly Stoc
 
 /** What the day moves in all, its loads among it. */
 function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): readonly Booking[] {
-  const { brought, sold, given, damaged, seconds, counted } = row;
+  const { brought, given, damaged, seconds, counted, keptSold = 0 } = row;
+  const sold = row.sold - keptSold;
   const back = counted ?? 0;
   if (!isKnown(row, day, own)) {
     return [
       ['home', 'first', 'returned', back],
-      ['home', 'second', 'returned', seconds],
+      ['home', 'second', 'returned', seconds - keptSold],
+      ['van', 'second', 'returned', keptSold],
+      ['van', 'second', 'sold', -keptSold],
     ];
   }
   const missing = counted === null ? 0 : brought - sold - given - damaged - back;
@@ -140,7 +145,10 @@ function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): re
     // Fewer than none are sold where a piece of an earlier fair came back.
     ['van', 'first', 'returned', brought - back + stray + Math.max(0, -sold) + taken],
     ['home', 'first', 'returned', back - brought - taken],
-    ['home', 'second', 'returned', seconds],
+    // Those that were loaded and did not sell come home; the load is among these.
+    ['home', 'second', 'returned', seconds - keptSold],
+    ['van', 'second', 'returned', keptSold],
+    ['van', 'second', 'sold', -keptSold],
   ];
 }
 

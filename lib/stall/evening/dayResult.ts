@@ -41,7 +41,8 @@ export function dayResult(
   const fixed = fixedOf(plan, hours);
   const tin = units((money.difference ?? 0) + money.cashRounding);
   const spent = units(money.spent);
-  const sold = costOf(rows, 'sold');
+  const [firsts, kept] = [costOf(rows, 'sold'), costOf(rows, 'keptSold')];
+  const sold = firsts === null || kept === null ? null : firsts + kept;
   const packaging = rows.reduce((sum, row) => sum + row.sold * row.goods.packaging, 0);
   const leftoverCost = costOf(rows, 'left');
   const writtenDown = lossOf(rows, 'left');

@@ -4,7 +4,7 @@ import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers, StockReason } from './eveningAnswers';
 
-/** What became of some goods, pieces. Brought is sold, given, spoiled, left and missing together. */
+/** What became of some goods, pieces. Brought is sold less kept seconds among it, given, spoiled, left and missing together. */
 export interface StockRow {
   readonly key: string;
   readonly goods: PlannedGoods;
@@ -14,6 +14,9 @@ export interface StockRow {
   readonly damaged: number;
   /** Of the damaged, kept to sell for less. */
   readonly seconds: number;
+  /** Seconds kept from before that came along, beside `brought`, and of the sold those that were of them. */
+  readonly keptBrought: number;
+  readonly keptSold: number;
   /** What should be left by all that was noted; below 0 where more was noted than was brought. Null where only a count can tell. */
   readonly reckoned: number | null;
   readonly counted: number | null;
@@ -78,13 +81,13 @@ export function reasonsFor({
 type Stock = EveningAnswers['stock'];
 
 function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
-  const { brought, sold, given, damaged, seconds } = tapped;
-  const reckoned = brought - sold - given - damaged;
+  const { brought, sold, given, damaged, seconds, keptBrought, keptSold } = tapped;
+  const reckoned = brought - (sold - keptSold) - given - damaged;
   const { counted, difference, reason, pay } = countedOf(key, stock, reckoned);
   const by = explained(difference ?? 0, reason, sold);
   const left = counted ?? Math.max(0, reckoned);
   return {
-    ...{ key, goods, brought, seconds, reckoned, counted, difference, reason, left },
+    ...{ key, goods, brought, seconds, keptBrought, keptSold, reckoned, counted, difference, reason, left },
     sold: sold + by.untapped,
     given: given + by.given,
     damaged: damaged + by.damaged,
@@ -105,18 +108,18 @@ function besideRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
   const gone = tapped.sold + tapped.given + tapped.damaged;
   const there = { ...tapped, brought: Math.max(tapped.brought, gone), lastSoldAt: null };
   const isAllGone = there.brought === gone;
-  const counted = isAllGone ? { [key]: { pieces: 0, reason: null }, ...stock.counted } : stock.counted;
+  const counted = isAllGone ? { [key]: { pieces: 0, reason: null, reasonFor: null }, ...stock.counted } : stock.counted;
   return tappedRow(key, goods, there, { ...stock, counted });
 }
 
 /** What did not come home and was neither given nor spoiled was sold, at the price of the plan. */
 function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
-  const { brought, given, damaged, seconds, asked } = tapped;
+  const { brought, given, damaged, seconds, keptBrought, asked } = tapped;
   const counted = stock.counted[key]?.pieces ?? null;
   const sold = counted === null ? 0 : Math.max(0, brought - given - damaged - counted);
   return {
     ...{ key, goods, brought, given, damaged, seconds, asked, sold, counted },
-    ...{ reckoned: null, difference: null, reason: null },
+    ...{ keptBrought, keptSold: 0, reckoned: null, difference: null, reason: null },
     left: counted,
     // Below 0 where more came home than went out.
     missing: counted === null ? 0 : brought - given - damaged - counted - sold,
@@ -146,14 +149,15 @@ function explained(difference: number, reason: StockReason | null, sold: number)
   };
 }
 
-const untouched = ({ jobId, lineId, size, bring }: PlannedGoods): GoodsCount => ({
-  ...{ jobId, lineId, size, brought: bring, left: bring },
+const untouched = ({ jobId, lineId, size, bring, seconds: keptBrought = 0 }: PlannedGoods): GoodsCount => ({
+  ...{ jobId, lineId, size, brought: bring, left: bring, keptBrought },
   ...{
     sold: 0,
     given: 0,
     damaged: 0,
     seconds: 0,
     secondsSold: 0,
+    keptSold: 0,
     asked: 0,
     putBack: 0,
     revenueMinor: 0,

@@ -1,8 +1,11 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import type { StockRow } from './stockRows';
 
-/** What brought pieces may become; kept as seconds is one of them, so `gone` is what was given, spoiled or is missing else. */
-export type Became = 'sold' | 'left' | 'seconds' | 'gone';
+/**
+ * What brought pieces may become; kept as seconds is one of them, so `gone` is what was given, spoiled or is missing else.
+ * Seconds kept from before that were sold are a count of their own beside those brought.
+ */
+export type Became = 'sold' | 'keptSold' | 'left' | 'seconds' | 'gone';
 
 /** Pieces, and how many of them were finished before the day. */
 interface Pieces {
@@ -22,8 +25,9 @@ export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Recor
     return { all, fromHome };
   };
   // In this order: each takes what those before it left.
-  const sold = of(row.sold);
+  const sold = of(row.sold - row.keptSold);
   const left = of(row.left ?? 0);
   const seconds = of(row.seconds);
-  return { sold, left, seconds, gone: of(row.given + row.damaged - row.seconds + row.missing) };
+  const keptSold = { all: row.keptSold, fromHome: row.keptSold };
+  return { sold, keptSold, left, seconds, gone: of(row.given + row.damaged - row.seconds + row.missing) };
 }

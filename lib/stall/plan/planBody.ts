@@ -1,3 +1,4 @@
+import { secondsOf } from '@/lib/stall/car/secondsFor';
 import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
@@ -5,7 +6,7 @@ import { daysInOrder } from '@/lib/stall/sellingDays';
 import { mostEntries, numberLimits } from '@/shared/limits';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
-import type { Coins, StallDay } from '@/shared/schemas/stallDay';
+import type { Coins, StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import { type PlannedGoods, type StallPlan, stallPlanSchema } from '@/shared/schemas/stallPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { GoodsPlanned, StallAnswer, StallTrouble } from './stallPlanned';
@@ -20,6 +21,8 @@ export interface PlanToFix {
   readonly answer: StallAnswer;
   /** What goes into the tin. */
   readonly float: Coins;
+  /** Seconds that can come along; they do where seconds have a price. */
+  readonly seconds?: readonly (StallGoods & { readonly pieces: number })[];
 }
 
 /** Why a plan cannot be fixed. */
@@ -82,6 +85,7 @@ function bodyOf(
   const { stallDay, workshop, float } = asked;
   const { mine, currency } = answer;
   const { name, place, days, ranges, prices, weathers } = stallDay;
+  const seconds = secondsOf(prices.secondsShare == null ? [] : (asked.seconds ?? []));
   const minor = (amount: number): MinorUnits => toMinor(amount, currency);
   return {
     issuedOn: asked.day,
@@ -98,7 +102,10 @@ function bodyOf(
     ...terms,
     taxRounding: workshop.policy.taxRounding,
     ranges: ranges.map((range) => ({ id: range.id, name: range.name, hasSizes: range.sizes !== null })),
-    goods: answer.goods.map((goods) => plannedGoods(goods, stallDay, minor)),
+    goods: answer.goods.map((goods) => ({
+      ...plannedGoods(goods, stallDay, minor),
+      ...secondsAlong(seconds(goods)),
+    })),
     sets: prices.sets.flatMap(({ price, ...set }) =>
       price === null ? [] : [{ ...set, price: minor(price) }],
     ),
@@ -146,6 +153,8 @@ function plannedGoods(
     ...{ cost, packaging, leftoverShare, expected },
   };
 }
+
+const secondsAlong = (seconds: number): Pick<PlannedGoods, 'seconds'> => (seconds === 0 ? {} : { seconds });
 
 function costsOf({ stallDay, workshop }: PlanToFix, { mine }: Planned): StallPlan['costs'] | null {
   const day = dayCosts(stallDay, workshop);

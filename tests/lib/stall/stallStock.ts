@@ -20,7 +20,7 @@ export class StallStock {
   readonly #entries: StockEntry[] = [];
   readonly #closes = new Map<string, { id: string; withdrawn: boolean }[]>();
 
-  count(quantity: number, where: typeof home | typeof van = home): void {
+  count(quantity: number, where: Pick<StockCount, 'place' | 'grade'> = home): void {
     this.#add('stockCount', { item, ...where, quantity });
   }
   made(quantity: number, reference: StockMove['reference'] = null): void {

@@ -85,9 +85,9 @@ export function bookedWords(
 export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>
   `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} were brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;
 
-/** Spoiled and kept: they come home in their own grade, where no plan takes them for first. Null where there are none. */
+/** Spoiled and kept, on the day or before: they come home in their own grade, where no plan takes them for first. Null where there are none. */
 export function secondsHome({ rows, plan }: Evening, { count, number }: Formatter): string | null {
-  const seconds = rows.reduce((sum, row) => sum + row.seconds, 0);
+  const seconds = rows.reduce((sum, row) => sum + row.seconds + row.keptBrought - row.keptSold, 0);
   if (seconds === 0) return null;
   const price =
     plan.secondsShare === undefined

@@ -28,6 +28,6 @@ it('what the plan of now says otherwise is told for seconds, weathers and costs 
     'Other costs of goods, of packing, of leftovers: the evening reckons with those that were fixed.',
   ]);
   expect(told(fairPlan, { ...fairPlan, lastHourFrom: 960 })).toEqual([
-    'Days, sets, the last hour, the float, fees or costs of the day are not what was fixed.',
+    'Days, sets, the last hour, seconds that come along, the float, fees or costs of the day are not what was fixed.',
   ]);
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { carMoves } from '@/lib/stall/car/carMoves';
 import { planMoves } from '@/lib/stall/car/planMoves';
+import { secondsFor } from '@/lib/stall/car/secondsFor';
 import { foldStock, type Pile } from '@/lib/stock/foldStock';
 import { goods, home, item, StallStock, van } from '@/tests/lib/stall/stallStock';
 
@@ -77,5 +78,36 @@ describe('a plan in the place of another', () => {
     // What a second plan took out already stays out.
     stock.load('spring', 0);
     expect(planMoves('spring', [otter], stock)).toEqual([]);
+  });
+});
+
+describe('seconds kept from before', () => {
+  const second = { place: { kind: 'home' }, grade: 'second' } as const;
+
+  it('go into the car in their own grade, sell, and come home with the close', () => {
+    const stock = new StallStock();
+    stock.count(5);
+    stock.count(2, second);
+    expect(secondsFor('spring', stock)).toEqual([{ ...goods, pieces: 2 }]);
+    stock.load('spring', 5, planMoves('spring', [{ ...goods, bring: 5, seconds: 2 }], stock));
+    expect(stock.lying).toEqual({ 'home first': 0, 'home second': 0, 'van first': 5, 'van second': 2 });
+    // They lie in the car for this day, and for no other.
+    expect([secondsFor('spring', stock), secondsFor('autumn', stock)]).toEqual([
+      [{ ...goods, pieces: 2 }],
+      [],
+    ]);
+    // Two firsts and one second were sold.
+    const row = { goods, brought: 5, sold: 3, keptSold: 1, given: 0, damaged: 0, seconds: 0, counted: 3 };
+    stock.close('spring', row, 'close-1');
+    expect(stock.lying).toEqual({ 'home first': 3, 'home second': 1, 'van first': 0, 'van second': 0 });
+  });
+
+  it('stay in the car where nothing is said of them, and come out of it with a plan without them', () => {
+    const stock = new StallStock();
+    stock.count(2, second);
+    stock.load('spring', 0, planMoves('spring', [{ ...goods, bring: 0, seconds: 2 }], stock));
+    expect(stock.loadsOf('spring', 0)).toEqual([]);
+    stock.load('spring', 0, planMoves('spring', [{ ...goods, bring: 0 }], stock));
+    expect(stock.lying).toEqual({ 'home second': 2, 'van second': 0 });
   });
 });

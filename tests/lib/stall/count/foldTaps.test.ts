@@ -47,6 +47,24 @@ describe('seconds', () => {
     });
   });
 
+  it('kept from before sell first, then those spoiled on the day, then one of the firsts', () => {
+    const plan = {
+      ...fairPlan,
+      goods: fairPlan.goods.map((one) => (goodsKey(one) === goodsKey(fernL) ? { ...one, seconds: 2 } : one)),
+    };
+    const of = (taps: readonly Tap[]) => countOf(tapped(...taps), fernL, plan);
+    // 9 firsts were brought, and 2 seconds.
+    expect(of([second])).toMatchObject({ sold: 1, keptBrought: 2, keptSold: 1, damaged: 0, left: 9 });
+    expect(of([spoiled, second, second])).toMatchObject({ keptSold: 2, damaged: 1, seconds: 1, left: 8 });
+    expect(of([spoiled, second, second, second])).toMatchObject({
+      keptSold: 2,
+      damaged: 0,
+      seconds: 0,
+      left: 8,
+    });
+    expect(of([second, second, second])).toMatchObject({ sold: 3, keptSold: 2, seconds: 0, left: 8 });
+  });
+
   it('that stay unsold are kept, and waste is none of them', () => {
     const waste: Tap = { what: 'damaged', goods: goodsOf(fernL), isSecond: false };
     expect(countOf(tapped(spoiled, waste, spoiled, second), fernL)).toMatchObject({
