@@ -1,6 +1,7 @@
 import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
+import { goneGoodsSchema } from './goneGoods';
 import { paperNumberSchema } from './happened';
 import { daySchema } from './rate';
 import { coinsSchema, stallGoodsSchema } from './stallDay';
@@ -148,18 +149,8 @@ export const dayCloseSchema = z.strictObject({
   currency: currencySchema,
   goods: z
     .array(
-      stallGoodsSchema.extend({
+      goneGoodsSchema.extend({
         design: nameSchema,
-        brought: piecesSchema,
-        /** Below 0 where more came back than was sold, such as a piece of an earlier fair that was exchanged. */
-        sold: z.int().min(-100_000).max(100_000),
-        given: piecesSchema,
-        damaged: piecesSchema,
-        /** Of the damaged, kept as seconds. */
-        seconds: piecesSchema,
-        /** Seconds kept from before that came along, and of the sold those that were of them; left out where none came. */
-        keptBrought: piecesSchema.exactOptional(),
-        keptSold: piecesSchema.exactOptional(),
         /** Counted in the evening; null where nobody counted. */
         counted: piecesSchema.nullable(),
         reason: z.enum(stockReasons).nullable(),
@@ -180,16 +171,7 @@ export const dayCloseSchema = z.strictObject({
     .max(1500),
   /** Tapped, but in no plan: without a price or a cost, yet they left the stock. Left out where there are none. */
   strays: z
-    .array(
-      stallGoodsSchema.extend({
-        brought: piecesSchema,
-        sold: z.int().min(-100_000).max(100_000),
-        given: piecesSchema,
-        damaged: piecesSchema,
-        seconds: piecesSchema,
-        counted: piecesSchema,
-      }),
-    )
+    .array(goneGoodsSchema.extend({ counted: piecesSchema }))
     .max(1500)
     .exactOptional(),
   reductions: minorSchema,

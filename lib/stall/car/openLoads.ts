@@ -5,7 +5,7 @@ import type { CarStock } from './carMoves';
 import { loadedFor } from './dayMoves';
 
 /** What lies in the car for one stall day, pieces of first grade. */
-export interface Load {
+interface Load {
   readonly stallDayId: string;
   readonly pieces: number;
 }

@@ -4,7 +4,7 @@ import type { Job } from '@/shared/schemas/job';
 import type { StockGrade } from '@/shared/schemas/stock';
 
 /** A design of which goods can go to a shop. */
-export interface DesignToSend {
+interface DesignToSend {
   readonly key: string;
   readonly jobId: string;
   readonly lineId: string;
