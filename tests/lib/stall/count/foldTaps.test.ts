@@ -268,6 +268,19 @@ describe('foldTaps counts money', () => {
     expect(countOf(log.taps, fernL)?.revenueMinor).toBe(2800);
   });
 
+  it('takes no set, no move of the tin and no spending of another currency into its sums', () => {
+    const tin = (cause: 'added' | 'spent'): Tap => ({ what: 'tin', cause, minor: 1000, words: '' });
+    const set: Tap = { what: 'set', setId: 'two-shirts', minor: 600, pay: 'card' };
+    const log = aTapLog();
+    for (const tap of [saleOf(fernL), saleOf(otterM), set, tin('added'), tin('spent'), tin('spent')])
+      tapOn(log, tap);
+    // 28.00 and 28.00 less 6.00; 10.00 in, twice 10.00 out.
+    const own = { reductionsMinor: 600, grossMinor: 5000, tinMinor: -1000, spentMinor: 2000 };
+    expect(fold(log.taps)).toMatchObject(own);
+    for (const tap of [set, tin('added'), tin('added'), tin('spent')]) tapOn(log, tap, { currency: 'EUR' });
+    expect(fold(log.taps)).toMatchObject(own);
+  });
+
   it('takes no tap of more than a hundred millions, and none in a currency that is none', () => {
     const [good] = fairDayTaps().taps;
     if (good === undefined) throw new Error('a tap');

@@ -113,6 +113,10 @@ describe('what is finished at home', () => {
     expect(goods.find(isFernL)?.atHome).toBe(0);
     expect(troubles).toEqual([{ kind: 'stockBelowZero', goods: fernL, design: 'Fern', pieces: -2 }]);
   });
+
+  it.each([0, 3])('is no trouble where %i lie there', (pieces) => {
+    expect(plannedFair(lying(pieces)).troubles).toEqual([]);
+  });
 });
 
 describe('limits', () => {

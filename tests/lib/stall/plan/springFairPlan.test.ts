@@ -66,6 +66,16 @@ describe('the maker’s 96 shirts and 36 mugs', () => {
     near(gut.breakEven?.contributionPerPiece, 16.28);
   });
 
+  it('are earned back with as many whichever weather is typed first', () => {
+    const weathers = fairAsked.stallDay.weathers.toReversed();
+    const { breakEven, outcomes } = plannedFair(fairWith({ weathers })).mine;
+    expect(outcomes.map(({ weather }) => weather)).toEqual(['wet', 'showers', 'dry']);
+    near(breakEven?.cash, 8.94);
+    near(breakEven?.withPay, 21.66);
+    near(breakEven?.everything, 30.65);
+    near(breakEven?.withWriteDown, 43.76);
+  });
+
   it('make going worth it on a day that is certainly wet, and staying only under 0.178', () => {
     const { avoidable, sunk, worst, stayHomeBelow, verdict } = gut.goOrStay;
     near(avoidable, 252.6);

@@ -74,6 +74,16 @@ describe('goods at a shop', () => {
     });
   });
 
+  it('are those of this shop alone, not what lies at another or at home', () => {
+    const there = outEntries('Mill shop', { goods: fern, quantity: 6, counted: 8 });
+    expect(standing(written(there))).toMatchObject({
+      shelf: [],
+      ...{ pieces: 0, unpriced: 0, outSince: null },
+    });
+    // Six here and six there, two at home.
+    expect(standing(written(out, there))).toMatchObject({ shelf: [{ ...fern, quantity: 6 }], pieces: 6 });
+  });
+
   it('come home again', () => {
     const back = backEntries('Corner shop', [{ goods: fern, grade: 'first', quantity: 6 }]);
     expect(standing(written(out, back))).toMatchObject({ shelf: [], pieces: 0 });
