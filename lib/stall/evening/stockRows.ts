@@ -108,7 +108,9 @@ function besideRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
   const gone = tapped.sold + tapped.given + tapped.damaged;
   const there = { ...tapped, brought: Math.max(tapped.brought, gone), lastSoldAt: null };
   const isAllGone = there.brought === gone;
-  const counted = isAllGone ? { [key]: { pieces: 0, reason: null, reasonFor: null }, ...stock.counted } : stock.counted;
+  const counted = isAllGone
+    ? { [key]: { pieces: 0, reason: null, reasonFor: null }, ...stock.counted }
+    : stock.counted;
   return tappedRow(key, goods, there, { ...stock, counted });
 }
 

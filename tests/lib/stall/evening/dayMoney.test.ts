@@ -2,25 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
 import { noAnswers } from '@/lib/stall/evening/eveningAnswers';
-import type { StallTap, Tap } from '@/shared/schemas/stallEvents';
+import type { Tap } from '@/shared/schemas/stallEvents';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairCount, fairEvening, fairTaps } from './fairEvening';
-
-const OTTER_L = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' } as const;
-
-/** A day of these taps alone, by its plan. */
-function eveningOf(taps: readonly Tap[], { answers = noAnswers, plan = fairPlan } = {}) {
-  const body = (tap: Tap): StallTap => ({
-    stallDayId: 'spring-fair',
-    planId: 'p',
-    currency: plan.currency,
-    tap,
-  });
-  const entries = taps.map((tap, at) => ({
-    ...{ id: `t-${at + 1}`, device: 'phonephone', count: at + 1, at: 700 * 60_000, body: body(tap) },
-  }));
-  return fairEvening(answers, plan, entries);
-}
+import { dayOf, fairAnswers, fairCount, fairEvening, fairTaps, OTTER_L } from './fairEvening';
 
 describe('the money of the worked fair', () => {
   it('is 1,723.00 with tax, 112.72 of it tax, taken once on the day', () => {
@@ -82,13 +66,13 @@ describe('cards', () => {
   it('that took more than all that was sold leave the tin alone, and are asked about', () => {
     const sale: Tap = { what: 'sale', goods: OTTER_L, minor: 2800, pay: 'card' };
     const answers = { ...noAnswers, card: { ...noAnswers.card, total: 5000 } };
-    const { money, unsettled } = eveningOf([sale, { what: 'next' }], { answers });
+    const { money, unsettled } = dayOf([sale, { what: 'next' }], { answers });
     expect(money).toMatchObject({ gross: 5000, cash: 0, card: 5000, expectedCash: 12_000 });
     expect(unsettled).toContainEqual({ slip: 'card', why: 'beyond', minor: 2200 });
     // 28.00 given back in cash for what was paid by card leaves the tin as tapped.
     const back: Tap = { what: 'refund', goods: OTTER_L, minor: 2800, pay: 'cash' };
     const told = { ...noAnswers, card: { ...noAnswers.card, total: 2800 } };
-    expect(eveningOf([sale, back], { answers: told }).money).toMatchObject({ cash: -2800, beyond: 0 });
+    expect(dayOf([sale, back], { answers: told }).money).toMatchObject({ cash: -2800, beyond: 0 });
   });
 
   it('take the number that is typed at night', () => {
@@ -112,13 +96,13 @@ describe('tax', () => {
     const big = { jobId: 'fair-shirts', lineId: 'otter', size: '2XL' };
     const sale: Tap = { what: 'sale', goods: big, minor: 3100, pay: 'card' };
     const taps: readonly Tap[] = [sale, { what: 'next' }, sale, { what: 'next' }, sale, { what: 'next' }];
-    expect(eveningOf(taps, { plan }).money.tax).toBe(609);
-    expect(eveningOf(taps).money.tax).toBe(608);
+    expect(dayOf(taps, { plan }).money.tax).toBe(609);
+    expect(dayOf(taps).money.tax).toBe(608);
   });
 
   it('comes on top of what was tapped where prices are without it', () => {
     const plan = { ...fairPlan, taxMode: 'added', tax: 0.1 } as const;
-    const { money } = eveningOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan });
+    const { money } = dayOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan });
     expect(money).toMatchObject({ gross: 3080, net: 2800, tax: 280, cash: 3080, expectedCash: 15_080 });
   });
 
@@ -133,7 +117,7 @@ describe('tax', () => {
       const plan = { ...fairPlan, currency, tax, taxMode: 'added' as const, float: [] };
       const sale: Tap = { what: 'sale', goods: OTTER_L, minor, pay: 'cash' };
       const taps = Array.from({ length: many }, (): readonly Tap[] => [sale, { what: 'next' }]).flat();
-      const { money } = eveningOf(taps, { plan });
+      const { money } = dayOf(taps, { plan });
       expect(money).toMatchObject({
         gross,
         cash,
@@ -147,9 +131,9 @@ describe('tax', () => {
 
   it('is none where none is charged', () => {
     const plan = { ...fairPlan, taxMode: 'none' } as const;
-    expect(
-      eveningOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan }).money,
-    ).toMatchObject({ gross: 2800, net: 2800, tax: 0 });
+    expect(dayOf([{ what: 'sale', goods: OTTER_L, minor: 2800, pay: 'cash' }], { plan }).money).toMatchObject(
+      { gross: 2800, net: 2800, tax: 0 },
+    );
   });
 });
 
@@ -171,7 +155,7 @@ describe('cash that is rounded to the coin', () => {
   ])('%s: %i is paid as %i, and the tin is expected to hold that', (currency, minor, paid) => {
     const plan = { ...fairPlan, currency, float: [] };
     const taps: readonly Tap[] = [{ what: 'sale', goods: OTTER_L, minor, pay: 'cash' }, { what: 'next' }];
-    expect(eveningOf(taps, { plan }).money).toMatchObject({
+    expect(dayOf(taps, { plan }).money).toMatchObject({
       ...{ gross: minor, cash: paid, cashRounding: paid - minor, expectedCash: paid },
     });
   });
@@ -181,7 +165,7 @@ describe('cash that is rounded to the coin', () => {
     const sale: Tap = { what: 'sale', goods: OTTER_L, minor: 492, pay: 'cash' };
     // Twice 4.90, where 9.84 at once would be 9.85.
     const taps: readonly Tap[] = [sale, { what: 'next' }, sale, { what: 'next' }];
-    expect(eveningOf(taps, { plan }).money.expectedCash).toBe(980);
+    expect(dayOf(taps, { plan }).money.expectedCash).toBe(980);
   });
 
   const sale = (minor: number, pay: 'cash' | 'card' = 'cash'): Tap => ({
@@ -247,7 +231,7 @@ describe('the tin', () => {
       ...{ what: 'tin', cause, minor, words: '' },
     });
     // 120 − 100 + 20 − 6.50.
-    const { money } = eveningOf([tin('skimmed', 10_000), tin('added', 2000), tin('spent', 650)]);
+    const { money } = dayOf([tin('skimmed', 10_000), tin('added', 2000), tin('spent', 650)]);
     expect(money).toMatchObject({ tinMoves: -8650, float: 12_000 });
   });
 

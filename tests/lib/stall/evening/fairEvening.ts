@@ -4,6 +4,7 @@ import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
+import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 
@@ -53,3 +54,17 @@ export const asSaidOf = ({ rows }: Evening, answers: EveningAnswers): EveningAns
     ),
   },
 });
+export const OTTER_L = { jobId: 'fair-shirts', lineId: 'otter', size: 'L' } as const;
+
+/** A day of these taps alone, by its plan. */
+export function dayOf(
+  taps: readonly Tap[],
+  { answers = noAnswers, plan = fairPlan }: { answers?: EveningAnswers; plan?: StallPlan } = {},
+) {
+  const told = { stallDayId: 'spring-fair', planId: 'p', currency: plan.currency };
+  const entries = taps.map((tap, at) => ({
+    ...{ id: `t-${at + 1}`, device: 'phonephone', count: at + 1, at: 700 * MS_PER_MINUTE },
+    body: { ...told, tap },
+  }));
+  return fairEvening(answers, plan, entries);
+}

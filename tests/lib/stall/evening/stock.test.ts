@@ -3,9 +3,10 @@ import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
+import type { Tap } from '@/shared/schemas/stallEvents';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
+import { dayOf, fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
 
 const FERN_M = 'fair-shirts/fern/M';
 
@@ -167,6 +168,26 @@ describe('a fair at which nobody tapped', () => {
       cash: { counted: null, coins: null, reason: 'notKnown', reasonFor: null },
     } as const;
     expect(fairEvening(unknown, fairPlan, none).money).toMatchObject({ gross: 173_500, isReckoned: true });
+  });
+
+  it('reckons takings by prices where nobody read the reader, whatever the tin holds', () => {
+    const unread = { ...answers, card: { ...answers.card, total: null, tickets: null } };
+    const { money } = fairEvening(unread, fairPlan, none);
+    // 1,735 of goods at the plan’s prices; the tin held 120 to begin with.
+    expect(money).toMatchObject({ gross: 173_500, cash: 173_500, card: 0, isReckoned: true });
+    expect(money).toMatchObject({ expectedCash: 185_500, difference: 53_000 - 185_500 });
+  });
+
+  it.each([
+    // 120 to begin with, 100 taken out, 80 counted: 60 came in. With 100 put in 280 were counted.
+    ['skimmed', -10_000, 8000],
+    ['added', 10_000, 28_000],
+  ] as const)('takes as cash what the tin holds but for what was %s', (cause, tinMoves, counted) => {
+    const tin: Tap = { what: 'tin', cause, minor: 10_000, words: '' };
+    const told = { ...answers, cash: { ...answers.cash, counted } };
+    expect(dayOf([tin], { answers: told }).money).toMatchObject({
+      ...{ cash: 6000, tinMoves, gross: 137_100, expectedCash: counted, isReckoned: false },
+    });
   });
 
   it('takes no less than the reader says, and asks where that is more than all goods come to', () => {
