@@ -5,9 +5,9 @@ import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import type { Entry } from '@/shared/schemas/happened';
-import type { Tap } from '@/shared/schemas/stallEvents';
+import { drawnTap } from '@/tests/fixtures/drawnTaps';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { goodsOf, saleOf } from '@/tests/fixtures/stallTaps';
+import { saleOf } from '@/tests/fixtures/stallTaps';
 import { cases } from '@/tests/tools/cases';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -18,38 +18,6 @@ const plans = {
   EUR: { ...fairPlan, currency: 'EUR', taxMode: 'added', tax: 0.19 },
 } as const;
 
-const goods = fc.constantFrom(...fairPlan.goods);
-const pay = fc.constantFrom('cash', 'card');
-const minor = fc.integer({ min: 0, max: 9999 });
-const words = fc.constantFrom('', 'youth sizes', 'black shirt');
-const sale = fc.record({ one: goods, pay }).map(({ one, pay: by }): Tap => saleOf(one, by));
-const tap: fc.Arbitrary<Tap> = fc.oneof(
-  { arbitrary: sale, weight: 8 },
-  { arbitrary: fc.constant<Tap>({ what: 'next' }), weight: 4 },
-  fc.record({
-    what: fc.constant('sale'),
-    goods: goods.map(goodsOf),
-    minor,
-    isOwnPrice: fc.constant(true),
-    pay,
-  }),
-  fc.record({ what: fc.constant('set'), setId: fc.constant('two-shirts'), minor, pay }),
-  fc.record({
-    what: fc.constant('exchange'),
-    back: goods.map(goodsOf),
-    out: goods.map(goodsOf),
-    minor: fc.integer({ min: -3000, max: 3000 }),
-    pay,
-  }),
-  fc.record({ what: fc.constant('refund'), goods: goods.map(goodsOf), minor, pay }),
-  fc.record({ what: fc.constant('given'), goods: goods.map(goodsOf) }),
-  fc.record({ what: fc.constant('damaged'), goods: goods.map(goodsOf), isSecond: fc.boolean() }),
-  fc.record({ what: fc.constant('asked'), goods: fc.option(goods.map(goodsOf)), words }),
-  fc.record({ what: fc.constant('pay'), pay }),
-  fc.record({ what: fc.constant('tin'), cause: fc.constantFrom('skimmed', 'added', 'spent'), minor, words }),
-  fc.record({ what: fc.constant('note'), words }),
-) as fc.Arbitrary<Tap>;
-
 /** What two phones tapped, clocks running as they like, and what was taken back of it. */
 const written = (maxLength: number) =>
   fc
@@ -57,7 +25,7 @@ const written = (maxLength: number) =>
       currency: fc.constantFrom<keyof typeof plans>('USD', 'CHF', 'EUR'),
       taps: fc.array(
         fc.record({
-          tap,
+          tap: drawnTap,
           device: fc.constantFrom('phone000', 'tablet00'),
           at: fc.integer({ min: 0, max: 25_000_000 }),
           isUndo: fc.integer({ min: 0, max: 9 }).map((drawn) => drawn === 0),
