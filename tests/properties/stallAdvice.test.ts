@@ -189,6 +189,12 @@ describe('within limits', () => {
         let best = Number.NEGATIVE_INFINITY;
         for (const numbers of choices(most)) if (fits(numbers)) best = Math.max(best, earned(numbers));
         expect(earned(bring) + gap).toBeGreaterThan(best - 1e-7);
+        // Nor is more told than pieces without limits would earn; of one limit no more than a single design would.
+        expect(earned(bring) + gap).toBeLessThan(earned(free) + 1e-7);
+        const isTwofold = tablePieces !== null && cash !== null;
+        const ofDesign = (design: number) =>
+          earned(free.map((count, at) => (drawn[at]?.design === design ? count : 0)));
+        if (!isTwofold) expect(gap).toBeLessThan(Math.max(ofDesign(0), ofDesign(1)) + 1e-7);
       }),
       cases(120),
     );

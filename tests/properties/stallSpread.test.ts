@@ -14,6 +14,11 @@ interface Exact {
   readonly sd: number;
   readonly lossChance: number;
   readonly quantile: (share: number) => number;
+  /**
+   * Variance within the weathers of what is told of a day: each weather is drawn as often as its chance says, so that
+   * only days of one weather differ by the draw.
+   */
+  readonly varianceOf: (of: (profit: number) => number) => number;
   /** Chance a unit of money around a quantile, for its standard error. */
   readonly density: (share: number) => number;
 }
@@ -40,6 +45,7 @@ function exactOf(plan: StallPlanned, goods: readonly GoodsPlanned[]): Exact {
   const [{ fixed } = { fixed: 0 }] = plan.outcomes;
   const unsold = -fixed - kinds.reduce((sum, { brought, stays }) => sum + brought * stays, 0);
   const mixed = new Map<number, number>();
+  const weathers: { chance: number; reached: Float64Array }[] = [];
   for (const { chance, factor } of plan.outcomes) {
     let reached: Float64Array = Float64Array.of(1);
     for (const { expected, brought, each } of kinds) {
@@ -50,6 +56,7 @@ function exactOf(plan: StallPlanned, goods: readonly GoodsPlanned[]): Exact {
           next[at + sold * step] = (next[at + sold * step] ?? 0) + part * (reached[at] ?? 0);
       reached = next;
     }
+    weathers.push({ chance, reached });
     for (const [at, part] of reached.entries()) mixed.set(at, (mixed.get(at) ?? 0) + chance * part);
   }
   const days = [...mixed]
@@ -66,12 +73,19 @@ function exactOf(plan: StallPlanned, goods: readonly GoodsPlanned[]): Exact {
     }
     return Number.NaN;
   };
+  const varianceOf = (of: (profit: number) => number) =>
+    weathers.reduce((running, { chance, reached }) => {
+      const meanOf = (power: number) =>
+        reached.reduce((total, part, at) => total + part * of(unsold + at * STEP) ** power, 0);
+      return running + chance * (meanOf(2) - meanOf(1) ** 2);
+    }, 0);
   const upTo = (profit: number) => sum((one) => (one <= profit ? 1 : 0));
   return {
     mean,
     sd: Math.sqrt(sum((profit) => (profit - mean) ** 2)),
     lossChance: sum((profit) => (profit < 0 ? 1 : 0)),
     quantile,
+    varianceOf,
     density: (share) => (upTo(quantile(share) + 20) - upTo(quantile(share) - 20)) / 40,
   };
 }
@@ -97,19 +111,21 @@ describe.each([
   });
 
   it('is within three standard errors of it as drawn', () => {
-    const { days } = spread;
-    const { lossChance, sd } = exact;
+    const { lossChance, mean, sd } = exact;
+    const errorOf = (of: (profit: number) => number) => Math.sqrt(exact.varianceOf(of) / spread.days);
     expect(Math.abs(spread.lossChance - lossChance)).toBeLessThan(
-      3 * Math.sqrt((lossChance * (1 - lossChance)) / days),
+      3 * errorOf((profit) => (profit < 0 ? 1 : 0)),
     );
-    expect(Math.abs(spread.sd - sd)).toBeLessThan((3 * sd) / Math.sqrt(2 * days));
+    // That of the variance, by the slope of the root.
+    expect(Math.abs(spread.sd - sd)).toBeLessThan((3 * errorOf((profit) => (profit - mean) ** 2)) / (2 * sd));
     for (const [share, drawn] of [
       [0.1, spread.p10],
       [0.5, spread.p50],
       [0.9, spread.p90],
     ] as const) {
-      const error = Math.sqrt((share * (1 - share)) / days) / exact.density(share);
-      expect(Math.abs(drawn - exact.quantile(share))).toBeLessThan(3 * error);
+      const reached = exact.quantile(share);
+      const error = errorOf((profit) => (profit <= reached ? 1 : 0)) / exact.density(share);
+      expect(Math.abs(drawn - reached)).toBeLessThan(3 * error);
     }
   });
 });

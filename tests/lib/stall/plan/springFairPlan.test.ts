@@ -98,7 +98,11 @@ describe('the maker’s 96 shirts and 36 mugs', () => {
   });
 
   it('take 21 times the stall fee on a dry day', () => {
+    const fees = fairAsked.stallDay.costs.filter(({ isStallFee }) => isStallFee);
+    expect(fees.map(({ amount }) => amount)).toEqual([{ of: 'typed', money: 85 }]);
     near(gut.outcomes[0]?.takings, 1796.95);
+    // 1,796.95 ÷ 85 = 21.14.
+    expect(((gut.outcomes[0]?.takings ?? 0) / 85).toFixed(2)).toBe('21.14');
   });
 });
 
