@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { drawnTap } from '@/tests/fixtures/drawnTaps';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairEvening, fairTaps } from '@/tests/lib/stall/evening/fairEvening';
+import { asSaidOf, fairAnswers, fairEvening, fairTaps } from '@/tests/lib/stall/evening/fairEvening';
 import { cases } from '@/tests/tools/cases';
 
 const amount = fc.integer({ min: 0, max: 200_000 });
@@ -31,6 +31,7 @@ const answered = fc.record({
         reason: fc.constantFrom(
           ...([null, 'damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const),
         ),
+        reasonFor: fc.constant(null),
         pay: fc.constantFrom('cash', 'card'),
       }),
     ),
@@ -63,7 +64,8 @@ test('the bridge from plan to day adds up, whatever was tapped and counted', () 
     fc.property(answered, planned, tapped, (answers, terms, some) => {
       const plan = { ...fairPlan, ...terms };
       const taps = some.map((tap) => ({ ...tap, body: { ...tap.body, currency: plan.currency } }));
-      const { bridge, result } = fairEvening({ ...fairAnswers, ...answers }, plan, taps);
+      const said = { ...fairAnswers, ...answers };
+      const { bridge, result } = fairEvening(asSaidOf(fairEvening(said, plan, taps), said), plan, taps);
       fc.pre(bridge !== null);
       const sum = (bridge?.steps ?? []).reduce((running, { by }) => running + by, bridge?.from ?? 0);
       expect(sum).toBeCloseTo(result.profit ?? Number.NaN, 6);

@@ -20,8 +20,9 @@ export class StallStock {
   readonly #entries: StockEntry[] = [];
   readonly #closes = new Map<string, { id: string; withdrawn: boolean }[]>();
 
-  count(quantity: number, where: Pick<StockCount, 'place' | 'grade'> = home): void {
-    this.#add('stockCount', { item, ...where, quantity });
+  /** @param at ms since 1970; after all others unless told */
+  count(quantity: number, where: Pick<StockCount, 'place' | 'grade'> = home, at?: number): void {
+    this.#add('stockCount', { item, ...where, quantity }, at);
   }
   made(quantity: number, reference: StockMove['reference'] = null): void {
     this.#add('stockMove', { item, ...home, quantity, cause: 'made', reference, unitCost: null });
@@ -65,10 +66,13 @@ export class StallStock {
   }
 
   #add(
-    ...[kind, body]: ['stockMove', StockMove] | ['stockTransfer', StockTransfer] | ['stockCount', StockCount]
+    ...[kind, body, at]:
+      | ['stockMove', StockMove]
+      | ['stockTransfer', StockTransfer]
+      | ['stockCount', StockCount, (number | undefined)?]
   ): void {
     const count = this.#entries.length + 1;
-    const written = { id: `devicea1-${count}`, device: 'devicea1', version: 1, count, at: count };
+    const written = { id: `devicea1-${count}`, device: 'devicea1', version: 1, count, at: at ?? count };
     this.#entries.push({ ...written, kind, body } as StockEntry);
   }
 }

@@ -1,13 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { answersOfClose, closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
-import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { closeInForce, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { addDays } from '@/shared/days';
 import { type DayClose, dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { fairAnswers, fairClock, fairCount, fairEvening, fairTaps } from './fairEvening';
+
+const FERN_M = 'fair-shirts/fern/M';
 
 const closeOf = (answers: EveningAnswers = fairAnswers): DayClose =>
   closeBody(fairEvening(answers), {
@@ -57,37 +59,56 @@ describe('the close of a day', () => {
     expect(close.hours.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(70);
   });
 
-  it.each<[string, EveningAnswers]>([
-    ['counted as it should be', { ...fairAnswers, hours: 12.25, decision: 'later' }],
+  const payout = { minor: 127_301, day: addDays(TEST_DAY, 2) };
+  const notKnown = { counted: null, coins: null, reason: 'notKnown', reasonFor: null } as const;
+  const inCoins = { coins: [{ value: 50, count: 10 }], reason: 'other', reasonFor: -3200 } as const;
+
+  it.each<[string, EveningAnswers, Partial<EveningAnswers>]>([
+    [
+      'counted as it should be',
+      { ...fairAnswers, hours: 12.25, decision: 'later' },
+      { cash: fairAnswers.cash, card: noAnswers.card, hours: 12.25, decision: 'later', note: '' },
+    ],
     [
       'counted by notes and coins, with a piece given away, the payout here',
       {
         ...fairAnswers,
-        cash: { counted: null, coins: [{ value: 50, count: 10 }], reason: 'other', reasonFor: -3200 },
-        card: {
-          total: 131_100,
-          tickets: 40,
-          payout: { minor: 127_301, day: addDays(TEST_DAY, 2) },
-          isRight: false,
-        },
-        stock: {
-          ...fairAnswers.stock,
-          counted: { 'fair-shirts/fern/M': { pieces: 2, reason: 'given', reasonFor: -1 } },
-        },
+        cash: { ...inCoins, coins: [...inCoins.coins], counted: null },
+        card: { total: 131_100, tickets: 40, payout, isRight: false },
+        stock: { ...fairAnswers.stock, counted: { [FERN_M]: { pieces: 2, reason: 'given', reasonFor: -1 } } },
+        note: 'Nearer the gate.',
+      },
+      {
+        // Ten fifties; the day was closed with the card total, and took the hours of the plan.
+        cash: { ...inCoins, coins: [...inCoins.coins], counted: 50_000 },
+        card: { total: 131_100, tickets: 40, payout, isRight: true },
+        ...{ hours: 11.5, decision: null, note: 'Nearer the gate.' },
       },
     ],
     [
       'not counted at all',
       {
-        ...fairAnswers,
-        cash: { counted: null, coins: null, reason: 'notKnown', reasonFor: null },
+        ...{ ...fairAnswers, cash: notKnown },
         stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: true },
       },
+      { cash: notKnown, stock: { counted: {}, isRestAsReckoned: false, isRestUnknown: true } },
     ],
-  ])('begins a correction with what was said: %s', (_, answers) => {
+  ])('begins a correction with what was said: %s', (_, answers, said) => {
     const close = closeOf(answers);
-    const again = closeOf(answersOfClose(close));
-    expect(again).toEqual(close);
+    expect(answersOfClose(close)).toMatchObject(said);
+    expect(closeOf(answersOfClose(close))).toEqual(close);
+  });
+
+  it('begins a correction with every size as it was counted, and why it differed', () => {
+    const given = { ...fairAnswers.stock, counted: { [FERN_M]: { pieces: 2, reason: 'given' as const } } };
+    const { stock } = answersOfClose(closeOf({ ...fairAnswers, stock: given }));
+    expect(stock).toMatchObject({ isRestAsReckoned: false, isRestUnknown: false });
+    expect(Object.keys(stock.counted)).toHaveLength(27);
+    // Seven of seven Otter L were sold.
+    expect(stock.counted).toMatchObject({
+      [FERN_M]: { pieces: 2, reason: 'given' },
+      'fair-shirts/otter/L': { pieces: 0, reason: null },
+    });
   });
 
   it('keeps lost sales that were left out as left out, so that nothing learns from them', () => {

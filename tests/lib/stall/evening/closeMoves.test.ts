@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type ClosedRow, isBookedTwice } from '@/lib/stall/evening/closeMoves';
 
-import { goods, StallStock, thirty, van } from '@/tests/lib/stall/stallStock';
+import { goods, home, StallStock, thirty, van } from '@/tests/lib/stall/stallStock';
 
 /** Of 8 brought 5 were sold, and the rest is as told. */
 const eight = (more: Partial<ClosedRow>): ClosedRow => ({
@@ -63,6 +63,13 @@ describe('what a close does to the stock', () => {
     const stock = loaded(5);
     stock.close('spring', eight({}), 'close-1');
     expect(stock.lying).toEqual({ 'van first': 0, 'home first': 3 });
+  });
+
+  it('brings home seconds too where nobody ever noted anything', () => {
+    const stock = new StallStock();
+    stock.load('spring', 8);
+    stock.close('spring', eight({ damaged: 1, seconds: 1, counted: 2 }), 'close-1');
+    expect(stock.lying).toEqual({ 'home first': 2, 'home second': 1 });
   });
 
   it('keeps seconds in their own grade', () => {
@@ -141,6 +148,22 @@ describe('a correction', () => {
     stock.close('spring', { ...thirty, sold: 26, counted: 4 }, 'close-3');
     stock.close('spring', { ...thirty, sold: 26, counted: 4 }, 'close-4');
     expect(stock.lying).toEqual({ 'van first': 0, 'home first': 5 });
+  });
+
+  it('brings seconds home beside first ones that were counted since', () => {
+    const stock = closed();
+    stock.count(5);
+    stock.close('spring', { ...thirty, sold: 24, damaged: 1, seconds: 1 }, 'close-2');
+    expect(stock.lying).toEqual({ 'van first': 0, 'home first': 5, 'home second': 1 });
+  });
+
+  it('takes what was counted at the moment of the close as counted before it', () => {
+    const stock = closed();
+    const first = stock.moves.find(({ body }) => body.reference?.id === 'close-1');
+    stock.count(5, home, first?.at);
+    // One fewer came home than was told.
+    stock.close('spring', { ...thirty, sold: 26, counted: 4 }, 'close-2');
+    expect(stock.lying).toEqual({ 'van first': 0, 'home first': 4 });
   });
 
   it('leaves leftovers at the shop that they went to, and makes none', () => {

@@ -103,6 +103,14 @@ describe('the result of the worked fair', () => {
     expect(comesTo(evening)).toBeCloseTo(evening.result.profit ?? Number.NaN, 8);
   });
 
+  it('pays nothing an hour where it took none', () => {
+    const plan = { ...fairPlan, costs: { ...fairPlan.costs, benchHours: 0 } };
+    const { profit, payPerHour } = fairEvening({ ...fairAnswers, hours: 0 }, plan).result;
+    // 11.5 × (18 + 4.20) less to bear.
+    expect(profit).toBeCloseTo(483.95 + 255.3, 2);
+    expect(payPerHour).toBeNull();
+  });
+
   it('needs no cost of goods of which none were brought', () => {
     const isLargest = (one: PlannedGoods) => one.lineId === 'star-map' && one.size === '3XL';
     const goods = fairPlan.goods.map((one) => (isLargest(one) ? { ...one, bring: 0, cost: null } : one));
@@ -161,6 +169,8 @@ describe('sales lost after the last piece', () => {
     // One says nothing of a pace.
     [1, 660, 0],
     [2, 1020, 0],
+    // Sold while packing up: the day was over, and nobody was left to ask.
+    [3, 1030, 0],
     // Before the opening there is no pace either.
     [3, 590, 0],
   ])('%i sold, the last at minute %i: %f', (sold, minute, lost) => {

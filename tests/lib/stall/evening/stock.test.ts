@@ -118,6 +118,14 @@ describe('the stock of the evening', () => {
     expect(reasonsFor(fernM(answers))).toEqual(['tappedTwice', 'notKnown']);
   });
 
+  it('takes no more sales off than were tapped, and tells what more is there', () => {
+    // 8 brought and 5 tapped, yet 9 are there: all five go, and one is there that was never brought.
+    const answers = counted(9, 'tappedTwice');
+    expect(fernM(answers)).toMatchObject({ difference: 6, sold: 0, untapped: -5, missing: -1 });
+    // 1,723 less 5 × 28.
+    expect(fairEvening(answers).money.gross).toBe(158_300);
+  });
+
   it('tells what more was sold than was brought, and keeps the sale', () => {
     const plan = {
       ...fairPlan,
@@ -215,6 +223,16 @@ describe('a fair at which nobody tapped', () => {
     expect(fairEvening(open, fairPlan, none).unsettled).toEqual([
       { slip: 'stock', why: 'notCounted', sizes: 27 },
     ]);
+  });
+
+  it('sold none of what more came home than went out', () => {
+    const more = { ...answers.stock, counted: { ...all, [FERN_M]: { pieces: 10, reason: null } } };
+    // 8 went out and 10 came home; by the count as it was five of them were among the 70 sold.
+    const evening = fairEvening({ ...answers, stock: more }, fairPlan, none);
+    expect(evening.rows.find(({ key }) => key === FERN_M)).toMatchObject({
+      ...{ brought: 8, sold: 0, left: 10, missing: -2, revenueMinor: 0 },
+    });
+    expect(evening.pieces).toBe(65);
   });
 
   it('is not closed before every size is counted and the reader is read', () => {
