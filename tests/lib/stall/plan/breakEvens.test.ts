@@ -10,12 +10,17 @@ if (line === undefined) throw new Error('the fair has no shirt');
 const dry = [{ name: 'dry', chance: 1, factor: 1 }];
 
 /** Of a net price of `price` ÷ 1.07 fees take 2 % and 0.05 and packaging 0.10; half its cost is left of what stays. */
-const goodsOf = (size: string, price: number, cost: number): GoodsReckoned =>
+const goodsOf = (
+  size: string,
+  price: number,
+  cost: number,
+  { leftoverShare = 0.5, expected = 50 } = {},
+): GoodsReckoned =>
   reckonGoods(
     {
       ...{ jobId: 'job', lineId: 'fern', size, rangeId: 'range', design: 'Fern', line },
       // Whoever brings a few sells them all.
-      ...{ leftoverShare: 0.5, expected: 50, atHome: 0, finishedBefore: 0, held: null },
+      ...{ leftoverShare, expected, atHome: 0, finishedBefore: 0, held: null },
     },
     {
       ...{ cost, costWithOverhead: cost, cash: cost / 2, packaging: 0.1 },
@@ -53,6 +58,14 @@ describe('break-evens', () => {
 
   it('are none where a piece leaves nothing', () => {
     expect(breakEvens(seen(goodsOf('M', 4.28, 3.78)))).toBeNull();
+  });
+});
+
+describe('pieces that lose nothing by staying', () => {
+  it('are as many as serve all who ask on all but one day in ten thousand', () => {
+    // Of a Poisson count of mean 2 no more than 8 are asked for with 0.999763, no more than 9 with 0.999954.
+    const goods = goodsOf('S', 10.7, 4, { leftoverShare: 1, expected: 2 });
+    expect(adviseBring([goods], { tablePieces: null, cash: null }).bring).toEqual([9]);
   });
 });
 

@@ -59,10 +59,15 @@ describe('pieces asked for', () => {
     expect(found.mugs).toBeCloseTo((30 * 22) / 76, 12);
   });
 
-  it('of visitors cannot be told where one of the shares is not known', () => {
-    expect(
-      pieces({ forecast: { from: 'visitors', visitors: 1000, stopShare: null, buyShare: share(0.2) } }),
-    ).toEqual({ shirts: null, mugs: null });
+  it.each([
+    ['visitors', { visitors: null }],
+    ['those who stop', { stopShare: null }],
+    ['those who buy', { buyShare: null }],
+  ])('of visitors cannot be told where %s are not known', (_, unknown) => {
+    const known = { visitors: 1000, stopShare: share(0.1), buyShare: share(0.2) };
+    expect(pieces({ forecast: { from: 'visitors', ...known, ...unknown } })).toEqual({
+      ...{ shirts: null, mugs: null },
+    });
   });
 
   it('of visitors cannot be told where no range has a part of them', () => {
@@ -98,6 +103,18 @@ describe('pieces asked for', () => {
     expect(found.mugs).toBeCloseTo((52.5 * 22) / 54, 12);
   });
 
+  it('of days before leave out a day without hours, and one of which no dry day can be told', () => {
+    const odd = [
+      { ...dryDay, stallDayId: 'shut', sellingHours: 0 },
+      { ...dryDay, stallDayId: 'storm', weather: of(['storm', 0, 1]) },
+    ];
+    const forecast = (...stallDayIds: string[]) =>
+      ({ from: 'pastDays', stallDayIds, footfallRatio: 1 }) as const;
+    // 5 an hour on the dry day, over seven.
+    expect(pieces({ forecast: forecast('autumn', 'shut', 'storm') }, [dryDay, ...odd]).shirts).toBe(35);
+    expect(pieces({ forecast: forecast('shut', 'storm') }, odd)).toEqual({ shirts: null, mugs: null });
+  });
+
   it('of days before that are not there cannot be told', () => {
     const forecast: StallDay['forecast'] = { from: 'pastDays', stallDayIds: ['gone'], footfallRatio: 1 };
     expect(pieces({ forecast }, [dryDay])).toEqual({ shirts: null, mugs: null });
@@ -114,6 +131,22 @@ describe('designs', () => {
     expect(fern).toBeCloseTo(0.6 * 0.57, 12);
     expect(otter).toBeCloseTo(0.4 * 0.57, 12);
     expect([lighthouse, star]).toEqual([0.27, 0.16]);
+  });
+
+  it('that nobody bought on a day before keep the parts that were typed', () => {
+    const none = { ...dryDay, wanted: [shirt('fern', 'M', 0), shirt('otter', 'L', 0)] };
+    const shares = designShares(shirts, [none]);
+    for (const [at, typed] of [0.32, 0.27, 0.25, 0.16].entries()) expect(shares[at]).toBeCloseTo(typed, 12);
+  });
+
+  it('that were sold and have no typed part take what they sold beside the parts of the others', () => {
+    const designs = shirts.designs.map((one) =>
+      ['fern', 'otter'].includes(one.lineId) ? { ...one, share: 0 } : one,
+    );
+    // Fern 18 and Otter 12 of 30 beside 0.27 and 0.16: 0.6 and 0.4 of 1.43.
+    const shares = designShares({ ...shirts, designs }, [dryDay]);
+    for (const [at, part] of [0.6, 0.27, 0.4, 0.16].entries())
+      expect(shares[at]).toBeCloseTo(part / 1.43, 12);
   });
 
   it('keep their part where one of them is left at home', () => {
@@ -270,6 +303,14 @@ describe('what days before say of a weather', () => {
     expect(learnedFactors(stallDay.weathers, [day])).toEqual([
       { weatherId: 'wet', name: 'wet', typed: 0.3, learned: expect.closeTo(0.2794, 4), days: 1 },
     ]);
+  });
+
+  it('is nothing left, and not less, of a part of which the rest took all that was wanted', () => {
+    // 10 of 40 are a quarter, and the dry hours alone were to take 4/7: (2 × 0.3 + 0) ÷ (2 + 3/7) = 0.2471.
+    const mixed = of(['dry', 1, 4 / 7], ['wet', 0.3, 3 / 7]);
+    const expected = 40 * (mixed?.factor ?? 0);
+    const day = { ...dryDay, weather: mixed, expected, wanted: [shirt('fern', 'M', 10)] };
+    expect(learnedFactors(stallDay.weathers, [day])[0]?.learned).toBeCloseTo(0.6 / (2 + 3 / 7), 12);
   });
 
   it('is nothing where no day had it, or nothing was expected of one', () => {

@@ -222,6 +222,18 @@ describe('going or staying', () => {
     expect(goOrStay).toMatchObject({ verdict: 'stay', stayHomeBelow: null });
   });
 
+  it('looks at weathers that can be, not at one without a chance', () => {
+    const weathers = stallDay.weathers.map((one) =>
+      one.id === 'wet'
+        ? { ...one, chance: share(0) }
+        : one.id === 'dry'
+          ? { ...one, chance: share(0.75) }
+          : one,
+    );
+    const { worst } = plannedFair(fairWith({ weathers })).mine.goOrStay;
+    expect(worst.weather).toBe('showers');
+  });
+
   it('hangs on the weather between', () => {
     const hours = [{ id: 'long', what: 'A long day', hours: 40 }];
     const { goOrStay } = plannedFair(fairWith({ hours })).mine;
@@ -317,10 +329,18 @@ describe('what stands in the way of a plan', () => {
     ]);
   });
 
-  it('a way of selling that does not say its tax is told', () => {
-    expect(troublesOf(fairWith({}, { workshop: soldBy({ taxMode: null }) }))).toEqual([
+  it.each<[string, Partial<Channel>]>([
+    ['does not say its tax', { taxMode: null }],
+    ['has tax inside and no rate of it', { taxMode: 'inside', tax: null }],
+    ['adds tax and has no rate of it', { taxMode: 'added', tax: null }],
+  ])('a way of selling that %s is told', (_, terms) => {
+    expect(troublesOf(fairWith({}, { workshop: soldBy(terms) }))).toEqual([
       { kind: 'channelLacks', what: 'tax' },
     ]);
+  });
+
+  it('a way of selling without tax needs no rate of it', () => {
+    expect(troublesOf(fairWith({}, { workshop: soldBy({ taxMode: 'none', tax: null }) }))).toEqual([]);
   });
 
   it('a design without a price is told for each of its sizes', () => {
