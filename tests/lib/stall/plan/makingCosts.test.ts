@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { makingCosts } from '@/lib/stall/plan/costs/makingCosts';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import type { OwnRow } from '@/shared/schemas/ownRow';
+import { grid } from '@/tests/fixtures/costed';
 import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
 import { fixedRate } from '@/tests/fixtures/numbers';
 
@@ -42,18 +44,28 @@ describe('own rows of the maker', () => {
 });
 
 describe('tests before a batch', () => {
-  it('are of the batch, and no piece bears them', () => {
-    const jobs: StallAsked['jobs'] = fairAsked.jobs.map(({ jobId, input }) => {
+  /** The fair with so many test presses of each design. */
+  const tested = (testPresses: number): StallAsked['jobs'] =>
+    fairAsked.jobs.map(({ jobId, input }) => {
       const lines = input.job.lines.map((line) => ({
         ...line,
-        placements: line.placements.map((one) => ({ ...one, testPresses: 2 })),
+        placements: line.placements.map((one) => ({ ...one, testPresses })),
       }));
       return { jobId, input: { ...input, job: { ...input.job, lines } } };
     });
-    const plan = plannedFair(fairWith({}, { jobs }));
-    expect(fernL(plan)?.cost).toBeCloseTo(6.543, 3);
+
+  it('are of the batch', () => {
+    const plan = plannedFair(fairWith({}, { jobs: tested(2) }));
     // Two presses of seven designs, each longer than two minutes at 18.00 and 4.20 an hour.
     expect(plan.mine.batch - usual.mine.batch).toBeGreaterThan((14 * 2 * 22.2) / 60);
+  });
+
+  it('are borne by no piece, in cost or money', () => {
+    const piecesOf = (testPresses: number) =>
+      tested(testPresses).map(({ jobId, input }) => makingCosts(jobId, input, grid)?.pieces);
+    const [shirts, mugs] = piecesOf(2);
+    expect(shirts?.get('fair-shirts/fern/L')?.cost).toBeCloseTo(6.543, 3);
+    expect([shirts, mugs]).toEqual(piecesOf(0));
   });
 });
 
