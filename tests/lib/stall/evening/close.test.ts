@@ -100,7 +100,10 @@ describe('the close of a day', () => {
   });
 
   it('begins a correction with every size as it was counted, and why it differed', () => {
-    const given = { ...fairAnswers.stock, counted: { [FERN_M]: { pieces: 2, reason: 'given' as const } } };
+    const given = {
+      ...fairAnswers.stock,
+      counted: { [FERN_M]: { pieces: 2, reason: 'given' as const, reasonFor: -1 } },
+    };
     const { stock } = answersOfClose(closeOf({ ...fairAnswers, stock: given }));
     expect(stock).toMatchObject({ isRestAsReckoned: false, isRestUnknown: false });
     expect(Object.keys(stock.counted)).toHaveLength(27);

@@ -185,7 +185,7 @@ describe('cash that is rounded to the coin', () => {
     ['CHF', 'by card and then in cash', [sale(493, 'card'), { what: 'pay', pay: 'cash' }], 493, 495, 0],
   ])('%s: the last ticket is still open, %s', (currency, _, taps, gross, cash, card) => {
     const plan = { ...fairPlan, currency, float: [] };
-    const { money } = eveningOf(taps, { plan });
+    const { money } = dayOf(taps, { plan });
     expect(money).toMatchObject({ gross, cash, card, expectedCash: cash });
     expect(money.cashRounding).toBe(cash + card - gross);
   });
@@ -199,7 +199,7 @@ describe('cash that is rounded to the coin', () => {
     'knows where nobody tapped the next customer and coins tell them apart: 3 × %d',
     (minor, cash, isOnce) => {
       const plan = { ...fairPlan, currency: 'NOK', float: [] };
-      const { money, count } = eveningOf([sale(minor), sale(minor), sale(minor)], { plan });
+      const { money, count } = dayOf([sale(minor), sale(minor), sale(minor)], { plan });
       expect(money.expectedCash).toBe(cash);
       expect(count.tickets.map(({ isRoundedOnce }) => isRoundedOnce)).toEqual([isOnce]);
     },
@@ -220,7 +220,7 @@ describe('cash that is rounded to the coin', () => {
       },
     };
     // Of seven, one was tapped and five are there: two customers' 99.49 each, one tapped as 99, one not, also 99.
-    const { money } = eveningOf([sale(9949), next], { plan, answers });
+    const { money } = dayOf([sale(9949), next], { plan, answers });
     expect(money).toMatchObject({ gross: 19_898, cash: 19_800, cashRounding: -98, expectedCash: 19_800 });
   });
 });

@@ -9,7 +9,7 @@ import type { Tap } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { asSaidOf, fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
+import { fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
 
 const stepsOf = ({ bridge }: Evening) =>
   Object.fromEntries((bridge?.steps ?? []).map(({ what, by }) => [what, by]));

@@ -226,7 +226,10 @@ describe('a fair at which nobody tapped', () => {
   });
 
   it('sold none of what more came home than went out', () => {
-    const more = { ...answers.stock, counted: { ...all, [FERN_M]: { pieces: 10, reason: null } } };
+    const more = {
+      ...answers.stock,
+      counted: { ...all, [FERN_M]: { pieces: 10, reason: null, reasonFor: null } },
+    };
     // 8 went out and 10 came home; by the count as it was five of them were among the 70 sold.
     const evening = fairEvening({ ...answers, stock: more }, fairPlan, none);
     expect(evening.rows.find(({ key }) => key === FERN_M)).toMatchObject({

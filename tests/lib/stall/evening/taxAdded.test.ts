@@ -18,7 +18,9 @@ describe('tax that comes on top is owed of every piece', () => {
     ['card', 3080, 3080],
   ])('that was sold and not tapped too, paid by %s', (pay, cash, card) => {
     // Seven were brought and one was tapped, in cash; five are there, so another one went.
-    const counted = { 'fair-shirts/otter/L': { pieces: 5, reason: 'soldNotTapped', pay } } as const;
+    const counted = {
+      'fair-shirts/otter/L': { pieces: 5, reason: 'soldNotTapped', reasonFor: -1, pay },
+    } as const;
     const answers = { ...noAnswers, stock: { ...noAnswers.stock, counted } };
     const { money } = dayOf([{ ...sale, pay: 'cash' }], { answers, plan });
     expect(money).toMatchObject({ gross: 6160, net: 5600, tax: 560, cash, card });
@@ -36,7 +38,7 @@ describe('tax that comes on top of a fair nobody tapped', () => {
   const fourGone = Object.fromEntries(
     fairPlan.goods.map(({ jobId, lineId, size, bring }) => [
       `${jobId}/${lineId}/${size}`,
-      { pieces: size === 'L' ? bring - 1 : bring, reason: null },
+      { pieces: size === 'L' ? bring - 1 : bring, reason: null, reasonFor: null },
     ]),
   );
   const stock = { ...noAnswers.stock, counted: fourGone };

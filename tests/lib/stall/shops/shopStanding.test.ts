@@ -75,7 +75,7 @@ describe('goods at a shop', () => {
   });
 
   it('are those of this shop alone, not what lies at another or at home', () => {
-    const there = outEntries('Mill shop', { goods: fern, quantity: 6, counted: 8 });
+    const there = outEntries('Mill shop', { goods: fern, grade: 'first', quantity: 6, counted: 8 });
     expect(standing(written(there))).toMatchObject({
       shelf: [],
       ...{ pieces: 0, unpriced: 0, outSince: null },
