@@ -53,10 +53,10 @@ export function freshStallDay(at: NewAt, { channels }: Pick<Workshop, 'channels'
 
 /**
  * A stall day like an earlier one: its costs, hours, goods, prices and take-along list, with nothing paid, packed,
- * proved or typed for that day alone.
+ * proved, made or typed for that day alone.
  */
 export function copiedStallDay(at: NewAt, from: StallDay): StallDay {
-  const { permit, insurance, attachments, held, ...kept } = from;
+  const { permit, insurance, attachments, held, made, ...kept } = from;
   return stallDaySchema.parse({
     ...kept,
     name: at.name,

@@ -122,7 +122,11 @@ describe('a new stall day', () => {
   });
 
   it('as an earlier one has its goods, costs, hours and list, and none of what was that day’s alone', () => {
-    const packed = { ...fair, takeAlong: fair.takeAlong.map((thing) => ({ ...thing, isPacked: true })) };
+    const packed = {
+      ...fair,
+      takeAlong: fair.takeAlong.map((thing) => ({ ...thing, isPacked: true })),
+      made: [{ jobId: 'for-spring', of: 'fair-shirts' }],
+    };
     const copy = copiedStallDay(at, packed);
     expect(copy.ranges).toEqual(fair.ranges);
     expect(copy.hours).toEqual(fair.hours);
@@ -131,6 +135,7 @@ describe('a new stall day', () => {
       fair.costs.map(({ what }) => [what, null]),
     );
     expect(copy.held).toEqual([]);
+    expect(copy.made).toEqual([]);
     expect(copy.stage).toBe('idea');
     expect(copy.permit).toEqual({ state: 'unset', until: null });
     expect(copy.attachments).toEqual([]);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { calendarOf } from '@/lib/calendar/calendar';
 import { fairMugs, fairShirts } from '@/lib/examples/fairJobs';
 import { springFair } from '@/lib/examples/springFair';
+import { copiedStallDay } from '@/lib/stall/days/newStallDay';
 import { makingJobs } from '@/lib/stall/making/makingJobs';
 import { makingTimes } from '@/lib/stall/making/makingTimes';
 import { type ToPress, toPress } from '@/lib/stall/making/toPress';
@@ -170,6 +171,17 @@ describe('the jobs that press it', () => {
     expect(only({ ...again, others: { copy: { ...next.job, state: 'done' } } })).toMatchObject({
       jobId: null,
     });
+  });
+
+  it('of a fair planned like another are its own: the one made for the other keeps its numbers', () => {
+    const first = only({ ofOrders: ['fair-shirts'] });
+    const before = { ...fair, made: [{ jobId: 'for-spring', of: 'fair-shirts' }] };
+    const next = copiedStallDay({ name: 'Autumn', day: addDays(FAIR, 90), dayId: 'autumn' }, before);
+    const found = only({
+      ...{ day: next, press: withoutOtter, ofOrders: ['fair-shirts'] },
+      others: { 'for-spring': first.job },
+    });
+    expect(found).toMatchObject({ jobId: null, job: { wantedOn: addDays(FAIR, 90) } });
   });
 });
 
