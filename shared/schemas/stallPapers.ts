@@ -163,6 +163,8 @@ export const dayCloseSchema = z.strictObject({
         lost: z.number().min(0).max(1e10),
         /** The maker left out what was reckoned, as more than he believes; `lost` is 0 then. */
         isLostLeftOut: z.literal(true).exactOptional(),
+        /** The maker took all of it, though it rests on few pieces or minutes and would have been left out. */
+        isLostTaken: z.literal(true).exactOptional(),
         revenue: minorSchema,
         /** Currency units; null where the cost is not known. */
         cost: amountSchema.nullable(),

@@ -11,7 +11,7 @@ import { TextField } from '@/app/_fields/TextField';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import { decideAnswer, leaveOutWords, lessonWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
-import { eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
+import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { textLimits } from '@/shared/limits';
 import { DayNotes } from './DayNotes';
 import { FairsCompared } from './FairsCompared';
@@ -56,10 +56,10 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
               {lesson.kind === 'more' && lesson.atPace > 0 ? (
                 <Button
                   kind="quiet"
-                  spoken={`${leaveOutWords(lesson.isLeftOut)}: ${what}`}
-                  onPress={() => say({ notLost: toggled(answers.notLost, key) })}
+                  spoken={`${leaveOutWords(lesson.leftOut !== null)}: ${what}`}
+                  onPress={() => say(learning(answers, key, lesson.leftOut !== null))}
                 >
-                  {leaveOutWords(lesson.isLeftOut)}
+                  {leaveOutWords(lesson.leftOut !== null)}
                 </Button>
               ) : (
                 <Button
@@ -102,5 +102,10 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
 
 // Helpers
 
-const toggled = (keys: readonly string[], key: string): string[] =>
-  keys.includes(key) ? keys.filter((one) => one !== key) : [...keys, key];
+/** @returns the answers by which the next plans learn what is lost of some goods, or do not */
+function learning({ notLost, lostAfterAll }: EveningAnswers, key: string, isLearned: boolean) {
+  const without = (keys: readonly string[]) => keys.filter((one) => one !== key);
+  return isLearned
+    ? { notLost: without(notLost), lostAfterAll: [...without(lostAfterAll), key] }
+    : { notLost: [...without(notLost), key], lostAfterAll: without(lostAfterAll) };
+}

@@ -1,5 +1,6 @@
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPay } from '@/shared/schemas/stallEvents';
+import type { SellingStretch } from './sellingStretches';
 
 /** What became of some goods through a day. Pieces. */
 export interface GoodsCount extends StallGoods {
@@ -26,6 +27,8 @@ export interface GoodsCount extends StallGoods {
   readonly revenueMinor: number;
   /** When the last one was sold, ms since 1970; null where none was. */
   readonly lastSoldAt: number | null;
+  /** From one refill of the bare table to the next, in order; one at least. */
+  readonly stretches: readonly SellingStretch[];
 }
 
 /** What one customer bought on one device. */

@@ -3,6 +3,7 @@ import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { GoodsCount } from './dayCount';
 import { goodsKey } from './goodsKey';
 import { type EarlierPlan, putOutBefore } from './putOutBefore';
+import { type SellingStretch, sellingStretches } from './sellingStretches';
 import type { TappedEntry } from './tappedEntry';
 
 /**
@@ -36,7 +37,8 @@ export function goodsCounts(
       if (!isForeign) of(goods).revenueMinor += minor;
     });
   }
-  return [...counts.values()].map(counted);
+  const stretches = sellingStretches(taps, counts);
+  return [...counts].map(([key, one]) => counted(one, stretches.get(key) ?? []));
 
   /** @param earn adds to the revenue of some goods */
   function countTap(
@@ -88,7 +90,7 @@ export function goodsCounts(
 // Helpers
 
 /** While it is being counted. */
-type Counting = { -readonly [Key in keyof Omit<GoodsCount, 'left'>]: GoodsCount[Key] };
+type Counting = { -readonly [Key in keyof Omit<GoodsCount, 'left' | 'stretches'>]: GoodsCount[Key] };
 
 const begun = ({ jobId, lineId, size }: StallGoods, brought: number, keptBrought: number): Counting => ({
   jobId,
@@ -112,12 +114,12 @@ const begun = ({ jobId, lineId, size }: StallGoods, brought: number, keptBrought
  * A second that is sold is one that was kept from before, else one that was spoiled on the day, else one of the others
  * that was spoiled just then. Whichever was tapped first, spoiled or sold: each piece is counted once.
  */
-function counted(count: Counting): GoodsCount {
+function counted(count: Counting, stretches: readonly SellingStretch[]): GoodsCount {
   const keptSold = Math.min(count.keptBrought, count.secondsSold);
   const ofDay = Math.min(count.seconds, count.secondsSold - keptSold);
   const [damaged, seconds] = [count.damaged - ofDay, count.seconds - ofDay];
   const left = count.brought - (count.sold - keptSold) - count.given - damaged;
-  return { ...count, damaged, seconds, keptSold, left };
+  return { ...count, damaged, seconds, keptSold, left, stretches };
 }
 
 /** The latest by the clock, for two devices may come together in any order. */

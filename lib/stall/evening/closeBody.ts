@@ -5,7 +5,7 @@ import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { DayWeather } from './dayWeather';
 import { type EveningAnswers, noAnswers } from './eveningAnswers';
-import { lostSales } from './lostSales';
+import { lostLearned, lostStretches } from './lostSales';
 import type { Evening } from './reconcile';
 import type { StockRow } from './stockRows';
 import { strayRow } from './strayRow';
@@ -16,7 +16,7 @@ interface CloseMade {
   /** YYYY-MM-DD. */
   readonly issuedOn: string;
   readonly planId: string;
-  readonly answers: Pick<EveningAnswers, 'decision' | 'note' | 'notLost'>;
+  readonly answers: Pick<EveningAnswers, 'decision' | 'note' | 'notLost' | 'lostAfterAll'>;
   readonly clock: WallClock;
 }
 
@@ -100,6 +100,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
     hours: result.hours,
     weatherOfDays: onlyWeathers(close.weather?.parts ?? []),
     notLost: goods.flatMap((one) => (one.isLostLeftOut === true ? [goodsKey(one)] : [])),
+    lostAfterAll: goods.flatMap((one) => (one.isLostTaken === true ? [goodsKey(one)] : [])),
     decision: close.decision,
     note: close.note,
   };
@@ -124,6 +125,8 @@ function goodsClosed(
   { answers, clock }: Pick<CloseMade, 'answers' | 'clock'>,
 ): DayClose['goods'][number] {
   const { jobId, lineId, size, design, cost } = row.goods;
+  const stretches = lostStretches(plan, row, clock);
+  const isTaken = answers.lostAfterAll.includes(row.key) && stretches.some(({ isThin }) => isThin);
   return {
     ...{ jobId, lineId, size, design, cost },
     ...{ brought: row.brought, sold: row.sold, given: row.given, damaged: row.damaged },
@@ -131,9 +134,8 @@ function goodsClosed(
     ...{ seconds: row.seconds, counted: row.counted, reason: row.reason, asked: row.asked },
     ...(row.reason === null || row.difference === null ? {} : { reasonFor: row.difference }),
     ...(soldFrom === 'taps' && row.untapped !== 0 ? { untappedPay: row.untappedPay } : {}),
-    ...(answers.notLost.includes(row.key)
-      ? { lost: 0, isLostLeftOut: true }
-      : { lost: lostSales(plan, row, clock) }),
+    lost: lostLearned(row.key, stretches, answers),
+    ...(answers.notLost.includes(row.key) ? { isLostLeftOut: true } : isTaken ? { isLostTaken: true } : {}),
     revenue: row.revenueMinor,
   };
 }

@@ -52,6 +52,8 @@ export const eveningAnswersSchema = z.strictObject({
   weatherOfDays: z.record(daySchema, z.string()),
   /** Goods, by `goodsKey`, whose reckoned lost sales the next plans are not to learn from. */
   notLost: z.array(z.string()).max(1500),
+  /** Goods of which they are to learn all that is reckoned, however few pieces or minutes it rests on. */
+  lostAfterAll: z.array(z.string()).max(1500).default([]),
   decision: z.enum(['again', 'notAgain', 'later']).nullable(),
   note: z.string().max(2000),
 });
@@ -68,6 +70,7 @@ export const noAnswers: EveningAnswers = {
   weatherId: null,
   weatherOfDays: {},
   notLost: [],
+  lostAfterAll: [],
   decision: null,
   note: '',
 };

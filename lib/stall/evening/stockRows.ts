@@ -1,5 +1,6 @@
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
+import type { SellingStretch } from '@/lib/stall/count/sellingStretches';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers, StockReason } from './eveningAnswers';
@@ -34,7 +35,8 @@ export interface StockRow {
   readonly untappedPay: StallPay;
   readonly asked: number;
   readonly revenueMinor: number;
-  readonly lastSoldAt: number | null;
+  /** As tapped; none where the count alone says what was sold. */
+  readonly stretches: readonly SellingStretch[];
 }
 
 /** Whether sales were tapped, or what was sold is what did not come home. */
@@ -96,7 +98,7 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
     untappedPay: pay,
     asked: tapped.asked,
     revenueMinor: tapped.revenueMinor + by.untapped * goods.price,
-    lastSoldAt: tapped.lastSoldAt,
+    stretches: tapped.stretches,
   };
 }
 
@@ -128,7 +130,7 @@ function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock:
     untapped: sold,
     untappedPay: 'cash',
     revenueMinor: sold * goods.price,
-    lastSoldAt: null,
+    stretches: [],
   };
 }
 
@@ -164,5 +166,6 @@ const untouched = ({ jobId, lineId, size, bring, seconds: keptBrought = 0 }: Pla
     putBack: 0,
     revenueMinor: 0,
     lastSoldAt: null,
+    stretches: [],
   },
 });

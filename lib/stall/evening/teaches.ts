@@ -1,27 +1,26 @@
 import type { DayCount } from '@/lib/stall/count/dayCount';
-import { sellingTime, type WallClock } from '@/lib/stall/count/sellingTime';
+import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers } from './eveningAnswers';
-import { lostSales, sellingMinutesUntil } from './lostSales';
+import { type LostStretch, lostAtPace, lostLearned, lostStretches } from './lostSales';
 import type { StockRow } from './stockRows';
 
 /** What a day teaches the next, as an offer. */
 export type Lesson =
   | {
-      /** Goods that were gone before the end. */
+      /** Goods that were gone before the end, or until more was put out. */
       readonly kind: 'more';
       readonly row: StockRow;
       /** Bring so many next time. */
       readonly next: number;
       /** Pieces that would have sold too: asked for, and reckoned where that is not left out; unrounded. */
       readonly lost: number;
-      /** Reckoned from how fast the others went, also where the maker leaves it out. */
+      /** Reckoned from how fast the others went, also what is left out. */
       readonly atPace: number;
-      /** In how many minutes of selling all but one went; null where no clock told. */
-      readonly withinMinutes: number | null;
-      readonly isLeftOut: boolean;
-      /** When the last was sold, minutes since the midnight its day began at; null where no clock told. */
-      readonly goneAtMinute: number | null;
+      /** Each time they were gone. */
+      readonly stretches: readonly LostStretch[];
+      /** Why some of it is not learned: the maker said so, or it rests on too little. Null where all of it is. */
+      readonly leftOut: 'said' | 'thin' | null;
     }
   | {
       /** Somebody wanted what there is none of. */
@@ -43,20 +42,19 @@ export function lessonsOf(
   plan: StallPlan,
   count: Pick<DayCount, 'askedFor'>,
   rows: readonly StockRow[],
-  { notLost }: Pick<EveningAnswers, 'notLost'>,
+  answers: Pick<EveningAnswers, 'notLost' | 'lostAfterAll'>,
   clock: WallClock,
 ): readonly Lesson[] {
   const more = rows.flatMap((row): readonly Extract<Lesson, { kind: 'more' }>[] => {
-    const atPace = lostSales(plan, row, clock);
-    if (row.left !== 0 || atPace + row.asked < LEAST_LOST) return [];
-    const isLeftOut = notLost.includes(row.key);
-    const lost = row.asked + (isLeftOut ? 0 : atPace);
+    const stretches = lostStretches(plan, row, clock);
+    const atPace = lostAtPace(stretches);
+    if (stretches.length === 0 || atPace + row.asked < LEAST_LOST) return [];
+    const learned = lostLearned(row.key, stretches, answers);
+    const why = answers.notLost.includes(row.key) ? 'said' : 'thin';
+    const lost = row.asked + learned;
     const wanted = row.sold + lost;
     const next = Math.max(row.brought + 1, Math.round(((row.goods.expected ?? wanted) + wanted) / 2));
-    const { lastSoldAt } = row;
-    const goneAtMinute = lastSoldAt === null ? null : sellingTime(plan, clock(lastSoldAt)).minute;
-    const withinMinutes = lastSoldAt === null ? null : sellingMinutesUntil(plan, lastSoldAt, clock);
-    return [{ kind: 'more', row, next, lost, atPace, withinMinutes, isLeftOut, goneAtMinute }];
+    return [{ kind: 'more', row, next, lost, atPace, stretches, leftOut: learned < atPace ? why : null }];
   });
   const asked = count.askedFor.map(
     ({ words, count: times }): Lesson => ({ kind: 'asked', words, count: times }),

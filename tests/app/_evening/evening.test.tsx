@@ -90,11 +90,11 @@ async function enterEvening(more: readonly Tap[] = []): Promise<void> {
 }
 
 /** The same, tapped on another phone at the hours of the fair. */
-async function enterEveningByHours(): Promise<void> {
+async function enterEveningByHours(more: ReturnType<typeof springFairTaps> = []): Promise<void> {
   const planId = await fixPlan();
   await act(() => screenStore().flush());
   leaveScreens();
-  for (const [at, { minute, tap: one }] of springFairTaps().entries()) {
+  for (const [at, { minute, tap: one }] of [...springFairTaps(), ...more].entries()) {
     const device = 'otherdevice0';
     await damage(
       {
@@ -502,6 +502,29 @@ describe('what the fair teaches', () => {
     const otterL = closes()[0]?.body.goods.find(({ lineId, size }) => lineId === 'otter' && size === 'L');
     expect(otterL).toMatchObject({ lost: 0, isLostLeftOut: true, asked: 3 });
     expect(await screen.findByRole('button', { name: /^Learn from it after all: Otter L/ })).toBeVisible();
+  });
+
+  it('learns of goods put out again until they were gone, and of two that went at once only where it is told to', async () => {
+    const { tap: one } = springFairTaps().find(
+      ({ tap }) => tap.what === 'sale' && tap.goods.lineId === 'otter' && tap.goods.size === 'L',
+    ) ?? { tap: null };
+    if (one?.what !== 'sale') throw new Error('no Otter L was sold');
+    await enterEveningByHours([
+      { minute: 900, tap: { what: 'refill', goods: one.goods, pieces: 2 } },
+      { minute: 904, tap: one },
+      { minute: 908, tap: one },
+    ]);
+    // Gone from 14:10 to 15:00: 6 ÷ 250 × 50. Put out at 15:00 and gone at 15:08: 1 ÷ 8 × 112.
+    expect(
+      screen.getByText(
+        'Gone at 14:10 until more was put out: 6 before the last took 250 min, at that pace about 1 more. Gone at 15:08: 1 before the last took 8 min, at that pace about 14 more by the end. Asked for then: 3 times. Of fewer than 3 pieces or 15 min the next plans learn nothing.',
+      ),
+    ).toBeVisible();
+    // Wanted are 9 + 3 + 1.2, later 14 more; 4.05 were expected, and halfway lies 8.6, then 15.6.
+    await press('Learn from it after all: Otter L, 10 next time for 9');
+    expect(screen.queryByText(/the next plans learn nothing/)).toBeNull();
+    await press('Do not learn from it: Otter L, 16 next time for 9');
+    expect(screen.getByText(/That is left out of what the next plans learn\.$/)).toBeVisible();
   });
 
   it('makes an enquiry of somebody who wants something made, once', async () => {

@@ -3,6 +3,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
+import { type LostStretch, thinBelow } from '@/lib/stall/evening/lostSales';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { Lesson } from '@/lib/stall/evening/teaches';
@@ -71,14 +72,14 @@ export function lessonWords(
       why: 'none along',
     };
   }
-  const { row, next, goneAtMinute, isLeftOut } = lesson;
-  const gone = goneAtMinute === null ? 'All gone' : `Gone at ${timeWords(goneAtMinute)}`;
+  const { row, next, stretches, leftOut } = lesson;
+  const gone = stretches.map(goneWords).join('. ');
   const asked = row.asked === 0 ? '' : ` Asked for then: ${count(row.asked, 'time')}.`;
-  const left = isLeftOut ? ' That is left out of what the next plans learn.' : '';
+  const left = leftOut === null ? '' : ` ${leftOutWords[leftOut]}`;
   return {
     key: row.key,
     what: `${goodsName(plan, row.goods)}, ${next} next time for ${row.brought}`,
-    why: `${gone}${paceWords(lesson)}.${asked}${left}`,
+    why: `${gone}.${asked}${left}`,
   };
 }
 
@@ -86,11 +87,18 @@ export function lessonWords(
 export const leaveOutWords = (isLeftOut: boolean): string =>
   isLeftOut ? 'Learn from it after all' : 'Do not learn from it';
 
+const leftOutWords = {
+  said: 'That is left out of what the next plans learn.',
+  thin: `Of fewer than ${thinBelow.pieces} pieces or ${thinBelow.minutes} min the next plans learn nothing.`,
+} as const;
+
 /** How the lost sales of goods that sold out are reckoned, for a first rush makes them large. */
-function paceWords({ row, atPace, withinMinutes }: Extract<Lesson, { kind: 'more' }>): string {
-  if (withinMinutes === null || atPace < 0.5) return '';
-  const before = row.sold - 1;
-  return `: ${before} before the last took ${Math.round(withinMinutes)} min, at that pace about ${Math.round(atPace)} more by the end`;
+function goneWords({ goneAtMinute, before, withinMinutes, isPutOutAgain, lost }: LostStretch): string {
+  const gone = goneAtMinute === null ? 'All gone' : `Gone at ${timeWords(goneAtMinute)}`;
+  const until = isPutOutAgain ? ' until more was put out' : '';
+  if (withinMinutes === null || lost < 0.5) return `${gone}${until}`;
+  const more = `about ${Math.round(lost)} more${isPutOutAgain ? '' : ' by the end'}`;
+  return `${gone}${until}: ${before} before the last took ${Math.round(withinMinutes)} min, at that pace ${more}`;
 }
 
 /** @returns minutes since midnight as a clock shows them, “14:10”. */
