@@ -30,7 +30,8 @@ export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
   const { ranges, eventFactor, leftoverShare, areOwnSizesLeftOut = false } = stallDay;
   const past = pastDaysBeside(workspace, id);
   const hasOwn = ranges.some(
-    (range) => range.sizes !== null && hasOwnSizes(ownPieces(range, past, sizesOfRange(range, workspace))),
+    (range) =>
+      range.sizes !== null && hasOwnSizes(ownPieces(ranges, range, past, sizesOfRange(range, workspace))),
   );
   const add = () => {
     typing.ends();

@@ -39,7 +39,7 @@ export function SizeMixFields({ on, range, at, past }: SizeMixFieldsProps) {
   ];
   const own = ownSizesWords(
     sizes,
-    ownPieces(range, past, sizesOfRange(range, workspace)),
+    ownPieces(stallDay.ranges, range, past, sizesOfRange(range, workspace)),
     stallDay.areOwnSizesLeftOut === true,
     formatter,
   );

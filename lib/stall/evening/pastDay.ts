@@ -18,7 +18,7 @@ export interface PastDay {
     /** Weathers by the names of that plan, and the part of all that came that came in each, 0 to 1. */
     readonly parts: readonly { readonly name: string; readonly factor: number; readonly share: number }[];
   } | null;
-  /** Pieces asked for: sold, and lost after the last was gone; by goods. */
+  /** Pieces asked for: sold, and lost after the last was gone; by goods that were along or asked for. */
   readonly wanted: readonly (StallGoods & {
     readonly rangeName: string;
     readonly pieces: number;

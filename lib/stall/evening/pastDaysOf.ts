@@ -49,12 +49,16 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
     takings: fromMinor(money.gross as MinorUnits, currency),
     stallFee: plan?.costs.stallFee ?? null,
     weather,
-    wanted: close.goods.map((goods) => ({
-      ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
-      rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
-      // A piece of an earlier fair that came back was not wanted less here.
-      pieces: Math.max(0, goods.sold) + goods.lost + goods.asked,
-    })),
+    wanted: close.goods
+      .map((goods) => ({
+        ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
+        rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
+        // A piece of an earlier fair that came back was not wanted less here.
+        pieces: Math.max(0, goods.sold) + goods.lost + goods.asked,
+        brought: goods.brought,
+      }))
+      // What stayed at home was not there to be asked for.
+      .flatMap(({ brought, ...one }) => (brought > 0 || one.pieces > 0 ? [one] : [])),
     expected:
       weather === null || expected.length === 0
         ? null

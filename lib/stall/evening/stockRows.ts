@@ -108,7 +108,7 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
  */
 function besideRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
   const gone = tapped.sold + tapped.given + tapped.damaged;
-  const there = { ...tapped, brought: Math.max(tapped.brought, gone), lastSoldAt: null };
+  const there = { ...tapped, brought: Math.max(tapped.brought, gone), stretches: [] };
   const isAllGone = there.brought === gone;
   const counted = isAllGone
     ? { [key]: { pieces: 0, reason: null, reasonFor: null }, ...stock.counted }

@@ -88,9 +88,9 @@ function goodsOf(
   pieces: number,
   dayShare: number,
 ): AllGoods {
-  const { forecast } = asked.stallDay;
+  const { forecast, ranges } = asked.stallDay;
   const days = forecast.from === 'pastDays' ? daysRestedOn(asked.past, forecast.stallDayIds) : [];
-  const shares = designShares(range, days);
+  const shares = designShares(ranges, range, days);
   const noShares: StallTrouble = { kind: 'noShares', rangeId: range.id, range: range.name };
   if (pieces > 0 && shares.every((share) => share === 0)) return { goods: [], troubles: [noShares] };
   const troubles: StallTrouble[] = [];
@@ -159,7 +159,8 @@ function sizesOf(
   if (range.sizes === null) {
     return names.length === 1 && only !== undefined ? new Map([[only, 1]]) : null;
   }
-  const wanted = wantedSizes(range, stallDay.areOwnSizesLeftOut === true ? [] : past);
+  const own = stallDay.areOwnSizesLeftOut === true ? [] : past;
+  const wanted = wantedSizes(stallDay.ranges, range, own);
   const shares = sizeShares(range.sizes, wanted, names);
   return shares.size === 0 ? null : shares;
 }

@@ -1,7 +1,8 @@
 import { openHours } from '@/lib/stall/days/openHours';
+import { designKey } from '@/lib/stall/designKey';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
-import { wantedOf } from './pastWanted';
+import { designRates, hourlyWhenDry, meanOf, wantedOf } from './pastWanted';
 
 /** What a forecast rests on. */
 interface ForecastBasis {
@@ -61,7 +62,7 @@ function inProportion(ranges: readonly StallRange[], pieces: number): ReadonlyMa
   );
 }
 
-/** Pieces an hour of each day, as on a dry one, and their mean; a range no day knew follows its proportion. */
+/** Pieces an hour as on a dry day, over the hours of this one; a range no day knew follows its proportion. */
 function fromPastDays(
   { stallDay, past }: ForecastBasis,
   ids: readonly string[],
@@ -72,15 +73,8 @@ function fromPastDays(
   if (days.length === 0) return noneOf(ranges);
   const hours = openHours(stallDay) * footfallRatio;
   const seen = ranges.map((range) => {
-    const hourly = days.map((day) => {
-      const wanted = wantedOf(range, day);
-      const pieces = wanted.reduce((sum, one) => sum + one.pieces, 0);
-      return { isKnown: wanted.length > 0, rate: pieces / day.sellingHours / (day.weather?.factor ?? 1) };
-    });
-    const known = hourly.filter(({ isKnown }) => isKnown);
-    return known.length === 0
-      ? null
-      : (known.reduce((sum, { rate }) => sum + rate, 0) / known.length) * hours;
+    const hourly = hourlyOf(ranges, range, days);
+    return hourly === null ? null : hourly * hours;
   });
   const typedOfSeen = ranges.reduce(
     (sum, { pieces }, at) => sum + (seen[at] === null ? 0 : (pieces ?? 0)),
@@ -93,4 +87,24 @@ function fromPastDays(
       seen[at] ?? (pieces === null || !(typedOfSeen > 0) ? null : (allSeen * pieces) / typedOfSeen),
     ]),
   );
+}
+
+/**
+ * The mean of the days that knew a range. To a day on which one of its designs was not along that design is added as the
+ * other days had it: who wanted it did not buy another one.
+ *
+ * @returns pieces an hour as on a dry day; null where no day knew the range
+ */
+function hourlyOf(ranges: readonly StallRange[], range: StallRange, days: readonly PastDay[]): number | null {
+  const rates = designRates(ranges, range, days);
+  const designs = [...new Set(range.designs.map(designKey))];
+  const hourly = days.flatMap((day) => {
+    const wanted = wantedOf(ranges, range, day);
+    if (wanted.length === 0) return [];
+    const along = new Set(wanted.map(designKey));
+    const missed = designs.reduce((sum, key) => sum + (along.has(key) ? 0 : (rates.get(key) ?? 0)), 0);
+    const pieces = wanted.reduce((sum, one) => sum + one.pieces, 0);
+    return [hourlyWhenDry(day, pieces) + missed];
+  });
+  return hourly.length === 0 ? null : meanOf(hourly);
 }

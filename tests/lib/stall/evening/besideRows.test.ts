@@ -4,7 +4,7 @@ import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { closeBody } from '@/lib/stall/evening/closeBody';
 import { closedRows, closeMoves, isBookedTwice } from '@/lib/stall/evening/closeMoves';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
-import { lostSales } from '@/lib/stall/evening/lostSales';
+import { lostAtPace, lostStretches } from '@/lib/stall/evening/lostSales';
 import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
 import { dayCloseSchema, type StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -65,7 +65,7 @@ describe('goods that only an earlier plan names', () => {
 
   it('did not sell out: they were taken off the table', () => {
     if (row === undefined) throw new Error('no Fern L');
-    expect(lostSales(withoutFern, row, fairClock)).toBe(0);
+    expect(lostAtPace(lostStretches(withoutFern, row, fairClock))).toBe(0);
   });
 
   it('leave the stock with the close, and are in its paper', () => {

@@ -160,6 +160,18 @@ describe('what closed days teach', () => {
     expect(otterL?.pieces).toBeCloseTo(14.08, 8);
   });
 
+  it('is nothing of what stayed at home and nobody asked for, and what was asked for of it', () => {
+    const at = (lineId: string) => lineId === 'star-map' || lineId === 'lighthouse';
+    const home = (goods: DayClose['goods'][number]) =>
+      at(goods.lineId)
+        ? { ...goods, ...{ brought: 0, sold: 0, lost: 0, asked: goods.lineId === 'lighthouse' ? 1 : 0 } }
+        : goods;
+    const close = closeOf();
+    const [day] = pastDaysOf(plans, [paper('close-1', { ...close, goods: close.goods.map(home) })]);
+    const lines = new Set(day?.wanted.map(({ lineId }) => lineId));
+    expect([...lines].sort()).toEqual(['fern', 'lighthouse', 'otter']);
+  });
+
   it('is expected less in the rain', () => {
     const [day] = pastDaysOf(plans, [paper('close-1', closeOf({ ...fairAnswers, weatherId: 'wet' }))]);
     // 76 × 0.30.

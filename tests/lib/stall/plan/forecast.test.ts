@@ -39,7 +39,7 @@ const dryDay: PastDay = {
 const wetDay: PastDay = {
   ...dryDay,
   ...{ stallDayId: 'market', sellingHours: 4, weather: of(['Wet', 0.3, 1]), expected: 12 },
-  wanted: [shirt('fern', 'M', 6)],
+  wanted: [shirt('fern', 'M', 6), shirt('otter', 'M', 0)],
 };
 
 const pieces = (day: Partial<StallDay>, past: readonly PastDay[] = []) =>
@@ -127,7 +127,7 @@ describe('designs', () => {
 
   it('share what is asked for as they did, and new ones as typed', () => {
     // Fern and Otter had 18 and 12 of 30, and 0.32 + 0.25 of the typed parts.
-    const [fern, lighthouse, otter, star] = designShares(shirts, [dryDay]);
+    const [fern, lighthouse, otter, star] = designShares([shirts], shirts, [dryDay]);
     expect(fern).toBeCloseTo(0.6 * 0.57, 12);
     expect(otter).toBeCloseTo(0.4 * 0.57, 12);
     expect([lighthouse, star]).toEqual([0.27, 0.16]);
@@ -135,7 +135,7 @@ describe('designs', () => {
 
   it('that nobody bought on a day before keep the parts that were typed', () => {
     const none = { ...dryDay, wanted: [shirt('fern', 'M', 0), shirt('otter', 'L', 0)] };
-    const shares = designShares(shirts, [none]);
+    const shares = designShares([shirts], shirts, [none]);
     for (const [at, typed] of [0.32, 0.27, 0.25, 0.16].entries()) expect(shares[at]).toBeCloseTo(typed, 12);
   });
 
@@ -144,9 +144,51 @@ describe('designs', () => {
       ['fern', 'otter'].includes(one.lineId) ? { ...one, share: 0 } : one,
     );
     // Fern 18 and Otter 12 of 30 beside 0.27 and 0.16: 0.6 and 0.4 of 1.43.
-    const shares = designShares({ ...shirts, designs }, [dryDay]);
+    const shares = designShares([{ ...shirts, designs }], { ...shirts, designs }, [dryDay]);
     for (const [at, part] of [0.6, 0.27, 0.4, 0.16].entries())
       expect(shares[at]).toBeCloseTo(part / 1.43, 12);
+  });
+
+  it('are measured by the days on which they were along: one that missed a day counts as the other', () => {
+    // Fern brought 20 and 20 in seven hours, Otter 20 on the only day it was there.
+    const days = [
+      { ...dryDay, sellingHours: 7, wanted: [shirt('fern', 'L', 20)] },
+      {
+        ...dryDay,
+        stallDayId: 'q',
+        sellingHours: 7,
+        wanted: [shirt('fern', 'L', 20), shirt('otter', 'L', 20)],
+      },
+    ];
+    const of = (id: string) => shirts.designs.filter(({ lineId }) => lineId === id);
+    const range = { ...shirts, designs: [...of('fern'), ...of('otter')] };
+    const [fern, otter] = designShares([range], range, days);
+    expect(fern).toBeCloseTo(0.5, 12);
+    expect(otter).toBeCloseTo(0.5, 12);
+    // So forty are asked for where both are there, and not the thirty of the mean day.
+    const forecast: StallDay['forecast'] = {
+      from: 'pastDays',
+      stallDayIds: ['autumn', 'q'],
+      footfallRatio: 1,
+    };
+    expect(pieces({ forecast, ranges: [range] }, days).shirts).toBeCloseTo(40, 9);
+  });
+
+  it('that stand in another range now are asked for there alone, and those of no range where its name is', () => {
+    const of = (id: string) => shirts.designs.filter(({ lineId }) => lineId === id);
+    const ranges = [
+      { ...shirts, designs: of('otter') },
+      { ...shirts, id: 'best', name: 'Best sellers', designs: of('fern') },
+    ];
+    const day = { ...dryDay, sellingHours: 7, wanted: [...dryDay.wanted, shirt('gone', 'L', 5)] };
+    const forecast: StallDay['forecast'] = { from: 'pastDays', stallDayIds: ['autumn'], footfallRatio: 1 };
+    // Otter 12 and the design that is gone 5; Fern 12 + 6.
+    const found = pieces({ forecast, ranges }, [day]);
+    expect(found.shirts).toBeCloseTo(17, 9);
+    expect(found.best).toBeCloseTo(18, 9);
+    // The same design in two ranges is that of the first, as its goods are.
+    const twice = pieces({ forecast, ranges: [shirts, ...ranges.slice(1)] }, [day]);
+    expect(twice.shirts).toBeCloseTo(35, 9);
   });
 
   it('keep their part where one of them is left at home', () => {
@@ -186,9 +228,16 @@ describe('sizes', () => {
     const [shirts] = stallDay.ranges;
     if (shirts === undefined) throw new Error('the fair has no shirts');
     // 12 and 6 M, 18 L.
-    expect(ownPieces(shirts, [dryDay, wetDay], ['S', 'M', 'L'])).toBe(36);
-    expect(ownPieces(shirts, [dryDay, wetDay], ['M'])).toBe(18);
-    expect(ownPieces({ ...shirts, name: 'Bags', designs: [] }, [dryDay], ['M'])).toBe(0);
+    expect(ownPieces([shirts], shirts, [dryDay, wetDay], ['S', 'M', 'L'])).toBe(36);
+    expect(ownPieces([shirts], shirts, [dryDay, wetDay], ['M'])).toBe(18);
+    expect(
+      ownPieces(
+        [{ ...shirts, name: 'Bags', designs: [] }],
+        { ...shirts, name: 'Bags', designs: [] },
+        [dryDay],
+        ['M'],
+      ),
+    ).toBe(0);
   });
 
   it('that a blank does not come in leave their part to the others', () => {
