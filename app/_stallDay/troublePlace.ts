@@ -34,6 +34,7 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     case 'noShares':
       return rangeField(trouble.rangeId, 'designs');
     case 'noWeather':
+    case 'oneWeather':
     case 'chances':
       return field('weathers');
     case 'noLeftoverShare':

@@ -26,6 +26,8 @@ export function stallTroubleWords(
       return `All parts of ${trouble.range} are 0, so none of its designs would be asked for. Give the designs, and the sizes, their parts.`;
     case 'noWeather':
       return 'No weather is told, so nobody knows how likely a bad day is. Name the weathers, or one for a stall under a roof.';
+    case 'oneWeather':
+      return 'The weathers of these days, in every order, are more than 64, so the plan takes one weather for all of them and looks riskier than it is. Name fewer weathers, or give days the same weight.';
     case 'chances':
       return `The chances of the weather add up to ${formatter.share(trouble.sum)}, so one day would count for more or less than one. Change them until they make 100 %.`;
     case 'noLeftoverShare':

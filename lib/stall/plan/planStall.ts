@@ -11,7 +11,7 @@ import type { MakingCosts } from '@/lib/stall/plan/costs/makingCosts';
 import { MakingKept } from '@/lib/stall/plan/costs/makingKept';
 import { paidAlready } from '@/lib/stall/plan/costs/paidAlready';
 import { type GoodsAsked, goodsAsked } from '@/lib/stall/plan/demand/goodsAsked';
-import { type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
+import { holdsOneWeather, type Scenario, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { seePlan } from '@/lib/stall/plan/outcomes/seePlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
@@ -152,7 +152,7 @@ function planned(ground: Ground, goods: readonly GoodsReckoned[], jobs: Jobs): S
     taking,
     limitGap: advised.gap,
     nothingFits: nothingFits(advised.nothingFits, limits.setAside, stallDay),
-    troubles: [...besideTroubles(channel), ...belowZero(asked, goods)],
+    troubles: [...besideTroubles(channel), ...weatherTroubles(asked), ...belowZero(asked, goods)],
     restsOn: restsOn(asked, channel, goods),
   };
 }
@@ -202,6 +202,9 @@ function shown(
     ...{ mine, isHeld: held !== null, advised, advisedBy },
   };
 }
+
+const weatherTroubles = ({ stallDay }: StallAsked): readonly StallTrouble[] =>
+  holdsOneWeather(stallDay) ? [{ kind: 'oneWeather' }] : [];
 
 const belowZero = ({ atHome }: StallAsked, goods: readonly GoodsReckoned[]): readonly StallTrouble[] =>
   atHome.flatMap(({ pieces, ...home }): readonly StallTrouble[] => {

@@ -130,6 +130,8 @@ export type StallTrouble =
   | { readonly kind: 'noForecast'; readonly rangeId: string | null; readonly range: string | null }
   | { readonly kind: 'noShares'; readonly rangeId: string; readonly range: string }
   | { readonly kind: 'noWeather' }
+  /** Of several days, for theirs in every order would be too many. */
+  | { readonly kind: 'oneWeather' }
   | { readonly kind: 'chances'; readonly sum: number }
   | { readonly kind: 'noLeftoverShare' }
   | { readonly kind: 'noDays' }

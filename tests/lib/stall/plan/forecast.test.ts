@@ -5,7 +5,7 @@ import { designShares } from '@/lib/stall/plan/demand/designShares';
 import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
 import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
-import { scenariosOf } from '@/lib/stall/plan/demand/scenarios';
+import { holdsOneWeather, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
 import { sizeShares } from '@/lib/stall/plan/demand/sizeShares';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
@@ -286,10 +286,44 @@ describe('weathers of several days', () => {
     ]);
   });
 
-  it('are one weather for all days where there would be more than 64 orders of them', () => {
-    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1, 1) })).toHaveLength(3);
-    // Of three weathers over three days there are 27 orders, of which ten differ in more than the order.
-    expect(scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1) })).toHaveLength(10);
+  it.each([
+    // So many ways to have three weathers on so many days alike: (n + 1)(n + 2) ÷ 2 of 3^n orders.
+    [[1, 1, 1], 10],
+    [[1, 1, 1, 1], 15],
+    [[1, 1, 1, 1, 1, 1, 1], 36],
+    // Twice two days alike: six each.
+    [[1, 2, 1, 2], 36],
+    [[1, 2, 3], 27],
+  ])('of days that weigh %j are %i, for orders over days alike are one', (weights, count) => {
+    const found = scenariosOf({ weathers: stallDay.weathers, days: days(...weights) });
+    expect(found).toHaveLength(count);
+    expect(found.reduce((sum, { chance }) => sum + chance, 0)).toBeCloseTo(1, 12);
+    expect(holdsOneWeather({ weathers: stallDay.weathers, days: days(...weights) })).toBe(false);
+  });
+
+  it('of four days alike have the chances of all their orders together', () => {
+    const found = scenariosOf({ weathers: stallDay.weathers, days: days(1, 1, 1, 1) });
+    const mixed = found.find(({ name }) => name === 'dry, dry, showers, wet');
+    // Twelve orders of 0.65² × 0.25 × 0.1; (1 + 1 + 0.65 + 0.3) ÷ 4.
+    expect(mixed?.chance).toBeCloseTo(0.12675, 12);
+    expect(mixed?.factor).toBeCloseTo(0.7375, 12);
+    // One weather for all four would have a wet fair on every tenth.
+    expect(found.at(-1)).toMatchObject({ name: 'wet, wet, wet, wet', chance: expect.closeTo(0.0001, 12) });
+  });
+
+  it('are one weather for all days where more than 64 differ, and that is said beside the plan', () => {
+    const four = days(1, 2, 3, 4).map((day, at) => ({ ...day, day: addDays(TEST_DAY, at) }));
+    // 81 orders, all over days that differ.
+    const found = scenariosOf({ weathers: stallDay.weathers, days: four });
+    expect(found.map(({ weatherIds }) => weatherIds.join())).toEqual([
+      'dry,dry,dry,dry',
+      'showers,showers,showers,showers',
+      'wet,wet,wet,wet',
+    ]);
+    expect(holdsOneWeather({ weathers: stallDay.weathers, days: four })).toBe(true);
+    expect(plannedFair(fairWith({ days: four })).troubles).toEqual([{ kind: 'oneWeather' }]);
+    const alike = four.map((day) => ({ ...day, weight: 1 }));
+    expect(plannedFair(fairWith({ days: alike })).troubles).toEqual([]);
   });
 
   it('that are other weathers stay apart, though they come to the same', () => {
