@@ -27,6 +27,8 @@ export interface GoodsCount extends StallGoods {
   readonly revenueMinor: number;
   /** When the last one was sold, ms since 1970; null where none was. */
   readonly lastSoldAt: number | null;
+  /** What a piece cost in the hour in which the last one was sold, whole minor units; null where none was, or the plan has no such goods. */
+  readonly lastPriceMinor: number | null;
   /** From one refill of the bare table to the next, in order; one at least. */
   readonly stretches: readonly SellingStretch[];
 }

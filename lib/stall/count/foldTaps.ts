@@ -27,7 +27,7 @@ export function foldTaps(
   const { taps: all, setAside } = withinReach(tapsOfDay(taps, plan.stallDayId), plan.currency);
   const tickets = ticketsOf(all);
   const money = ticketMoney(tickets, plan);
-  const goods = goodsCounts(plan, all, earlier);
+  const goods = goodsCounts(plan, all, earlier, wallAt);
   return {
     taps: all.length,
     setAside,

@@ -2,8 +2,10 @@ import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { GoodsCount } from './dayCount';
 import { goodsKey } from './goodsKey';
+import { priceNow } from './priceNow';
 import { type EarlierPlan, putOutBefore } from './putOutBefore';
-import { type SellingStretch, sellingStretches } from './sellingStretches';
+import { sellingStretches } from './sellingStretches';
+import type { WallClock } from './sellingTime';
 import type { TappedEntry } from './tappedEntry';
 
 /**
@@ -11,12 +13,14 @@ import type { TappedEntry } from './tappedEntry';
  *
  * @param taps in order
  * @param earlier plans that this one took the place of, the newest first
+ * @param wallAt reads the moment of a tap as the wall of the stall shows it
  * @returns the goods of the plan in its order, then what was tapped and is not in it
  */
 export function goodsCounts(
   plan: StallPlan,
   taps: readonly TappedEntry[],
   earlier: readonly EarlierPlan[],
+  wallAt: WallClock,
 ): readonly GoodsCount[] {
   const counts = new Map<string, Counting>();
   const of = (goods: StallGoods): Counting => {
@@ -28,7 +32,7 @@ export function goodsCounts(
   for (const goods of plan.goods) counts.set(goodsKey(goods), begun(goods, goods.bring, goods.seconds ?? 0));
   for (const { goods, pieces } of putOutBefore(plan, taps, earlier)) of(goods).brought += pieces;
   const before = new Set(earlier.map(({ id }) => id));
-  const prices = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.price]));
+  const planned = new Map(plan.goods.map((goods) => [goodsKey(goods), goods]));
   for (const tapped of taps) {
     const isForeign = tapped.body.currency !== plan.currency;
     // Counted already, as far as the plan does not bring it.
@@ -38,7 +42,13 @@ export function goodsCounts(
     });
   }
   const stretches = sellingStretches(taps, counts);
-  return [...counts].map(([key, one]) => counted(one, stretches.get(key) ?? []));
+  return [...counts].map(([key, one]) => {
+    const goods = planned.get(key);
+    const { lastSoldAt } = one;
+    const lastPriceMinor =
+      goods === undefined || lastSoldAt === null ? null : priceNow(plan, goods, wallAt(lastSoldAt));
+    return { ...counted(one), lastPriceMinor, stretches: stretches.get(key) ?? [] };
+  });
 
   /** @param earn adds to the revenue of some goods */
   function countTap(
@@ -58,7 +68,7 @@ export function goodsCounts(
         return;
       case 'exchange': {
         // The price of what came back goes with the customer again, in the other piece.
-        const moved = prices.get(goodsKey(tap.back)) ?? 0;
+        const moved = planned.get(goodsKey(tap.back))?.price ?? 0;
         count(tap.back).sold -= 1;
         earn(tap.back, -moved);
         sell(count(tap.out), at);
@@ -89,8 +99,11 @@ export function goodsCounts(
 
 // Helpers
 
+/** Known once all is counted. */
+type Reckoned = 'left' | 'lastPriceMinor' | 'stretches';
+
 /** While it is being counted. */
-type Counting = { -readonly [Key in keyof Omit<GoodsCount, 'left' | 'stretches'>]: GoodsCount[Key] };
+type Counting = { -readonly [Key in keyof Omit<GoodsCount, Reckoned>]: GoodsCount[Key] };
 
 const begun = ({ jobId, lineId, size }: StallGoods, brought: number, keptBrought: number): Counting => ({
   jobId,
@@ -114,12 +127,12 @@ const begun = ({ jobId, lineId, size }: StallGoods, brought: number, keptBrought
  * A second that is sold is one that was kept from before, else one that was spoiled on the day, else one of the others
  * that was spoiled just then. Whichever was tapped first, spoiled or sold: each piece is counted once.
  */
-function counted(count: Counting, stretches: readonly SellingStretch[]): GoodsCount {
+function counted(count: Counting): Counting & Pick<GoodsCount, 'left'> {
   const keptSold = Math.min(count.keptBrought, count.secondsSold);
   const ofDay = Math.min(count.seconds, count.secondsSold - keptSold);
   const [damaged, seconds] = [count.damaged - ofDay, count.seconds - ofDay];
   const left = count.brought - (count.sold - keptSold) - count.given - damaged;
-  return { ...count, damaged, seconds, keptSold, left, stretches };
+  return { ...count, damaged, seconds, keptSold, left };
 }
 
 /** The latest by the clock, for two devices may come together in any order. */

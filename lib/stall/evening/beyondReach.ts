@@ -12,7 +12,7 @@ import { stockRows } from './stockRows';
 export function isBeyondReach(plan: StallPlan, count: DayCount, answers: EveningAnswers): boolean {
   const { cash, card } = answers;
   const goods = stockRows(plan, count, answers).reduce(
-    (sum, { untapped, goods: { price } }) => sum + Math.abs(untapped * price),
+    (sum, { untapped, untappedEachMinor }) => sum + Math.abs(untapped * untappedEachMinor),
     0,
   );
   const tin = cash.coins === null ? (cash.counted ?? 0) : coinsMinor(cash.coins, plan.currency);

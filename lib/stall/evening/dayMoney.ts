@@ -125,7 +125,7 @@ function tappedTakings(
 
 /** @returns what sales come to that the count told and no tap, as prices write it; below 0 what was tapped too much */
 const untappedMinor = (rows: readonly StockRow[], pay: StallPay): number =>
-  rows.reduce((sum, row) => (row.untappedPay === pay ? sum + row.untapped * row.goods.price : sum), 0);
+  rows.reduce((sum, row) => (row.untappedPay === pay ? sum + row.untapped * row.untappedEachMinor : sum), 0);
 
 /** Nobody tapped: tin and reader say what came in, and where they do not, goods and prices. */
 function countedTakings(

@@ -31,6 +31,8 @@ export interface StockRow {
   readonly missing: number;
   /** Sold by what the count told and not by taps; below 0 tapped once too often. */
   readonly untapped: number;
+  /** What each of them cost: as in the hour of the last one that was tapped, else as the plan has it; whole minor units. */
+  readonly untappedEachMinor: number;
   /** How these were paid; cash where nobody said. */
   readonly untappedPay: StallPay;
   readonly asked: number;
@@ -88,6 +90,7 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
   const { counted, difference, reason, pay } = countedOf(key, stock, reckoned);
   const by = explained(difference ?? 0, reason, sold);
   const left = counted ?? Math.max(0, reckoned);
+  const untappedEachMinor = tapped.lastPriceMinor ?? goods.price;
   return {
     ...{ key, goods, brought, seconds, keptBrought, keptSold, reckoned, counted, difference, reason, left },
     sold: sold + by.untapped,
@@ -95,9 +98,10 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
     damaged: damaged + by.damaged,
     missing: reckoned - by.untapped - by.given - by.damaged - left,
     untapped: by.untapped,
+    untappedEachMinor,
     untappedPay: pay,
     asked: tapped.asked,
-    revenueMinor: tapped.revenueMinor + by.untapped * goods.price,
+    revenueMinor: tapped.revenueMinor + by.untapped * untappedEachMinor,
     stretches: tapped.stretches,
   };
 }
@@ -128,6 +132,7 @@ function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock:
     // Below 0 where more came home than went out.
     missing: counted === null ? 0 : brought - given - damaged - counted - sold,
     untapped: sold,
+    untappedEachMinor: goods.price,
     untappedPay: 'cash',
     revenueMinor: sold * goods.price,
     stretches: [],
@@ -166,6 +171,7 @@ const untouched = ({ jobId, lineId, size, bring, seconds: keptBrought = 0 }: Pla
     putBack: 0,
     revenueMinor: 0,
     lastSoldAt: null,
+    lastPriceMinor: null,
     stretches: [],
   },
 });

@@ -74,7 +74,7 @@ export function bookedWords(
   locale: string,
 ): string | null {
   if (row.untapped === 0) return null;
-  const money = minorMoney(Math.abs(row.untapped * row.goods.price), plan.currency, locale);
+  const money = minorMoney(Math.abs(row.untapped * row.untappedEachMinor), plan.currency, locale);
   const [done, more] = row.untapped > 0 ? ['is added to', 'more'] : ['is taken off', 'less'];
   if (isReaderTold) return `${money} ${done} the takings; the reader’s total says how it was paid.`;
   const where = row.untappedPay === 'cash' ? 'be in the tin' : 'be on the reader';

@@ -4,6 +4,7 @@ import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
 import type { Tap } from '@/shared/schemas/stallEvents';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { dayOf, fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
@@ -109,6 +110,24 @@ describe('the stock of the evening', () => {
     expect(evening.money).toMatchObject({ gross: 175_100, card: 133_900, expectedCash: 53_200 });
     const close = closeBody(evening, { ...made, answers });
     expect(answersOfClose(close).stock.counted[FERN_M]).toEqual(answers.stock.counted[FERN_M]);
+  });
+
+  it('takes a sale that was not tapped at the price of the hour in which the last one was tapped', () => {
+    // The last Fern M went at 15:10.
+    const plan = (lastHourFrom: number): StallPlan => ({
+      ...{ ...fairPlan, lastHourFrom },
+      goods: fairPlan.goods.map((goods) => ({ ...goods, lastHourPrice: 2000 })),
+    });
+    const found = (from: number) => fairEvening(counted(2, 'soldNotTapped'), plan(from));
+    const revenue = (from: number) => found(from).rows.find(({ key }) => key === FERN_M)?.revenueMinor;
+    // The last Fern M went at 15:25.
+    const last = 925;
+    // Five were tapped at 28.00, whatever the hour.
+    expect(revenue(last)).toBe(5 * 2800 + 2000);
+    expect(revenue(last + 1)).toBe(5 * 2800 + 2800);
+    // 120 in the tin, 412 as tapped, and 20 or 28.
+    expect(found(last).money.expectedCash).toBe(53_200 + 2000);
+    expect(found(last + 1).money.expectedCash).toBe(53_200 + 2800);
   });
 
   it('takes one sale off where a sale was tapped twice', () => {
