@@ -2,7 +2,9 @@ import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { goodsKey } from './goodsKey';
+import { bestPacking, type Packed, packSets } from './packSets';
 import type { TicketLine } from './ticketLines';
+import { type TicketPiece, ticketPieces } from './ticketPieces';
 
 /** A set of the plan that what is on a ticket completes. */
 export interface SetOnTicket {
@@ -16,66 +18,56 @@ export interface SetOnTicket {
 
 /**
  * Sets that one tap more takes off a ticket. What is offered is what all its sets together should save, less what they
- * saved so far: so the ticket comes to the same in whatever order pieces and sets are tapped.
+ * saved so far, and never more than the sets that make the ticket cheapest save. One is offered as long as the ticket
+ * is dearer than that, so it comes to the same in whatever order pieces and sets are tapped.
  */
 export function setOffers(plan: StallPlan, lines: readonly TicketLine[]): readonly SetOnTicket[] {
   const own = lines.filter(({ currency }) => currency === plan.currency);
-  const sold = own
-    .filter(({ pieces, goods }) => pieces > 0 && goods !== null)
-    .toSorted((one, other) => other.minor - one.minor);
-  const taken = new Map(plan.sets.map(({ id }) => [id, own.filter(({ setId }) => setId === id).length]));
-  const saved = own.reduce((sum, { setId, minor }) => (setId === null ? sum : sum - minor), 0);
+  const pieces = ticketPieces(own).toSorted((one, other) => other.minor - one.minor);
+  const prices = pieces.map(({ minor }) => minor);
   const ranges = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.rangeId]));
-  const claims = plan.sets.map((set) => ({
-    set,
-    fitting: sold.filter(({ goods }) => goods !== null && fits(set, goods, ranges)),
+  const sets = plan.sets.map((set) => ({
+    ...set,
+    fits: pieces.map(({ goods }) => fits(set, goods, ranges)),
   }));
-  return plan.sets.flatMap(({ id, name, pieces }): readonly SetOnTicket[] => {
-    const counts = new Map(taken).set(id, (taken.get(id) ?? 0) + 1);
-    const all = claimed(claims, counts);
-    const minor = all === null ? 0 : all.savesMinor - saved;
-    if (all === null || minor <= 0) return [];
-    return [{ setId: id, name, pieces, minor, pay: all.lastPay.get(id) ?? 'card' }];
+  const taken = plan.sets.map(({ id }) => own.filter(({ setId }) => setId === id).length);
+  const saved = own.reduce((sum, { setId, minor }) => (setId === null ? sum : sum - minor), 0);
+  const best = bestPacking(sets, prices);
+  const due = best.savesMinor - saved;
+  if (due <= 0) return [];
+  const offers = plan.sets.flatMap((set, at): readonly SetOnTicket[] => {
+    const packed = packSets(sets, prices, taken.with(at, (taken[at] ?? 0) + 1));
+    const minor = packed === null ? 0 : Math.min(due, packed.savesMinor - saved);
+    return packed === null || minor <= 0 ? [] : [offered(set, minor, payOf(packed, at, pieces))];
   });
+  return offers.length > 0 ? offers : insteadOf(plan, best, taken, due, pieces);
 }
 
 // Helpers
 
 type Offer = StallPlan['sets'][number];
 
-interface Claim {
-  readonly set: Offer;
-  /** The dearest first. */
-  readonly fitting: readonly TicketLine[];
+const offered = ({ id, name, pieces }: Offer, minor: number, pay: StallPay): SetOnTicket => ({
+  ...{ setId: id, name, pieces, minor, pay },
+});
+
+/** The sets tapped so far stand in the way of cheaper ones, which take off what is missing. */
+function insteadOf(
+  plan: StallPlan,
+  best: Packed,
+  taken: readonly number[],
+  due: number,
+  pieces: readonly TicketPiece[],
+): readonly SetOnTicket[] {
+  const isMissing = best.counts.map((count, at) => count > (taken[at] ?? 0));
+  const at = isMissing.includes(true) ? isMissing.indexOf(true) : best.counts.findIndex((count) => count > 0);
+  const set = plan.sets[at];
+  return set === undefined ? [] : [offered(set, due, payOf(best, at, pieces))];
 }
 
-interface Claimed {
-  readonly savesMinor: number;
-  /** How the cheapest piece of each set is paid. */
-  readonly lastPay: ReadonlyMap<string, StallPay>;
-}
-
-/**
- * Each set takes the dearest pieces it fits, those that fit fewest first, so that a set of large shirts is not left
- * without by one that takes any.
- *
- * @returns null where there are not pieces enough
- */
-function claimed(claims: readonly Claim[], counts: ReadonlyMap<string, number>): Claimed | null {
-  const used = new Set<string>();
-  const lastPay = new Map<string, StallPay>();
-  let savesMinor = 0;
-  for (const { set, fitting } of claims.toSorted((one, other) => one.fitting.length - other.fitting.length)) {
-    const many = counts.get(set.id) ?? 0;
-    const pieces = fitting.filter(({ id }) => !used.has(id)).slice(0, many * set.pieces);
-    if (pieces.length < many * set.pieces) return null;
-    for (const { id } of pieces) used.add(id);
-    savesMinor += pieces.reduce((sum, { minor }) => sum + minor, 0) - many * set.price;
-    const last = pieces.at(-1);
-    if (last !== undefined) lastPay.set(set.id, last.pay);
-  }
-  return { savesMinor, lastPay };
-}
+/** How the cheapest piece of a set is paid. */
+const payOf = ({ held }: Packed, at: number, pieces: readonly TicketPiece[]): StallPay =>
+  pieces[held[at]?.at(-1) ?? 0]?.pay ?? 'card';
 
 function fits({ rangeIds, sizes }: Offer, goods: StallGoods, ranges: ReadonlyMap<string, string>): boolean {
   const range = ranges.get(goodsKey(goods));

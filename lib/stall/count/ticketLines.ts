@@ -7,6 +7,8 @@ export interface TicketLine {
   readonly id: string;
   /** Null for what is taken off for a set. */
   readonly goods: StallGoods | null;
+  /** What was exchanged for it; null where nothing was. */
+  readonly back: StallGoods | null;
   readonly setId: string | null;
   /** Pieces that go with the customer, less those that came back. */
   readonly pieces: number;
@@ -70,9 +72,11 @@ function lineOf({ id, at, body: { tap, currency } }: TappedEntry): TicketLine | 
     pieces: number,
     minor: number,
     pay: StallPay,
+    back: StallGoods | null = null,
   ) => ({
     id,
     goods,
+    back,
     setId,
     pieces,
     minor,
@@ -86,7 +90,7 @@ function lineOf({ id, at, body: { tap, currency } }: TappedEntry): TicketLine | 
     case 'set':
       return line(null, tap.setId, 0, -tap.minor, tap.pay);
     case 'exchange':
-      return line(tap.out, null, 0, tap.minor, tap.pay);
+      return line(tap.out, null, 0, tap.minor, tap.pay, tap.back);
     case 'refund':
       return line(tap.goods, null, -1, -tap.minor, tap.pay);
     default:
