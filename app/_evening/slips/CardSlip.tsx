@@ -7,7 +7,6 @@ import { Fold } from '@/app/_controls/Fold';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { AmountField } from '@/app/_fields/AmountField';
-import { DateField } from '@/app/_fields/DateField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
@@ -18,12 +17,13 @@ import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/e
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { dayCloseSchema } from '@/shared/schemas/stallPapers';
+import { Payout } from './Payout';
 import styles from './Slips.module.css';
 import { Sums } from './Sums';
 
 /** What cards brought, what they cost, and what should reach the bank. */
 export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
-  const { evening, answers, say, locale, formatter, today } = on;
+  const { evening, answers, say, locale, formatter } = on;
   const { money, plan, soldFrom } = evening;
   const { currency } = plan;
   const { card } = answers;
@@ -87,35 +87,7 @@ export function CardSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
           {isEstimated && tickets}
         </FieldGroup>
       )}
-      {money.payout === null ? (
-        <Button onPress={() => setCard({ payout: { minor: Math.max(0, money.payoutDue), day: today } })}>
-          The payout came
-        </Button>
-      ) : (
-        <div className={styles.ask}>
-          <AmountField
-            label="What came"
-            currency={currency}
-            value={units(money.payout.minor)}
-            minorLimits={numberLimits(dayCloseSchema, ['money', 'payout', 'minor'])}
-            onCommit={(value) =>
-              setCard({ payout: { minor: toMinor(value ?? 0, currency), day: money.payout?.day ?? today } })
-            }
-          />
-          <DateField
-            label="On"
-            width="narrow"
-            value={money.payout.day}
-            needed
-            onCommit={(day) => {
-              if (day !== null) setCard({ payout: { minor: money.payout?.minor ?? 0, day } });
-            }}
-          />
-          <Button kind="quiet" onPress={() => setCard({ payout: null })}>
-            It did not come yet
-          </Button>
-        </div>
-      )}
+      <Payout on={on} />
       {!isAsked && (
         <Fold
           summary="The reader says otherwise"

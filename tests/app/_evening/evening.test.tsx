@@ -402,6 +402,23 @@ describe('the evening of the worked fair', () => {
     expect(atHome()).toBe(62);
   });
 
+  it('takes an emptied payout for one that is not known, and not for none', async () => {
+    await enterEvening();
+    await typeCash('532');
+    await press('All is as it should be');
+    await press('The payout came');
+    const came = slip('Card').getByLabelText(/^What came/);
+    await userEvent.clear(came);
+    // 1,311.00 on 39 tickets less 37.99 of fees.
+    expect(slip('Card').getByText(/should reach the bank/)).toHaveTextContent('1,273.01');
+    // Another amount can be typed where the first stood: 3.01 less than should come.
+    await userEvent.type(came, '1270');
+    expect(slip('Card').getByText(/3\.01/)).toBeVisible();
+    await userEvent.clear(came);
+    await closeOnce(1);
+    expect(closes()[0]?.body.money.payout).toBeNull();
+  });
+
   it('says at once when the close is not kept, and keeps what was said', async () => {
     await enterEvening();
     await typeCash('532');
