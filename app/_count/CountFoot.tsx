@@ -6,7 +6,9 @@ import { tapWords } from '@/app/_words/stall/count/tapWords';
 import { stallPayWays } from '@/shared/schemas/stallEvents';
 import styles from './Foot.module.css';
 import { SetKeys } from './SetKeys';
+import { SoldEvenSo } from './SoldEvenSo';
 import type { ThumbSide } from './thumbSide';
+import type { TileRow } from './tileRows';
 import type { Counting } from './useCount';
 
 /** What can be opened over the count. */
@@ -14,18 +16,20 @@ export type CountPanel = 'asked' | 'more';
 
 type CountFootProps = Readonly<{
   counting: Counting;
+  rows: readonly TileRow[];
   side: ThumbSide;
   onOpen: (panel: CountPanel) => void;
 }>;
 
 /** What the thumb reaches: how this customer pays, the way back, and the next customer. */
-export function CountFoot({ counting, side, onOpen }: CountFootProps) {
+export function CountFoot({ counting, rows, side, onOpen }: CountFootProps) {
   const { named, ticket, count, locale } = counting;
   const asked =
     count.goods.reduce((sum, one) => sum + one.asked, 0) +
     count.askedFor.reduce((sum, one) => sum + one.count, 0);
   return (
     <div className={classes(styles.foot, side === 'left' && styles.mirrored)}>
+      <SoldEvenSo {...{ counting, rows }} />
       {ticket.sets.length > 0 && (
         <div className={styles.row}>
           <SetKeys counting={counting} className={styles.key} smallClass={styles.small} />

@@ -69,7 +69,7 @@ export function CountRoom({ workspace, plans, isOfSeveral, close: closed, locale
         lastKey={last?.what === 'sale' ? goodsKey(last.goods) : null}
         onMore={openPiece}
       />
-      <CountFoot {...{ counting, side }} onOpen={setPanel} />
+      <CountFoot {...{ counting, rows, side }} onOpen={setPanel} />
       {panel === 'asked' && (
         <Sheet name="Asked for, not here" onClose={close}>
           <LaterPart part={laterParts.asked} what="What was asked for" props={{ counting, rows }} />

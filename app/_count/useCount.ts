@@ -38,6 +38,8 @@ export interface Counting {
   readonly problem: string | null;
   /** Keeps a tap at once. Stays the same through all taps. @returns whether it was taken */
   readonly tap: (tap: Tap) => boolean;
+  /** Keeps a tap in the place of the last one of this device, as one step. */
+  readonly tapInstead: (tap: Tap) => void;
   /** Takes the last tap of this device back that counts. */
   readonly undo: () => void;
 }
@@ -72,15 +74,24 @@ export function useCount(
     () => (beside.length === 0 ? plan : { ...plan, goods: [...plan.goods, ...beside] }),
     [plan, beside],
   );
-  const tap = useCallback(
-    (one: Tap): boolean => {
+  const keep = useCallback(
+    (one: Tap, instead: readonly TappedEntry[]): boolean => {
       const { stallDayId, currency } = plan;
-      const body = { stallDayId, planId, currency, tap: one };
-      return settle(note(tapWords(one, named, locale), [{ kind: 'stallTap', body }]));
+      return settle(
+        note(tapWords(one, named, locale), [
+          ...instead.map(({ id }) => ({ kind: 'takeBack' as const, body: { entryId: id } })),
+          { kind: 'stallTap', body: { stallDayId, planId, currency, tap: one } },
+        ]),
+      );
     },
     [note, plan, named, planId, locale, settle],
   );
+  const tap = useCallback((one: Tap): boolean => keep(one, []), [keep]);
   const { last } = ticket;
+  const tapInstead = useCallback(
+    (one: Tap): void => void keep(one, last === null ? [] : [last]),
+    [keep, last],
+  );
   const undo = useCallback(() => {
     if (last === null) return;
     settle(
@@ -89,7 +100,20 @@ export function useCount(
       ]),
     );
   }, [note, named, locale, last, settle]);
-  return { workspace, plan, locale, count, beside, named, ticket, tapsBefore, problem, tap, undo };
+  return {
+    workspace,
+    plan,
+    locale,
+    count,
+    beside,
+    named,
+    ticket,
+    tapsBefore,
+    problem,
+    tap,
+    tapInstead,
+    undo,
+  };
 }
 
 // Helpers

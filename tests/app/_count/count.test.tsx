@@ -146,6 +146,28 @@ describe('the sales count', () => {
     expect(tapped().map(({ what }) => what)).toEqual(['sale', 'asked', 'sale']);
   });
 
+  it('makes a sale of what was counted as asked for, with one tap at the thumb', async () => {
+    await fixPlan();
+    await enterCount();
+    const sold = () => screen.queryByRole('button', { name: /^Sold one all the same ?Star Map 3XL, 31:/ });
+    await click(tile(/^Star Map 3XL, 31, 1 left/));
+    expect(sold()).toBeNull();
+    await click(tile(/^Star Map 3XL, none left/));
+    await click(sold() ?? document.body);
+    // Two were sold, one was brought; nobody went without.
+    expect(tapped().map(({ what }) => what)).toEqual(['sale', 'sale']);
+    expect(tile(/^Star Map 3XL, 1 more than brought: count as asked for$/)).toBeVisible();
+    expect(key(/^Next customer ?2 for 62$/)).toBeVisible();
+    expect(sold()).toBeNull();
+    // The next one asks again, and another tap is about something else.
+    await click(tile(/^Star Map 3XL/));
+    expect(sold()).toBeVisible();
+    await click(tile(/^Fern L,/));
+    expect(sold()).toBeNull();
+    expect(tapped().map(({ what }) => what)).toEqual(['sale', 'sale', 'asked', 'sale']);
+    await kept();
+  });
+
   it('takes cash for all of the ticket when told so last, rounds it by the coin, and goes on so', async () => {
     await fixPlan({ currency: 'CHF', goods: fairPlan.goods.map((goods) => ({ ...goods, price: 1998 })) });
     await enterCount();

@@ -61,6 +61,12 @@ export const besideWords = 'Not in the plan';
 /** @returns how many went of goods that the plan does not name, unless more were put out than went */
 export const besideLeftWords = (left: number): string => (left > 0 ? leftWords(left) : `${-left} out so far`);
 
+/** After a tap on a gone tile, which counts as asked for: it can be a sale even so. */
+export const goneAskedWords = {
+  sold: 'Sold one all the same',
+  whole: (name: string, price: string): string => `${name}, ${price}: none left, so it counts as asked for`,
+} as const;
+
 /** @returns all that a tile says to who cannot see it */
 export function tileSpoken(
   name: string,
