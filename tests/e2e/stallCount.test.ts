@@ -80,7 +80,9 @@ test.each([1280, 390, 320])('the count looks right at %d px, and can be read in 
   const soldEvenSo = page.getByRole('button', { name: 'Sold one all the same' });
   await soldEvenSo.waitFor();
   await looksRight(page, 'stall-count-gone');
-  expect((await soldEvenSo.boundingBox())?.height, 'height of Sold one all the same').toBeGreaterThanOrEqual(56);
+  expect((await soldEvenSo.boundingBox())?.height, 'height of Sold one all the same').toBeGreaterThanOrEqual(
+    56,
+  );
   await tile(page, 'Otter L').click();
   await looksRight(page, 'stall-count');
   for (const { name, width: across, height } of await buttonBoxes(page)) {
