@@ -5,12 +5,14 @@ import { typing } from '@/app/_documents/typing';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TimeField } from '@/app/_fields/TimeField';
 import {
+  cautionsTogether,
   floorWords,
   lateCaution,
   lateRangeWords,
   lateTimeWords,
   priceWords,
   rowName,
+  undercutWords,
 } from '@/app/_words/stall/priceWords';
 import { standingAt } from '@/lib/stall/days/openHours';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
@@ -55,7 +57,7 @@ export function LateFields({ part, prices }: LateFieldsProps) {
           workspace.setField(target, 'Last hour from', ['prices', 'lastHour', 'fromMinute'], to)
         }
       />
-      {(prices?.rows ?? []).map(({ row, price, floors, late, lateRange }) => {
+      {(prices?.rows ?? []).map(({ row, price, floors, late, lateRange, atShop }) => {
         const name = rowName(row, true);
         return (
           <NumberField
@@ -67,7 +69,14 @@ export function LateFields({ part, prices }: LateFieldsProps) {
             {...numberLimits(stallDaySchema, ['prices', 'own', 0, 'price'])}
             whenEmpty={lateRange === null ? priceWords.lateEmpty : lateRangeWords(lateRange, writer)}
             hint={floorWords(floors, writer)}
-            caution={late === null ? undefined : (lateCaution(late, price, floors, writer) ?? undefined)}
+            caution={
+              late === null
+                ? undefined
+                : cautionsTogether(
+                    lateCaution(late, price, floors, writer),
+                    undercutWords(late, atShop, writer),
+                  )
+            }
             onCommit={(to) =>
               workspace.setField(
                 target,

@@ -4,7 +4,15 @@ import { Button } from '@/app/_controls/Button';
 import { typing } from '@/app/_documents/typing';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
-import { floorWords, neighbourWords, priceCaution, priceWords, rowName } from '@/app/_words/stall/priceWords';
+import {
+  cautionsTogether,
+  floorWords,
+  neighbourWords,
+  priceCaution,
+  priceWords,
+  rowName,
+  undercutWords,
+} from '@/app/_words/stall/priceWords';
 import type { PriceOfDay, PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { withPrice } from '@/lib/stall/prices/withPrice';
 import { numberLimits } from '@/shared/limits';
@@ -52,7 +60,7 @@ type PriceFieldsProps = Readonly<{ part: PricesPart; price: PriceOfDay; isOfAll:
 
 function PriceFields({ part, price: of, isOfAll }: PriceFieldsProps) {
   const { workspace, id } = part;
-  const { row, price, neighbours, floors, ceiling } = of;
+  const { row, price, neighbours, floors, ceiling, atShop } = of;
   const writer = priceWriter(workspace);
   const { currency } = workspace.workshop;
   const name = rowName(row, isOfAll);
@@ -76,7 +84,10 @@ function PriceFields({ part, price: of, isOfAll }: PriceFieldsProps) {
         value={price}
         {...numberLimits(stallDaySchema, ['prices', 'own', 0, 'price'])}
         whenEmpty={priceWords.ownPrice}
-        caution={priceCaution(price, floors, ceiling, writer) ?? undefined}
+        caution={cautionsTogether(
+          priceCaution(price, floors, ceiling, writer),
+          undercutWords(price, atShop, writer),
+        )}
         hint={floorWords(floors, writer)}
         onCommit={set}
       />

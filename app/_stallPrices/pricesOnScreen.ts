@@ -6,6 +6,7 @@ import { usableLocale } from '@/app/_words/usableLocale';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type PricesOfDay, pricesOfDay } from '@/lib/stall/prices/pricesOfDay';
+import { dearestAtShops } from '@/lib/stall/shops/toldPrices';
 import { formatNumber } from '@/shared/formatNumber';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { cashOf } from '@/shared/tables/coins';
@@ -34,11 +35,13 @@ export function pricesOnScreen(
   const channel = workspace.workshop.channels.find(({ id }) => id === stallDay.channelId);
   const terms = channel === undefined ? null : sellingTerms(channel);
   if (answer === null || terms === null) return null;
+  const { shops, entries, workshop } = workspace;
   const jobs = new Map(workspace.jobs.map(({ id, job }) => [id, job] as const));
   return pricesOfDay({
     ...{ answer, stallDay, terms, step },
     ceilingOf: ({ jobId, lineId }) =>
       jobs.get(jobId)?.lines.find(({ id }) => id === lineId)?.marketCeiling ?? null,
+    atShopOf: dearestAtShops(shops, entries.shopStatement, workshop.currency),
   });
 }
 

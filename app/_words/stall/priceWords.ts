@@ -5,6 +5,7 @@ import type { SetJudged } from '@/lib/stall/prices/judgeSet';
 import type { Neighbour } from '@/lib/stall/prices/neighbours';
 import type { PriceFloors } from '@/lib/stall/prices/priceFloors';
 import type { PriceRow } from '@/lib/stall/prices/priceRows';
+import type { AtShop } from '@/lib/stall/shops/toldPrices';
 
 /** How prices and amounts are written: prices without decimals that say nothing, neither with the currency’s name. */
 export interface PriceWriter {
@@ -97,6 +98,20 @@ export function priceCaution(
     ? `It is more than the ${amount(ceiling)} you think the market bears. Lower it, or change that in the job.`
     : null;
 }
+
+/** A shop that asks more for the same; null where none does. */
+export const undercutWords = (
+  price: number,
+  atShop: AtShop | null,
+  { price: written }: Pick<PriceWriter, 'price'>,
+): string | null =>
+  atShop === null || price >= atShop.price
+    ? null
+    : `${atShop.shop} asks ${written(atShop.price)} for the same, so your stall takes its customers. Ask as much, or agree on it with the shop.`;
+
+/** @returns all that gives pause, one after the other; undefined where nothing does */
+export const cautionsTogether = (...cautions: readonly (string | null)[]): string | undefined =>
+  cautions.filter((one) => one !== null).join(' ') || undefined;
 
 /** Sizes of one row have different prices in the last hour. */
 export const lateRangeWords = (

@@ -1,6 +1,7 @@
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
+import { type AtShop, dearestOf } from '@/lib/stall/shops/toldPrices';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import { dayPriceOf } from './dayPriceOf';
@@ -19,6 +20,8 @@ interface PricesAsked {
   readonly terms: SellingTerms;
   /** Most that the market is thought to bear for a piece; null where nobody said. */
   readonly ceilingOf: (goods: StallGoods) => number | null;
+  /** The most that a shop asks for the same; null where none told. */
+  readonly atShopOf: (goods: StallGoods) => AtShop | null;
   /** Prices end on whole multiples of this, currency units. */
   readonly step: number;
 }
@@ -28,6 +31,8 @@ export interface PriceOfDay {
   readonly row: PriceRow;
   readonly price: number;
   readonly ceiling: number | null;
+  /** Of the goods in the row the dearest at a shop; null where no shop told a price of them. */
+  readonly atShop: AtShop | null;
   readonly neighbours: Neighbours;
   /** Of the goods in the row the one that needs most. */
   readonly floors: PriceFloors;
@@ -118,7 +123,7 @@ const withMoney = ({ money, ...one }: Reckoned) =>
   money === null ? [] : [{ ...one, money, keptOf: money.keptOf }];
 
 function rowOf(
-  { answer, stallDay, ceilingOf, step }: PricesAsked,
+  { answer, stallDay, ceilingOf, atShopOf, step }: PricesAsked,
   row: PriceRow,
   goods: readonly Reckoned[],
 ): PriceOfDay | null {
@@ -138,6 +143,7 @@ function rowOf(
     row,
     price: first.price,
     ceiling,
+    atShop: dearestOf(goods.map(atShopOf).filter((one) => one !== null)),
     neighbours: neighbours(
       at,
       {

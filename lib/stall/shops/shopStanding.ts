@@ -9,6 +9,7 @@ import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 import { outSince } from './outSince';
 import { shelfKey } from './shelfKey';
 import { shopNames } from './shopNames';
+import { statementsOf, toldPrices } from './toldPrices';
 
 /** What was noted of shops and their goods, all in force. */
 interface ShopNoted {
@@ -70,9 +71,7 @@ export function shopStanding(
   shop: Pick<Shop, 'name' | 'knownAs'>,
   noted: ShopNoted,
 ): ShopStanding {
-  const own = noted.statements
-    .filter(({ body }) => body.shopId === shopId)
-    .toSorted((a, b) => daysBetween(a.body.day, b.body.day) || b.at - a.at || b.count - a.count);
+  const own = statementsOf(shopId, noted.statements);
   const payments = noted.payments.filter(({ body }) => body.shopId === shopId);
   const statements = own.map((entry) => settled(entry, payments));
   const here = new Set(own.map(({ id }) => id));
@@ -147,16 +146,13 @@ function shelfOf(
   piles: readonly Pile[],
   statements: ShopNoted['statements'],
 ): readonly ShelfGoods[] {
-  const told = statements.flatMap(({ body: { rows, currency } }) =>
-    rows.map((row) => ({ ...row, currency })),
-  );
+  const told = toldPrices(statements);
   const shelf = new Map<string, ShelfGoods>();
   for (const { item, place, grade, quantity } of piles) {
     if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;
     const { jobId, lineId, size } = item;
     const key = shelfKey({ ...item, grade });
-    const row = told.find((one) => shelfKey({ ...one.goods, grade: one.grade }) === key && one.eachMinor > 0);
-    const each = row === undefined ? null : { currency: row.currency, minor: row.eachMinor };
+    const each = told.get(key) ?? null;
     const before = shelf.get(key)?.quantity ?? 0;
     shelf.set(key, { jobId, lineId, size, grade, quantity: before + quantity, each });
   }

@@ -1,13 +1,15 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { PricesPart } from '@/app/_stallPrices/PricesPart';
+import { shopSchema } from '@/shared/schemas/shop';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { bodyOf, clearScreens, enter } from '@/tests/app/_screens/screens';
+import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
 import { fairAnswer } from '@/tests/fixtures/stallAnswer';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -94,6 +96,47 @@ describe('the prices of a stall day', () => {
     await press('Each price and its neighbours');
     await userEvent.selectOptions(await screen.findByRole('combobox', { name: 'Prices end on' }), '1');
     expect(screen.getByRole('button', { name: 'Take 29 for Shirts, S to XL' })).toBeVisible();
+  });
+});
+
+describe('a price under that of a shop', () => {
+  /** The shop asked so much for a Fern M, whole minor units. */
+  const shopAsked = (eachMinor: number) =>
+    act(async () => {
+      const { actions } = screenStore();
+      const shop = shopSchema.parse({ name: 'Corner shop' });
+      actions.edit('Shop', [{ do: 'add', kind: 'shop', id: 'corner', body: shop }]);
+      const goods = { jobId: 'fair-shirts', lineId: 'fern', size: 'M' };
+      const row = { goods, grade: 'first', sold: 1, missing: 0, eachMinor } as const;
+      const terms = { commissionShare: 0.4, commissionBase: 'withTax', dueMinor: 0 } as const;
+      const body = { shopId: 'corner', day: TEST_DAY, currency: 'USD', rows: [row], ...terms };
+      actions.note('Statement', [{ kind: 'shopStatement', body }]);
+      await screenStore().flush();
+    });
+  const undercuts = /Corner shop asks 32 for the same, so your stall takes its customers\. Ask as much/;
+
+  it('gives pause, all day and in the last hour, until it is as high', async () => {
+    await enter(<Room />);
+    await shopAsked(3200);
+    await press('Each price and its neighbours');
+    const shirts = await screen.findByRole('textbox', { name: 'Shirts, S to XL' });
+    expect(shirts).toHaveAccessibleDescription(undercuts);
+    expect(screen.getByRole('textbox', { name: 'Mugs' })).not.toHaveAccessibleDescription(/asks/);
+    await press('Last hour');
+    await userEvent.click(await screen.findByRole('button', { name: 'Lower prices in the last hour' }));
+    const late = screen.getByRole('textbox', { name: 'Shirts, S to XL, 28 before' });
+    expect(late).not.toHaveAccessibleDescription(/asks/);
+    await type(late, '25');
+    await eventually(() => expect(late).toHaveAccessibleDescription(undercuts));
+  });
+
+  it('does not where the shop asks no more', async () => {
+    await enter(<Room />);
+    await shopAsked(2800);
+    await press('Each price and its neighbours');
+    expect(await screen.findByRole('textbox', { name: 'Shirts, S to XL' })).not.toHaveAccessibleDescription(
+      /asks/,
+    );
   });
 });
 
