@@ -2,12 +2,14 @@
 export const usualThings: readonly string[] = [
   'Tin with the float',
   'Card reader, charged',
+  'A second way to take payment',
   'Phone and a spare battery',
   'Price list and cards',
   'Bags',
   'Pen and order pad',
   'Table, cloth and rail',
-  'Tent and weights',
+  'Tent, side walls and weights',
+  'Waterproof covers for card and cartons',
   'Permit and proof of insurance',
   'Tape, string and scissors',
 ];

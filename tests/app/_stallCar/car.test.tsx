@@ -318,7 +318,13 @@ describe('a list without anything on it', () => {
     });
     await press('Take along');
     await userEvent.click(await screen.findByRole('button', { name: 'Add the usual things' }));
-    expect(await screen.findByRole('checkbox', { name: 'Card reader, charged' })).not.toBeChecked();
+    for (const name of [
+      'Card reader, charged',
+      'A second way to take payment',
+      'Tent, side walls and weights',
+      'Waterproof covers for card and cartons',
+    ])
+      expect(await screen.findByRole('checkbox', { name })).not.toBeChecked();
     expect(screen.queryByRole('button', { name: 'Add the usual things' })).toBeNull();
     await press('Remove Bags');
     expect(screen.queryByRole('checkbox', { name: 'Bags' })).toBeNull();
