@@ -1,14 +1,24 @@
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { hoursWords } from '@/app/_words/minutesWords';
-import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
+import { timesFeeWords } from '@/app/_words/stall/feeWords';
+import { moneyOf, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
 import styles from './Stay.module.css';
 
 /** Each cost of the day: saved by staying, or paid either way. */
 export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, workspace, plan, amount } = on;
+  const { stallDay, workspace, plan, amount, formatter } = on;
   const { workshop } = workspace;
   const told = (money: number | null) => (money === null ? 'not told' : amount(money));
   const { wage } = workshop.rates;
+  const timesFee =
+    plan === null
+      ? null
+      : timesFeeWords(
+          'Takings to expect',
+          plan.mine.weighted.takings,
+          stallFeeOf(stallDay, workshop),
+          formatter,
+        );
   const hours = stallDay.hours.reduce((sum, one) => sum + one.hours, 0);
   return (
     <div className={styles.saved}>
@@ -50,6 +60,7 @@ export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
           )}
         </tbody>
       </table>
+      {timesFee !== null && <p className={styles.words}>{timesFee}</p>}
     </div>
   );
 }

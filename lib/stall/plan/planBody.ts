@@ -1,5 +1,5 @@
 import { secondsOf } from '@/lib/stall/car/secondsFor';
-import { dayCosts, moneyOf } from '@/lib/stall/plan/costs/dayCosts';
+import { dayCosts, moneyOf, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { daysInOrder } from '@/lib/stall/sellingDays';
@@ -160,11 +160,11 @@ function costsOf({ stallDay, workshop }: PlanToFix, { mine }: Planned): StallPla
   const day = dayCosts(stallDay, workshop);
   if (day === null) return null;
   const { sunk, avoidable, hours, wage, overheadPerHour } = day;
-  const fees = stallDay.costs.filter(({ isStallFee }) => isStallFee);
   return {
     cash: sunk + avoidable,
     avoidable,
-    stallFee: fees.reduce((sum, cost) => sum + (moneyOf(cost, workshop) ?? 0), 0),
+    // Each cost of the day is known here, so null is none.
+    stallFee: stallFeeOf(stallDay, workshop) ?? 0,
     hours,
     wage,
     overheadPerHour,

@@ -2,6 +2,7 @@ import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { decisionWords } from '@/app/_words/stall/closedWords';
+import { timesFeeWords } from '@/app/_words/stall/feeWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import { type LostStretch, thinBelow } from '@/lib/stall/evening/lostSales';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
@@ -119,11 +120,11 @@ export function besideWords(
   { count, money, plan }: Evening,
   { number, ...say }: Formatter,
 ): readonly string[] {
-  const fee = plan.costs.stallFee;
   const takings = fromMinor(money.gross as MinorUnits, plan.currency);
+  const timesFee = timesFeeWords('Takings', takings, plan.costs.stallFee, { number });
   const { kept, withoutWords } = wishesKept(count.askedFor);
   return [
-    ...(fee > 0 ? [`Takings are ${number(takings / fee, 1)} times the stall fee.`] : []),
+    ...(timesFee === null ? [] : [timesFee]),
     ...(count.visitors > 0 ? [`${say.count(count.visitors, 'visitor')} counted.`] : []),
     ...(count.putBack > 0 ? [`Put back because of the price: ${say.count(count.putBack, 'time')}.`] : []),
     ...(withoutWords > 0

@@ -32,6 +32,13 @@ export function dayCosts(day: Pick<StallDay, 'costs' | 'hours'>, workshop: Works
   };
 }
 
+/** @returns what is paid to have the stall, currency units; null where a part of it is not known, and where there is none. */
+export function stallFeeOf({ costs }: Pick<StallDay, 'costs'>, workshop: Workshop): number | null {
+  const fees = costs.filter(({ isStallFee }) => isStallFee).map((cost) => moneyOf(cost, workshop));
+  const known = fees.filter((fee) => fee !== null);
+  return known.length === 0 || known.length < fees.length ? null : known.reduce((sum, fee) => sum + fee, 0);
+}
+
 /** @returns currency units; null where nobody typed it, or a drive has no length or no rate. */
 export function moneyOf({ amount }: StallCost, { rates }: Workshop): number | null {
   if (amount.of === 'typed') return amount.money;
