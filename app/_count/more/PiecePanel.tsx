@@ -8,13 +8,14 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
-import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
+import { exchangeWords, fullWords } from '@/app/_words/stall/count/pieceWords';
 import { asPaid } from '@/lib/stall/count/asPaid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { secondPrice } from '@/lib/stall/count/secondPrice';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
+import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import type { TileGoods, TileRow } from '../tileRows';
 import type { Counting } from '../useCount';
 import styles from './Panel.module.css';
@@ -34,15 +35,13 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const { pay } = ticket;
   const [own, setOwn] = useState<number | null>(null);
   const [back, setBack] = useState<number | null>(fromMinor(tile.minor as MinorUnits, plan.currency));
-  const [more, setMore] = useState<number | null>(null);
   const isTaxAdded = plan.taxMode === 'added';
   const second = secondPrice(plan, tile.minor);
   const counted = count.goods.find((one) => goodsKey(one) === tile.key);
-  const left = counted?.left ?? 0;
+  const { left = 0, brought = 0 } = counted ?? {};
   const seconds = counted === undefined ? 0 : counted.keptBrought - counted.keptSold + counted.seconds;
   const noPrice = own === null ? 'The price comes first.' : undefined;
   const noneBack = back === null ? 'What was paid comes first.' : undefined;
-  const noPieces = more === null ? 'How many comes first.' : undefined;
   const done = (one: Tap) => {
     if (tap(one)) onDone();
   };
@@ -108,23 +107,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
       </EntryForm>
       <Exchange {...{ counting, rows, tile }} onTap={done} />
       <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>
-        <EntryForm
-          label="Pieces put out"
-          className={styles.line}
-          missing={noPieces}
-          onEnter={() => more !== null && done({ what: 'refill', goods, pieces: more })}
-        >
-          <NumberField
-            label="Pieces put out"
-            value={more}
-            onCommit={setMore}
-            width="narrow"
-            {...numberLimits(stallTapSchema, ['tap', 'pieces'])}
-          />
-          <Button type="submit" blockedBy={noPieces}>
-            Count them in
-          </Button>
-        </EntryForm>
+        <PutOut brought={brought} onPutOut={(pieces) => done({ what: 'refill', goods, pieces })} />
       </Fold>
       <p className={styles.quiet}>
         By {pay === 'cash' ? 'cash' : 'card'}, as it is set; {shortAmount(tile.minor, plan.currency, locale)}{' '}
@@ -135,6 +118,37 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
 }
 
 // Helpers
+
+type PutOutProps = Readonly<{ brought: number; onPutOut: (pieces: number) => void }>;
+
+/** So many at once, and no more in all than the close of the day can hold: else it could not be closed. */
+function PutOut({ brought, onPutOut }: PutOutProps) {
+  const [more, setMore] = useState<number | null>(null);
+  const limits = numberLimits(stallTapSchema, ['tap', 'pieces']);
+  const room = (numberLimits(dayCloseSchema, ['goods', 0, 'brought']).max ?? Infinity) - brought;
+  const missing = more === null ? 'How many comes first.' : undefined;
+  if (room < 1) return <p>{fullWords}</p>;
+  return (
+    <EntryForm
+      label="Pieces put out"
+      className={styles.line}
+      missing={missing}
+      onEnter={() => more !== null && onPutOut(more)}
+    >
+      <NumberField
+        label="Pieces put out"
+        value={more}
+        onCommit={setMore}
+        width="narrow"
+        {...limits}
+        max={Math.min(limits.max ?? Infinity, room)}
+      />
+      <Button type="submit" blockedBy={missing}>
+        Count them in
+      </Button>
+    </EntryForm>
+  );
+}
 
 type ExchangeProps = Pick<PiecePanelProps, 'counting' | 'rows' | 'tile'> &
   Readonly<{ onTap: (tap: Tap) => void }>;

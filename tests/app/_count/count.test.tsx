@@ -272,6 +272,30 @@ describe('under a long press', () => {
     expect(tile(/^Fern L, 28, 7 left/)).toBeVisible();
   });
 
+  it('puts no more out than a day can be closed with', async () => {
+    // A close holds 100,000 of a size; 95,000 are brought.
+    const goods = fairPlan.goods.map((one) => ({ ...one, bring: 95_000 }));
+    await fixPlan({ goods });
+    await enterCount();
+    const putOut = async (pieces: string) => {
+      fireEvent.contextMenu(tile(/^Fern L,/));
+      await userEvent.click(await screen.findByText('More were put out'));
+      await userEvent.type(screen.getByRole('textbox', { name: 'Pieces put out' }), pieces);
+      await click(key(/^Count them in$/));
+    };
+    await putOut('5001');
+    expect(screen.getByRole('textbox', { name: 'Pieces put out' })).toHaveAccessibleDescription(/5,?000/);
+    expect(tapped()).toEqual([]);
+    await click(key(/^Close$/));
+    await putOut('5000');
+    expect(tile(/^Fern L, 28, 100000 left/)).toBeVisible();
+    fireEvent.contextMenu(tile(/^Fern L,/));
+    await userEvent.click(await screen.findByText('More were put out'));
+    expect(screen.queryByRole('textbox', { name: 'Pieces put out' })).toBeNull();
+    expect(screen.getByText(/^As many were put out as a day can be closed with/)).toBeVisible();
+    expect(tapped()).toHaveLength(1);
+  });
+
   it('sells a second for its share of the price, where the plan has one', async () => {
     await fixPlan({ secondsShare: 0.5 });
     await enterCount();
