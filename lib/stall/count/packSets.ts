@@ -1,5 +1,5 @@
 /** A set as a ticket sees it. */
-export interface PackedSet {
+interface PackedSet {
   readonly pieces: number;
   /** Whole minor units for all of its pieces. */
   readonly price: number;
