@@ -1,67 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import type { Entry } from '@/shared/schemas/happened';
-import { drawnTap } from '@/tests/fixtures/drawnTaps';
+import type { StallGoods } from '@/shared/schemas/stallDay';
+import type { Tap } from '@/shared/schemas/stallEvents';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { saleOf } from '@/tests/fixtures/stallTaps';
 import { cases } from '@/tests/tools/cases';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { drawnTaps, earlierPlan } from './drawnTaps';
 
 const wallAt: WallClock = (at) => ({ day: TEST_DAY, minute: 600 + Math.floor(at / 60_000) });
-const plans = {
-  USD: fairPlan,
-  CHF: { ...fairPlan, currency: 'CHF' },
-  EUR: { ...fairPlan, currency: 'EUR', taxMode: 'added', tax: 0.19 },
-} as const;
-
-/** What two phones tapped, clocks running as they like, and what was taken back of it. */
-const written = (maxLength: number) =>
-  fc
-    .record({
-      currency: fc.constantFrom<keyof typeof plans>('USD', 'CHF', 'EUR'),
-      taps: fc.array(
-        fc.record({
-          tap: drawnTap,
-          device: fc.constantFrom('phone000', 'tablet00'),
-          at: fc.integer({ min: 0, max: 25_000_000 }),
-          isUndo: fc.integer({ min: 0, max: 9 }).map((drawn) => drawn === 0),
-        }),
-        { maxLength },
-      ),
-    })
-    .map(({ currency, taps }) => {
-      const entries: Entry[] = [];
-      for (const { device, at, isUndo, tap: one } of taps) {
-        const own = entries.filter((entry) => entry.device === device);
-        const last = own.findLast(({ kind }) => kind === 'stallTap');
-        const count = own.length + 1;
-        const told = { id: `${device}-${count}`, device, count, at, version: 1 };
-        entries.push(
-          isUndo && last !== undefined
-            ? { ...told, kind: 'takeBack', body: { entryId: last.id } }
-            : {
-                ...told,
-                kind: 'stallTap',
-                body: { stallDayId: 'spring-fair', planId: 'plan', currency, tap: one },
-              },
-        );
-      }
-      return { entries, plan: plans[currency] };
-    });
-
 const inForce = (entries: readonly Entry[]): readonly TappedEntry[] =>
   // Each is one by the way it is written above.
   entriesInForce(entries).filter(({ kind }) => kind === 'stallTap') as readonly TappedEntry[];
+
+const folded = (plan: StallPlan, taps: readonly TappedEntry[]) => foldTaps(plan, taps, wallAt, [earlierPlan]);
+
+const rankOf = ({ kind }: Entry): number => (kind === 'takeBack' ? 0 : 1);
 
 describe('a sales count of two phones', () => {
   it('comes to the same in whatever order the taps are brought together, and however often one comes', () => {
     fc.assert(
       fc.property(
-        written(80).chain(({ entries, plan }) => {
+        drawnTaps(80).chain(({ entries, plan }) => {
           const taps = inForce(entries);
           return fc.record({
             taps: fc.constant(taps),
@@ -71,7 +38,29 @@ describe('a sales count of two phones', () => {
           });
         }),
         ({ taps, plan, mixed, again }) => {
-          expect(foldTaps(plan, [...again, ...mixed], wallAt)).toEqual(foldTaps(plan, taps, wallAt));
+          expect(folded(plan, [...again, ...mixed])).toEqual(folded(plan, taps));
+        },
+      ),
+      cases(300),
+    );
+  });
+
+  it('comes to the same where what takes a tap back comes before the tap itself', () => {
+    fc.assert(
+      fc.property(
+        drawnTaps(80).chain(({ entries, plan }) =>
+          fc.record({
+            entries: fc.constant(entries),
+            plan: fc.constant(plan),
+            mixed: fc.shuffledSubarray([...entries], { minLength: entries.length }),
+          }),
+        ),
+        ({ entries, plan, mixed }) => {
+          const inTurn = folded(plan, inForce(entries));
+          expect(folded(plan, inForce(mixed))).toEqual(inTurn);
+          // All that takes back, before all that is taken back.
+          const undone = mixed.toSorted((one, other) => rankOf(one) - rankOf(other));
+          expect(folded(plan, inForce(undone))).toEqual(inTurn);
         },
       ),
       cases(300),
@@ -80,9 +69,9 @@ describe('a sales count of two phones', () => {
 
   it('adds up: cash and card to the takings and their rounding, goods to the takings before sets, pieces to what is gone', () => {
     fc.assert(
-      fc.property(written(120), ({ entries, plan }) => {
+      fc.property(drawnTaps(120), ({ entries, plan }) => {
         const taps = inForce(entries);
-        const count = foldTaps(plan, taps, wallAt);
+        const count = folded(plan, taps);
         const sum = <Of>(all: readonly Of[], of: (one: Of) => number) =>
           all.reduce((total, one) => total + of(one), 0);
         expect(count.cashMinor + count.cardMinor).toBe(count.grossMinor + count.cashRoundingMinor);
@@ -106,10 +95,52 @@ describe('a sales count of two phones', () => {
     );
   });
 
+  it('tells what was put out, put back, asked to be made and who came, second sales among the sold', () => {
+    fc.assert(
+      fc.property(drawnTaps(120), ({ entries, plan }) => {
+        const taps = inForce(entries);
+        const count = folded(plan, taps);
+        const all = taps.map(({ body }) => body);
+        const those = <What extends Tap['what']>(what: What) =>
+          all.flatMap(({ planId, tap }) =>
+            tap.what === what ? [{ planId, ...(tap as Extract<Tap, { what: What }>) }] : [],
+          );
+        const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+        expect(count.visitors).toBe(sum(those('visitors').map((one) => one.count)));
+        expect(count.putBack).toBe(those('putBack').length);
+        expect(count.leads).toHaveLength(those('lead').length);
+        expect(count.weatherId).toBe(those('weather').at(-1)?.weatherId ?? null);
+        const isOf = (key: string) => (one: { readonly goods: StallGoods | null }) =>
+          one.goods !== null && goodsKey(one.goods) === key;
+        for (const [at, goods] of count.goods.entries()) {
+          const own = isOf(goodsKey(goods));
+          const [before, after] = ['earlier', 'plan'].map((id) =>
+            sum(
+              those('refill')
+                .filter((one) => one.planId === id && own(one))
+                .map(({ pieces }) => pieces),
+            ),
+          );
+          // What the plan of now brings more than the one before is out of that one's refills.
+          const more = [2, -3][at] ?? 0;
+          const carried = Math.min(before ?? 0, Math.max(0, (before ?? 0) - more));
+          expect(goods.brought).toBe((plan.goods[at]?.bring ?? 0) + carried + (after ?? 0));
+          const spoiled = those('damaged').filter(own);
+          const secondsSold = those('sale').filter((one) => one.isSecond === true && own(one)).length;
+          const keptAs = spoiled.filter(({ isSecond }) => isSecond).length;
+          const fromKept = Math.min(keptAs, secondsSold);
+          expect([goods.damaged, goods.seconds]).toEqual([spoiled.length - fromKept, keptAs - fromKept]);
+          expect(goods.putBack).toBe(those('putBack').filter(own).length);
+        }
+      }),
+      cases(200),
+    );
+  });
+
   it('pays each ticket in coins: in francs every cash ticket is a multiple of five and at most two from what was written', () => {
     fc.assert(
-      fc.property(written(80), ({ entries, plan }) => {
-        const { tickets, cashRoundingMinor } = foldTaps(plan, inForce(entries), wallAt);
+      fc.property(drawnTaps(80), ({ entries, plan }) => {
+        const { tickets, cashRoundingMinor } = folded(plan, inForce(entries));
         if (plan.currency !== 'CHF') {
           expect(cashRoundingMinor).toBe(0);
           return;
