@@ -63,7 +63,7 @@ export const layTaps = (page: Page, taps: readonly Tap[]): Promise<void> =>
     })),
   });
 
-/** What was tapped on this device, as it lies in the store: sales and the like, and what takes them back. */
+/** What was tapped on this device in its order, as it lies in the store: sales and the like, and what takes them back. */
 export const tapsOn = (page: Page): Promise<readonly string[]> =>
   page.evaluate(
     (other) =>
@@ -74,9 +74,9 @@ export const tapsOn = (page: Page): Promise<readonly string[]> =>
           const asked = request.result.transaction(['entries']).objectStore('entries').getAll();
           asked.onsuccess = () => {
             request.result.close();
-            const own = asked.result.filter(
-              ({ device, kind }) => device !== other && (kind === 'stallTap' || kind === 'takeBack'),
-            );
+            const own = asked.result
+              .filter(({ device, kind }) => device !== other && (kind === 'stallTap' || kind === 'takeBack'))
+              .sort((one, next) => one.count - next.count);
             resolve(own.map(({ kind, body }) => (kind === 'takeBack' ? 'undo' : body.tap.what)));
           };
         };
