@@ -55,6 +55,7 @@ describe('ELE-03 holds the power at the stall against the presses used there', (
     ['a generator of a watt less', power('generator', ['flat', 'mug'], 1749), 'ELE-03 stop tooLittle'],
     ['enough for one of them alone', power('battery', ['mug'], 350), ''],
     ['a battery that gives nothing', power('battery', ['mug'], 0), 'ELE-03 stop tooLittle'],
+    ['a press of unknown power at unknown watts', power('battery', ['old']), 'ELE-03 caution noPower'],
     ['a press of unknown power', power('battery', ['old'], 5000), 'ELE-03 caution noPower'],
     [
       'unknown power beside too much that is known',

@@ -3,6 +3,7 @@ import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
+import { weatherShares } from '@/lib/stall/evening/dayWeather';
 import { noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { reconcile } from '@/lib/stall/evening/reconcile';
@@ -52,6 +53,25 @@ describe('the weather of a day', () => {
     // 4/7 + 3/7 × 0.30 = 0.7.
     expect(weather.factor).toBeCloseTo(0.7, 12);
     expect(weatherId).toBe('dry');
+  });
+
+  it('is of a fair of one day whatever the clock of the phone says', () => {
+    // A clock that is a year late by days and right by minutes: dry until two, then wet.
+    const late: WallClock = (at) => ({ ...fairClock(at), day: addDays(TEST_DAY, -365) });
+    const taps = told(['dry', 600], ['wet', 840]);
+    const { weather } = reconcile(fairPlan, foldTaps(fairPlan, taps, late), fairAnswers, late);
+    expect(weather.parts).toEqual([
+      { day: TEST_DAY, weatherId: 'dry', minutes: 240 },
+      { day: TEST_DAY, weatherId: 'wet', minutes: 180 },
+    ]);
+  });
+
+  it('counts weathers of a day alike where nobody knows how long any of them held', () => {
+    const parts = ['dry', 'wet'].map((weatherId) => ({ day: TEST_DAY, weatherId, minutes: 0 }));
+    expect(weatherShares(fairPlan, parts)).toEqual([
+      { weatherId: 'dry', share: 0.5 },
+      { weatherId: 'wet', share: 0.5 },
+    ]);
   });
 
   it('is one for the whole day where it was told once, however late', () => {

@@ -56,6 +56,14 @@ describe('the stock of the evening', () => {
     expect(reasonsFor(fernM(counted(2)))).toEqual(['damaged', 'given', 'soldNotTapped', 'notKnown']);
   });
 
+  it('asks for no reason where nothing differs, or nobody can tell', () => {
+    expect(reasonsFor({ difference: 0, sold: 5 })).toEqual([]);
+    expect(reasonsFor({ difference: null, sold: 5 })).toEqual([]);
+    // One too many is a tap too many only where any was tapped.
+    expect(reasonsFor({ difference: 1, sold: 5 })).toEqual(['tappedTwice', 'notKnown']);
+    expect(reasonsFor({ difference: 1, sold: 0 })).toEqual(['notKnown']);
+  });
+
   it.each<[StockReason, Partial<StockRow>, number]>([
     ['damaged', { damaged: 1, sold: 5, missing: 0 }, 53_200],
     ['given', { given: 1, sold: 5, missing: 0 }, 53_200],

@@ -82,6 +82,17 @@ describe('a float', () => {
     expect(advice.total).toBeGreaterThanOrEqual(advice.cashTickets * change);
   });
 
+  it('has the largest value for each ticket, also where smaller ones make up more than the rest', () => {
+    // Seven are expected, no more than ten come on 90 of 100 days. Each gets 200 back on 500 for 300; because of the 249
+    // a 50, two 20, a 10, a 5, two 2 and a 1 go along for each, 110. That leaves 90 a ticket, which nine 100 would make.
+    const goods = [...one(300), { price: 249, expected: 1 }];
+    const { cashTickets, change, coins, total } = advised(
+      asked(7, { currency: 'DKK', goods, sets: [], cardShare: 0 }),
+    );
+    expect([cashTickets, change, total]).toEqual([10, 200, 2100]);
+    expect(coins[0]).toEqual({ value: 100, count: 10 });
+  });
+
   it('is change on what is paid, tax added and in coins', () => {
     // 28.00 and 7.25 % are 30.03, so 19.97 goes back on a 50; 8.1 % are 30.268, in francs 30.25 and 69.75 on a 100.
     const added = { goods: one(28), sets: [], taxMode: 'added' } as const;

@@ -248,11 +248,11 @@ describe('the bench of a stall day', () => {
   });
 
   it('waits for blanks: pressed no sooner than the day after they came', () => {
-    // Ordered on Monday, three working days: there on Thursday, pressed on Friday.
+    // Ordered on Monday, the later ones in three working days: there on Thursday, pressed on Friday.
     const { planned } = makingTimes(
       calendar,
       [],
-      { id: 'fair', firstDay: null, jobs: jobs.map(({ work }) => ({ work, lead: 3 })) },
+      { id: 'fair', firstDay: null, jobs: jobs.map(({ work }, at) => ({ work, lead: at === 0 ? 3 : 1 })) },
       monday,
     );
     expect(planned.kind === 'planned' && planned.plan.sessions[0]?.day).toBe(addDays(monday, 4));

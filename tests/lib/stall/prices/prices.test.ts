@@ -149,6 +149,24 @@ describe('a set', () => {
       ]),
     ).toBe(28);
   });
+
+  it('is held against the lower of two prices that sell alike, whichever stands first', () => {
+    const [low, high] = [
+      { price: 25, sold: 5 },
+      { price: 28, sold: 5 },
+    ];
+    expect([commonestPrice([high, low]), commonestPrice([low, high])]).toEqual([25, 25]);
+  });
+
+  it('always pays where each piece loses and the set loses less than its pieces, though more than one', () => {
+    // Kept is the whole price and a piece takes 30: one at 25 loses 5, two lose 10, and two for 53 lose 7.
+    const lossy = { price: 25, sold: 1, takes: 30, keptOf: (price: number) => price };
+    expect(judgeSet({ pieces: 2, price: 53 }, [lossy])).toMatchObject({
+      ...{ oneLeaves: -5, singlesLeave: -10, leaves: -7, mayHaveBought: 1 },
+    });
+    // For 50 they lose 10 as well: nobody is missed, and nothing is gained.
+    expect(judgeSet({ pieces: 2, price: 50 }, [lossy])?.mayHaveBought).toBe(0);
+  });
 });
 
 describe('the prices of a stall', () => {

@@ -7,7 +7,7 @@ import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { expectedSold } from '@/lib/stall/prices/expectedSold';
 import { pricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { withPrice } from '@/lib/stall/prices/withPrice';
-import type { DayPrice } from '@/shared/schemas/stallDay';
+import type { DayPrice, SetOffer } from '@/shared/schemas/stallDay';
 import { fairAnswer } from '@/tests/fixtures/stallAnswer';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -62,6 +62,47 @@ describe('the prices of the worked fair', () => {
     expect(sets.map(({ set, judged }) => [set.name, judged?.singles, judged?.saves])).toEqual([
       ['Two shirts', 56, 6],
     ]);
+  });
+
+  it('judge a set by goods that are of its ranges and of its sizes, and one of none not at all', () => {
+    const [pair] = stallDay.prices.sets;
+    if (pair === undefined) throw new Error('the fair has no pair');
+    const judgedOf = (set: Partial<SetOffer>) =>
+      pricesOfDay({
+        ...asked,
+        stallDay: { ...stallDay, prices: { ...stallDay.prices, sets: [{ ...pair, ...set }] } },
+      }).sets[0]?.judged;
+    // Two larger shirts are 31 each; a mug comes in no size of a shirt.
+    expect(judgedOf({ sizes: ['2XL', '3XL'] })).toMatchObject({ singles: 62, saves: 12 });
+    expect(judgedOf({ rangeIds: ['mugs'], sizes: ['M'] })).toBeNull();
+  });
+
+  it('go by the lowest of several ceilings', () => {
+    const ceilings: Readonly<Record<string, number>> = { fern: 40, otter: 29, lighthouse: 35 };
+    const { rows: capped } = pricesOfDay({ ...asked, ceilingOf: ({ lineId }) => ceilings[lineId] ?? null });
+    expect(capped.map(({ ceiling }) => ceiling)).toEqual([29, 29, 29]);
+  });
+
+  it('have no floor where fees take all that one of the goods brings', () => {
+    // 28 ÷ 1.07 = 26.17, all of it fees.
+    const goods = fairAnswer.goods.map((one) =>
+      one.lineId === 'otter' && one.size === 'L' ? { ...one, fees: 26.5 } : one,
+    );
+    const { rows: poor } = pricesOfDay({ ...asked, answer: { ...fairAnswer, goods } });
+    expect(poor[0]?.floors).toEqual({ takeHome: null, making: null, withOverhead: null });
+    expect(poor[1]?.floors.making).not.toBeNull();
+  });
+
+  it('say from which last-hour price on a pair saves nothing: two at 25 are the 50 of the pair', () => {
+    const lateOf = (price: number) => {
+      const prices = ['fern', 'lighthouse', 'otter', 'star-map'].map((lineId) => ({
+        ...{ jobId: 'fair-shirts', lineId, size: null, price },
+      }));
+      const late = { ...stallDay.prices, lastHour: { fromMinute: 960, prices } };
+      return pricesOfDay({ ...asked, stallDay: { ...stallDay, prices: late } }).sets[0]?.lateSingles;
+    };
+    expect([26, 25, 24].map(lateOf)).toEqual([null, 50, 48]);
+    expect(sets[0]?.lateSingles).toBeNull();
   });
 
   it('know a ceiling of one design for all that share its price', () => {

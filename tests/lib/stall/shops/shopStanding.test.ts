@@ -131,6 +131,14 @@ describe('what a shop owes', () => {
     expect(due).toEqual(openMinor === 0 ? [] : [{ currency: 'USD', minor: openMinor }]);
   });
 
+  it('is settled where a statement owes nothing, such as one of pieces that are missing alone', () => {
+    const entries = written(out, statementEntries('Corner shop', statement(0, 2, 0)));
+    expect(standing(entries)).toMatchObject({
+      statements: [{ state: 'paid', paidMinor: 0, openMinor: 0 }],
+      due: [],
+    });
+  });
+
   it('is less by what was paid for a statement that another device took back', () => {
     // The payment of 10.00 reached this device after the statement was gone; 33.60 of another are due.
     const entries = written(out, told, paid('statement-taken-back', 1000));

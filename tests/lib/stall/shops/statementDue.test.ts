@@ -38,6 +38,9 @@ describe('what a shop owes at 60/40', () => {
     // 2,000 pieces at a million: two thousand millions.
     expect(statementDue([row(2000, 1e8)], terms)).toBeNull();
     expect(due({}, row(100, 1e8))).toEqual([1e10, 4e9, 6e9]);
+    // Five hundred millions are, a cent more is not.
+    expect(due({}, row(1, 5e10))).toEqual([5e10, 2e10, 3e10]);
+    expect(statementDue([row(1, 5e10), row(1, 1)], terms)).toBeNull();
   });
 
   it('is rounded once on the sum, half a coin to the shop', () => {
