@@ -115,7 +115,7 @@ function valuesFor(
   { goods, sets }: Pick<FloatAsked, 'goods' | 'sets'>,
   change: number,
 ): readonly number[] {
-  const prices = [...goods.map(({ price }) => price), ...sets].filter((price) => price > 0);
+  const prices = [...goods.map(({ price }) => price), ...sets];
   const all = [...notes, ...coins];
   const larger = all.filter((value) => value * 2 <= change);
   // A five and twos make no one, so where fives are given the ones come along.
