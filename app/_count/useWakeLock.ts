@@ -2,7 +2,7 @@
 
 import { useEffect, useState } from 'react';
 
-/** `refused` where the device saves power just now; it is asked again whenever the page is shown. */
+/** `refused` where the device saves power just now, or took back what it gave; it is asked again whenever the page is shown. */
 export type WakeState = 'asking' | 'awake' | 'refused' | 'unknown';
 
 /** Keeps the screen awake while the count is shown; a browser lets go of it whenever the page is hidden. */
@@ -16,16 +16,25 @@ export function useWakeLock(): WakeState {
       return;
     }
     let isLeft = false;
+    let isAsking = false;
     let held: WakeLockSentinel | null = null;
+    const onReleased = () => {
+      if (!isLeft) setState('refused');
+    };
     const ask = async () => {
-      if (document.visibilityState !== 'visible' || (held !== null && !held.released)) return;
+      const isHeld = isAsking || (held !== null && !held.released);
+      if (document.visibilityState !== 'visible' || isHeld) return;
+      isAsking = true;
       try {
         const lock = await locks.request('screen');
         if (isLeft) return void (await lock.release());
         held = lock;
+        lock.addEventListener('release', onReleased);
         setState('awake');
       } catch {
         if (!isLeft) setState('refused');
+      } finally {
+        isAsking = false;
       }
     };
     const onShown = () => void ask();
