@@ -1,18 +1,15 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import { wrongChanceSum } from '@/lib/stall/plan/wrongChanceSum';
 import type { StallWeather } from '@/shared/schemas/stallDay';
-
-/** Chances typed as percentages of two decimals add up to this much. */
-const CLOSE = 1e-6;
 
 /** @returns what is wrong with the chances of a day; null where they add up, or some are still missing */
 export function chanceSumWords(
   weathers: readonly StallWeather[],
   { share }: Pick<Formatter, 'share'>,
 ): string | null {
-  if (weathers.some(({ chance }) => chance === null) || weathers.length === 0) return null;
-  const sum = weathers.reduce((all, { chance }) => all + (chance?.value ?? 0), 0);
-  return Math.abs(sum - 1) < CLOSE
+  const sum = wrongChanceSum(weathers);
+  return sum === null
     ? null
     : `The chances add up to ${share(sum)}, so one day would count for more or less than one. Change them until they make 100 %.`;
 }

@@ -2,9 +2,7 @@ import { repeatedDays } from '@/lib/stall/days/repeatedDays';
 import { moneyOf } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAsked } from './stallAsked';
 import type { StallTrouble } from './stallPlanned';
-
-/** Chances are typed in whole percents or tenths of them; a third three times is meant as all. */
-const CHANCE_NOISE = 0.0011;
+import { wrongChanceSum } from './wrongChanceSum';
 
 /** @returns why nothing can be planned yet, but for what only its jobs and goods can show. */
 export function planTroubles({ stallDay, workshop, jobs }: StallAsked): readonly StallTrouble[] {
@@ -16,12 +14,10 @@ export function planTroubles({ stallDay, workshop, jobs }: StallAsked): readonly
   const twice = repeatedDays(stallDay);
   troubles.push(...twice.map((at): StallTrouble => ({ kind: 'sameDay', at })));
   troubles.push(...channelTroubles(stallDay.channelId, workshop));
-  if (weathers.length === 0 || weathers.some(({ chance, factor }) => chance === null || factor === null)) {
+  const sum = wrongChanceSum(weathers);
+  if (weathers.length === 0 || weathers.some(({ chance, factor }) => chance === null || factor === null))
     troubles.push({ kind: 'noWeather' });
-  } else {
-    const sum = weathers.reduce((running, { chance }) => running + (chance?.value ?? 0), 0);
-    if (Math.abs(sum - 1) > CHANCE_NOISE) troubles.push({ kind: 'chances', sum });
-  }
+  else if (sum !== null) troubles.push({ kind: 'chances', sum });
   if (leftoverShare === null) troubles.push({ kind: 'noLeftoverShare' });
   if (workshop.rates.wage === null) troubles.push({ kind: 'wageUnknown' });
   for (const cost of costs) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { toPress } from '@/lib/stall/making/toPress';
 import { planStall } from '@/lib/stall/plan/planStall';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
+import { wrongChanceSum } from '@/lib/stall/plan/wrongChanceSum';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Channel, Workshop } from '@/shared/schemas/workshop';
@@ -312,9 +313,20 @@ describe('what stands in the way of a plan', () => {
     expect(troublesOf(fairWith({ days }))).toEqual([{ kind: 'sameDay', at: 2 }]);
   });
 
-  it('chances that do not add to one are told with their sum', () => {
-    const weathers = stallDay.weathers.map((one) => ({ ...one, chance: share(0.3) }));
-    expect(troublesOf(fairWith({ weathers }))).toEqual([{ kind: 'chances', sum: expect.closeTo(0.9, 12) }]);
+  it.each([
+    ['less', 0.3, 0.9],
+    ['more', 0.4, 1.2],
+    // A tenth of a percent each is no rounding any more.
+    ['a little more', 0.334, 1.002],
+  ])('chances that add to %s than one are told with their sum', (_, each, sum) => {
+    const weathers = stallDay.weathers.map((one) => ({ ...one, chance: share(each) }));
+    expect(troublesOf(fairWith({ weathers }))).toEqual([{ kind: 'chances', sum: expect.closeTo(sum, 12) }]);
+  });
+
+  it('a third three times is meant as all, to the plan and to whoever types it', () => {
+    const weathers = stallDay.weathers.map((one) => ({ ...one, chance: share(0.333) }));
+    expect(planStall(fairWith({ weathers }), grid).kind).toBe('planned');
+    expect(wrongChanceSum(weathers)).toBeNull();
   });
 
   it('costs without an amount, a drive without its rate and pay that is not told are told together', () => {
