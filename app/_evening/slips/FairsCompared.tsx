@@ -5,8 +5,10 @@ import styles from './Slips.module.css';
 /** Older fairs tell no more. */
 const MOST_SHOWN = 5;
 
+type ComparedProps = Readonly<{ on: Pick<EveningOnScreen, 'evening' | 'past' | 'formatter'> }>;
+
 /** What an hour brought at this fair and at others, beside the wage that is wanted. */
-export function FairsCompared({ on }: Readonly<{ on: EveningOnScreen }>) {
+export function FairsCompared({ on }: ComparedProps) {
   const { evening, past, formatter } = on;
   const { plan, result } = evening;
   const others = past.flatMap(({ stallDayId, name, payPerHour }) =>
