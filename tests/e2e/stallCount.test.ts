@@ -7,6 +7,7 @@ import { roomOn } from '@/tests/e2e/harness/deviceRoom';
 import { keyboard } from '@/tests/e2e/harness/hands';
 import { QUIET } from '@/tests/e2e/harness/keptStore';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
+import { lowestContrast } from '@/tests/e2e/harness/lowestContrast';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { COUNT, layPlan, layTaps, tapsOn } from '@/tests/e2e/harness/stallShelf';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -34,44 +35,6 @@ const buttonBoxes = (page: Page) =>
       return { name: button.textContent, width, height };
     }),
   );
-
-/** The lowest contrast of any words in the count, worked out from what the browser draws. */
-const lowestContrast = (page: Page) =>
-  page.locator('[data-stall-count]').evaluate((room) => {
-    const canvas = document.createElement('canvas').getContext('2d');
-    if (canvas === null) throw new Error('no canvas');
-    const rgb = (colour: string) => {
-      canvas.clearRect(0, 0, 1, 1);
-      canvas.fillStyle = colour;
-      canvas.fillRect(0, 0, 1, 1);
-      return [...canvas.getImageData(0, 0, 1, 1).data];
-    };
-    const light = (colour: readonly number[]) => {
-      const [r = 0, g = 0, b = 0] = colour.slice(0, 3).map((part) => {
-        const share = part / 255;
-        return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
-      });
-      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
-    };
-    const groundOf = (element: Element | null): readonly number[] => {
-      if (element === null) return rgb(getComputedStyle(document.documentElement).backgroundColor);
-      const ground = rgb(getComputedStyle(element).backgroundColor);
-      return (ground[3] ?? 0) === 255 ? ground : groundOf(element.parentElement);
-    };
-    const worst = { ratio: 21, words: '' };
-    const texts = document.createTreeWalker(room, NodeFilter.SHOW_TEXT);
-    for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
-      const element = text.parentElement;
-      if (element === null || text.textContent?.trim() === '' || !element.checkVisibility()) continue;
-      const [one = 0, other = 0] = [
-        light(rgb(getComputedStyle(element).color)),
-        light(groundOf(element)),
-      ].toSorted((a, b) => b - a);
-      const ratio = (one + 0.05) / (other + 0.05);
-      if (ratio < worst.ratio) Object.assign(worst, { ratio, words: text.textContent });
-    }
-    return worst;
-  });
 
 test.each([1280, 390, 320])('the count looks right at %d px, and can be read in the sun', async (width) => {
   const page = await counting(width);
@@ -152,6 +115,45 @@ test('six sizes stand in one line at 390 px and in two alike at 320 px, and the 
     );
     expect(keys).toBeLessThanOrEqual(keysAtMost);
   }
+});
+
+test('the keys stand for the hand that taps: the next customer outermost, right or left, and after a reload too', async () => {
+  const page = await counting(390);
+  /** Each row of the foot from left to right, the names of its keys. */
+  const rows = async () => {
+    const foot = page.getByRole('button', { name: /^Next customer/ }).locator('xpath=../..');
+    const keys = await foot.getByRole('button').evaluateAll((all) =>
+      all.map((key) => {
+        const { top, left, right } = key.getBoundingClientRect();
+        return { name: key.textContent ?? '', top: Math.round(top), left, right };
+      }),
+    );
+    const tops = [...new Set(keys.map(({ top }) => top))].toSorted((one, other) => one - other);
+    return tops.map((top) => keys.filter((key) => key.top === top).toSorted((a, b) => a.left - b.left));
+  };
+  const names = async () =>
+    (await rows()).map((row) => row.map(({ name }) => /^(Asked|More|Cash|Card|Undo|Next)/.exec(name)?.[1]));
+  const edges = async () =>
+    (await rows()).map((row) => [Math.round(row[0]?.left ?? 0), Math.round(390 - (row.at(-1)?.right ?? 0))]);
+  expect(await names()).toEqual([
+    ['Asked', 'More'],
+    ['Cash', 'Card', 'Undo', 'Next'],
+  ]);
+  const right = await edges();
+  await page.getByRole('button', { name: 'More' }).tap();
+  const sheet = page.getByRole('dialog', { name: 'More' });
+  await sheet.getByText('This phone').tap();
+  await sheet.getByRole('button', { name: 'Keys for the left hand' }).tap();
+  await sheet.getByRole('button', { name: 'Close' }).tap();
+  const mirrored = [
+    ['More', 'Asked'],
+    ['Next', 'Undo', 'Cash', 'Card'],
+  ];
+  expect(await names()).toEqual(mirrored);
+  // As far from either edge as before.
+  expect(await edges()).toEqual(right);
+  await page.reload();
+  await expect.poll(names).toEqual(mirrored);
 });
 
 test('on a full disk the taps stay on the screen, are told and saved as a file, and are kept once there is room', async () => {
