@@ -1,4 +1,4 @@
-export type RoundingMode = 'halfUp' | 'up' | 'down' | 'floor' | 'ceiling';
+export type RoundingMode = 'halfUp' | 'halfDown' | 'up' | 'down' | 'floor' | 'ceiling';
 
 /** Digits that survive a handful of floating-point operations on amounts up to 10^9 with cents to spare. */
 export const MONEY_DIGITS = 12;
@@ -10,7 +10,7 @@ export const DOUBLE_DIGITS = 15;
  *
  * @param value any finite number
  * @param decimals places kept after the point, may be negative (−2 keeps hundreds)
- * @param mode halfUp takes a half away from zero; up is away from zero, down towards it
+ * @param mode halfUp takes a half away from zero, halfDown towards it; up is away from zero, down towards it
  * @param significantDigits digits of the decimal text that are taken as meant, 1 to 17
  * @returns the rounded number, never −0
  * @throws RangeError for a value that is not finite
@@ -67,6 +67,8 @@ function roundsAway(mode: RoundingMode, rest: string, negative: boolean): boolea
   switch (mode) {
     case 'halfUp':
       return (rest[0] ?? '0') >= '5';
+    case 'halfDown':
+      return /^(?:[6-9]|5\d*[1-9])/.test(rest);
     case 'up':
       return something;
     case 'down':

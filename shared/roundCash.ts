@@ -1,9 +1,9 @@
-import { cashStep } from '@/shared/tables/cashRounding';
+import { cashHalf, cashStep } from '@/shared/tables/cashRounding';
 import { roundToStep } from './decimal';
 import { fromMinor, type MinorUnits, toMinor, UnknownCurrency } from './money';
 
 /**
- * A total as it is paid in coins and notes; a half goes up. For totals of cash payments only, after tax: never for
+ * A total as it is paid in coins and notes; a half goes up, or down where that is the custom (`cashHalf`). For totals of cash payments only, after tax: never for
  * single prices, card payments or transfers.
  *
  * @param total whole minor units
@@ -15,5 +15,5 @@ import { fromMinor, type MinorUnits, toMinor, UnknownCurrency } from './money';
 export function roundCash(total: MinorUnits, currency: string): MinorUnits {
   const step = cashStep(currency);
   if (step === null) throw new UnknownCurrency(currency);
-  return toMinor(roundToStep(fromMinor(total, currency), step, 'halfUp'), currency);
+  return toMinor(roundToStep(fromMinor(total, currency), step, cashHalf(currency)), currency);
 }

@@ -217,7 +217,10 @@ describe('largest remainder', () => {
 
 /*
  * Canada: Budget 2012, rounding of cash after tax (final cents 1, 2, 6, 7 down; 3, 4, 8, 9 up). Sweden: whole krona
- * since 2010. Australia: five cents. Steps of CLDR 48.2.
+ * since 2010, from 50 öre on the next one. Australia: five cents. Steps of CLDR 48.2. New Zealand: ten cents since 2006; its
+ * Retailers Association has 1 to 5 cents go down and 6 to 9 up (leaflet of its Reserve Bank, Change for the Better).
+ * Hungary: five forints since 2008, by law 0.01 to 2.49 down, 2.50 to 4.99 up, 5.01 to 7.49 down and 7.50 to 9.99 up.
+ * Whole rappen never lie halfway between two coins of five. Sweden and Hungary from memory.
  */
 describe('cash', () => {
   it('rounds 1.83 and 2.86 with 5 % tax, 4.92, to 4.90 in Canada', () => {
@@ -242,5 +245,21 @@ describe('cash', () => {
     [9, 10],
   ])('takes a last cent of %i as %i', (cents, cash) => {
     expect(roundCash((1000 + cents) as MinorUnits, 'CAD')).toBe(1000 + cash);
+  });
+
+  it.each([
+    ['CHF', 1002, 1000],
+    ['CHF', 1003, 1005],
+    ['SEK', 1049, 1000],
+    ['SEK', 1050, 1100],
+    ['NZD', 1005, 1000],
+    ['NZD', 1006, 1010],
+    ['NZD', 1015, 1010],
+    ['HUF', 1_000_249, 1_000_000],
+    ['HUF', 1_000_250, 1_000_500],
+    ['HUF', 1_000_749, 1_000_500],
+    ['HUF', 1_000_750, 1_001_000],
+  ])('in %s goes from %i to %i', (currency, minor, paid) => {
+    expect(roundCash(minor as MinorUnits, currency)).toBe(paid);
   });
 });

@@ -7,6 +7,10 @@ import { poissonChances } from '@/lib/stall/plan/demand/poissonChances';
  * A published stock for a single period: price 7, cost 5, nothing left of what stays, demand normal with mean 50 and
  * standard deviation 20: 39 pieces earn 52.40715617998893, 3.656120545715868 of them stay (documentation of a package
  * for that problem, F. Huettner). Its sums are made here by integrals, the number is ours.
+ *
+ * Of q pieces (q − D)⁺ stay in the mean: for a normal demand D of mean μ and deviation σ, and z = (q − μ) ÷ σ, that is the
+ * integral of Φ up to q, which by parts is σ × (z Φ(z) + φ(z)). Sold is q less what stays, so 7 (q − stays) − 5 q is
+ * earned; it grows by 7 (1 − Φ) − 5 a piece, until Φ reaches 2 ÷ 7.
  */
 const PRICE = 7;
 const COST = 5;

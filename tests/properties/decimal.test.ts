@@ -6,6 +6,7 @@ import { cases } from '@/tests/tools/cases';
 
 const modes: Readonly<Record<RoundingMode, Decimal.Rounding>> = {
   halfUp: Decimal.ROUND_HALF_UP,
+  halfDown: Decimal.ROUND_HALF_DOWN,
   up: Decimal.ROUND_UP,
   down: Decimal.ROUND_DOWN,
   floor: Decimal.ROUND_FLOOR,

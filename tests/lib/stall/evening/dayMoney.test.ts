@@ -138,8 +138,10 @@ describe('tax', () => {
 });
 
 /*
- * Steps of cash from Unicode CLDR (CAD, CHF 0.05; DKK 0.50; HUF 5) and, for SEK, whole kronor since 2010; the Canadian
- * rule (1, 2 down; 3, 4 up; 6, 7 down; 8, 9 up, on the total after tax, cash only) from its Budget 2012 page.
+ * Steps of cash from Unicode CLDR (CAD, CHF 0.05; DKK 0.50; SEK whole kronor since 2010) and, for the forint, whose two
+ * smallest coins went in 2008, five by Hungarian law. The Canadian rule (1, 2 down; 3, 4 up; 6, 7 down; 8, 9 up, on the
+ * total after tax, cash only) is from its Budget 2012 page. In Denmark 1 to 24 øre go down, 25 to 74 are 50 and from 75 on
+ * the next krone is paid (national rule since the 25 øre coin went in 2008, from memory).
  */
 describe('cash that is rounded to the coin', () => {
   it.each<[string, number, number]>([
@@ -148,8 +150,11 @@ describe('cash that is rounded to the coin', () => {
     ['CHF', 1298, 1300],
     // 223.20 as 223.
     ['SEK', 22_320, 22_300],
-    // 12.75 lies halfway between 12.50 and 13.00: up.
+    // 12.75 lies halfway between 12.50 and 13.00, and 12.25 between 12.00 and 12.50: both up.
+    ['DKK', 1274, 1250],
     ['DKK', 1275, 1300],
+    ['DKK', 1224, 1200],
+    ['DKK', 1225, 1250],
     // Minor units of the forint are hundredths by ISO 4217: 1,872.00 as 1,870.
     ['HUF', 187_200, 187_000],
   ])('%s: %i is paid as %i, and the tin is expected to hold that', (currency, minor, paid) => {
