@@ -5,6 +5,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { FairsCompared } from '@/app/_evening/slips/FairsCompared';
 import { SellThrough } from '@/app/_evening/slips/SellThrough';
 import { formatterFor } from '@/app/_words/formatter';
+import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -13,7 +14,8 @@ import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 afterEach(cleanup);
 
-const formatter = formatterFor({ locale: 'en-US', currency: 'USD' });
+const { units } = exampleWorkshop(TEST_DAY);
+const formatter = formatterFor({ locale: 'en-US', currency: 'USD', units });
 /** The tin is right and all goods are there. */
 const settled: EveningAnswers = { ...fairAnswers, cash: { ...fairAnswers.cash, counted: 53_200 } };
 

@@ -1,12 +1,13 @@
 import { expect, it } from 'vitest';
 import type { CopyLook } from '@/app/_store/copyActions';
+import type { Tap } from '@/shared/schemas/stallEvents';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, openTab, openTabWithJob, rowsOf, type SmallStore } from './tabs';
 
 /** Another device counted: twenty sales, each an entry. */
 async function aCountFile(): Promise<Blob> {
   const store = await openTabWithJob(aDevice());
-  const sale = {
+  const sale: Tap = {
     ...{ what: 'sale', goods: { jobId: 'job-1', lineId: 'fern', size: 'M' }, minor: 2800, pay: 'cash' },
   };
   for (let at = 0; at < 20; at += 1) {

@@ -1,9 +1,12 @@
 import { expect, it } from 'vitest';
 import { formatterFor } from '@/app/_words/formatter';
 import { chanceSumWords } from '@/app/_words/stall/chanceWords';
+import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { fixedRate } from '@/tests/fixtures/numbers';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
-const formatter = formatterFor({ locale: 'en-US', currency: 'USD' });
+const { units } = exampleWorkshop(TEST_DAY);
+const formatter = formatterFor({ locale: 'en-US', currency: 'USD', units });
 const words = (...chances: readonly (number | null)[]) =>
   chanceSumWords(
     chances.map((chance, at) => ({
