@@ -131,7 +131,14 @@ export const stallPlanSchema = z.strictObject({
 
 /** How a difference was explained. */
 export const cashReasons = ['wrongChange', 'boughtWithIt', 'notKnown', 'other'] as const;
-export const stockReasons = ['damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const;
+export const stockReasons = [
+  'damaged',
+  'given',
+  'soldNotTapped',
+  'tappedTwice',
+  'refillNotTapped',
+  'notKnown',
+] as const;
 
 /** A stall day as it ended. A later close of the same day takes the place of the one before. */
 export const dayCloseSchema = z.strictObject({

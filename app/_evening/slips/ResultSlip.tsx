@@ -7,7 +7,7 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { bridgeWords, plannedHours, resultAnswer, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { bridgeWords, plannedHours, resultAnswer, timeWords, foundWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { fromHomeWords } from '@/app/_words/stall/fromHomeWords';
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
@@ -82,6 +82,7 @@ function profitRows({ evening, formatter }: EveningOnScreen) {
   const fees = units(money.fees + money.commission);
   const net = units(money.net);
   const making = net - fees - packaging - (result.contribution ?? 0);
+  const found = rows.reduce((sum, row) => sum + row.found, 0);
   const figure = (amount: number) => formatter.money(amount);
   return [
     { name: 'takings without tax', figure: figure(net) },
@@ -92,9 +93,11 @@ function profitRows({ evening, formatter }: EveningOnScreen) {
     { name: 'the day and its batch, your pay inside', figure: figure(-result.fixed) },
     ...(result.spent < LEAST ? [] : [{ name: bridgeWords.spent, figure: figure(-result.spent) }]),
     { name: 'leftovers written down', figure: figure(-(result.writtenDown ?? 0)) },
-    ...(Math.abs(result.gone ?? 0) < LEAST
-      ? []
-      : [{ name: bridgeWords.gone, figure: figure(-(result.gone ?? 0)) }]),
+    ...(['given', 'damaged', 'missing'] as const).flatMap((what) => {
+      const cost = result.goneAs?.[what] ?? 0;
+      return cost < LEAST ? [] : [{ name: bridgeWords[what], figure: figure(-cost) }];
+    }),
+    ...(found === 0 ? [] : [{ name: foundWords(formatter.count(found, 'piece')), figure: figure(0) }]),
     ...(Math.abs(result.tin) < LEAST ? [] : [{ name: 'tin and coins', figure: figure(result.tin) }]),
     { name: 'profit', figure: figure(result.profit ?? 0), isSum: true },
   ];

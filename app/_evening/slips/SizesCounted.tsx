@@ -3,7 +3,7 @@
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { QuantityField } from '@/app/_fields/QuantityField';
 import { QuantityRow } from '@/app/_fields/QuantityRow';
-import type { StockRow } from '@/lib/stall/evening/stockRows';
+import { type StockRow, shouldBeLeft } from '@/lib/stall/evening/stockRows';
 import { numberLimits } from '@/shared/limits';
 import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { designRows } from './designRows';
@@ -35,9 +35,7 @@ export function SizesCounted({ on, onCount }: SizesCountedProps) {
               <QuantityField
                 key={row.key}
                 label={hasSizes ? row.goods.size : row.goods.design}
-                value={
-                  answers.stock.counted[row.key]?.pieces ?? (isTapped ? Math.max(0, row.reckoned ?? 0) : null)
-                }
+                value={answers.stock.counted[row.key]?.pieces ?? (isTapped ? shouldBeLeft(row) : null)}
                 max={most}
                 onCommit={(pieces) => onCount(row, pieces)}
               />

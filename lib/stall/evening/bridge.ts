@@ -5,7 +5,7 @@ import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { DayMoney } from './dayMoney';
 import { type DayResult, fixedOf } from './dayResult';
 import { plannedOutcome } from './plannedOutcome';
-import type { StockRow } from './stockRows';
+import { leftOfBrought, type StockRow } from './stockRows';
 
 /** What may stand between the plan and the day. */
 export type BridgeStep =
@@ -13,7 +13,9 @@ export type BridgeStep =
   | 'sets'
   | 'prices'
   | 'fees'
-  | 'gone'
+  | 'given'
+  | 'damaged'
+  | 'missing'
   | 'hours'
   | 'spent'
   | 'tin'
@@ -44,8 +46,9 @@ export function bridgeOf(
 ): Bridge | null {
   const start = startOf(plan, weatherIds);
   const asPlanned = profitAsPlanned(plan, rows);
-  const { gone } = result;
-  if (start === null || asPlanned === null || gone === null || result.profit === null) return null;
+  const { gone, goneAs } = result;
+  if (start === null || asPlanned === null || gone === null || goneAs === null || result.profit === null)
+    return null;
   const units = (minor: number) => fromMinor(minor as MinorUnits, plan.currency);
   const without = withoutTax(plan);
   const list = units(rows.reduce((sum, { sold, goods }) => sum + sold * goods.price, 0)) * without;
@@ -59,7 +62,9 @@ export function bridgeOf(
       { what: 'sets', by: 0 - reductions },
       { what: 'prices', by: units(money.net) - list + reductions },
       { what: 'fees', by: feesPlanned - units(money.fees + money.commission) },
-      { what: 'gone', by: 0 - gone },
+      { what: 'given', by: 0 - goneAs.given },
+      { what: 'damaged', by: 0 - goneAs.damaged },
+      { what: 'missing', by: 0 - goneAs.missing },
       { what: 'hours', by: fixedOf(plan, plan.costs.hours) - result.fixed },
       { what: 'spent', by: 0 - result.spent },
       { what: 'tin', by: units(money.difference ?? 0) },
@@ -88,10 +93,15 @@ function plannedFee(plan: StallPlan, { price }: PlannedGoods): number {
   return plan.cardShare * card + plan.commission * base;
 }
 
-/** What the plan would have left of the pieces that were sold and of those that came home, all having been made or written down before. */
+/**
+ * What the plan would have left of the pieces that were sold and of those that came home, all that are accounted for
+ * having been made or written down before: of what was found only what is sold or gone.
+ */
 function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | null {
   let sum = 0 - fixedOf(plan, plan.costs.hours);
-  for (const { goods, sold, keptSold, brought, left, seconds } of rows) {
+  for (const row of rows) {
+    const { goods, sold, keptSold, brought, seconds } = row;
+    const left = leftOfBrought(row);
     if (goods.cost === null) {
       if (brought === 0 && sold === 0) continue;
       return null;
@@ -99,7 +109,8 @@ function profitAsPlanned(plan: StallPlan, rows: readonly StockRow[]): number | n
     const net = fromMinor(goods.price as MinorUnits, plan.currency) * withoutTax(plan);
     sum += sold * (net - plannedFee(plan, goods) - goods.packaging);
     const { cost, leftoverShare } = goods;
-    sum += ((left ?? 0) + seconds - keptSold) * leftoverShare * cost - brought * cost;
+    const made = sold - keptSold + row.given + row.damaged + left + row.missing;
+    sum += (left + seconds - keptSold) * leftoverShare * cost - made * cost;
     // What these lost they lost before, whatever became of them.
     sum += broughtFromHome(brought, goods.fromHome) * lossUnsold({ cost, leftoverShare });
   }

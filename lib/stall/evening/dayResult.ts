@@ -11,12 +11,14 @@ export interface DayResult {
   readonly contribution: number | null;
   /** Of the day as it was, and of the batch; own pay among it. */
   readonly fixed: number;
-  /** What lies there still, at cost less what pieces from home were written down before. */
+  /** What lies there still, at cost less what pieces from home were written down before; what was found and nobody knows where from is left out. */
   readonly leftoverCost: number | null;
   /** What that loses of its cost by lying there; pieces from home lose nothing more. */
   readonly writtenDown: number | null;
-  /** Cost of what was given, spoiled or is missing, as of what was sold; seconds keep what leftovers keep. */
+  /** Cost of what was given, spoiled or is missing, as of what was sold, together. */
   readonly gone: number | null;
+  /** The same one by one. */
+  readonly goneAs: GoneCosts | null;
   /** What the tin has more than it should, and what rounding coins brought. */
   readonly tin: number;
   /** From the tin, on what no plan knew of. */
@@ -26,6 +28,14 @@ export interface DayResult {
   readonly hours: number;
   /** For these and the hours at the bench. Null where it took no time. */
   readonly payPerHour: number | null;
+}
+
+/** Cost of pieces that brought nothing, currency units. */
+export interface GoneCosts {
+  readonly given: number;
+  /** Seconds keep what leftovers keep. */
+  readonly damaged: number;
+  readonly missing: number;
 }
 
 /** @param typedHours of the day as it was; null as planned */
@@ -46,8 +56,8 @@ export function dayResult(
   const packaging = rows.reduce((sum, row) => sum + row.sold * row.goods.packaging, 0);
   const leftoverCost = costOf(rows, 'left');
   const writtenDown = lossOf(rows, 'left');
-  const [whole, seconds] = [costOf(rows, 'gone'), lossOf(rows, 'seconds')];
-  const gone = whole === null || seconds === null ? null : whole + seconds;
+  const goneAs = goneOf(rows);
+  const gone = goneAs === null ? null : goneAs.given + goneAs.damaged + goneAs.missing;
   const isCounted = rows.every(({ left }) => left !== null);
   const contribution =
     sold === null || !isCounted ? null : units(money.net - money.fees - money.commission) - packaging - sold;
@@ -57,7 +67,7 @@ export function dayResult(
       : contribution - fixed - spent - writtenDown - gone + tin;
   const allHours = hours + costs.benchHours;
   return {
-    ...{ contribution, fixed, leftoverCost, writtenDown, gone, tin, spent, profit, hours },
+    ...{ contribution, fixed, leftoverCost, writtenDown, gone, goneAs, tin, spent, profit, hours },
     payPerHour: profit === null || allHours === 0 ? null : (profit + allHours * costs.wage) / allHours,
   };
 }
@@ -91,3 +101,11 @@ const sumOf = (
     if (sum === null || pieces.all === 0) return sum;
     return cost === null ? null : sum + of(pieces, { cost, leftoverShare });
   }, 0);
+
+function goneOf(rows: readonly StockRow[]): GoneCosts | null {
+  const [given, missing] = [costOf(rows, 'given'), costOf(rows, 'missing')];
+  const [spoiled, seconds] = [costOf(rows, 'damaged'), lossOf(rows, 'seconds')];
+  return given === null || spoiled === null || seconds === null || missing === null
+    ? null
+    : { given, damaged: spoiled + seconds, missing };
+}

@@ -5,7 +5,7 @@ import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers, StockReason } from './eveningAnswers';
 
-/** What became of some goods, pieces. Brought is sold less kept seconds among it, given, spoiled, left and missing together. */
+/** What became of some goods, pieces. Sold less kept seconds among it, given, spoiled, left and missing together are brought and found. */
 export interface StockRow {
   readonly key: string;
   readonly goods: PlannedGoods;
@@ -23,12 +23,17 @@ export interface StockRow {
   readonly counted: number | null;
   /** Lies there now: as counted, else as reckoned and never below 0. Null where nobody knows. */
   readonly left: number | null;
-  /** Counted less reckoned; null where one of them is not known. */
+  /**
+   * Counted less reckoned; null where one of them is not known. Where only a count can tell, what it finds beyond all that
+   * was brought, else null.
+   */
   readonly difference: number | null;
   /** Of that difference; null where it was said of another one. */
   readonly reason: StockReason | null;
-  /** What nothing accounts for; below 0 more is there than there should be. */
+  /** What nothing accounts for. */
   readonly missing: number;
+  /** There or gone, and never brought: nobody said where it is from. */
+  readonly found: number;
   /** Sold by what the count told and not by taps; below 0 tapped once too often. */
   readonly untapped: number;
   /** What each of them cost: as in the hour of the last one that was tapped, else as the plan has it; whole minor units. */
@@ -73,12 +78,26 @@ export function stockRows(
 /** Why a count that finds more or fewer may differ from what was noted. */
 export function reasonsFor({
   difference,
+  reckoned,
   sold,
-}: Pick<StockRow, 'difference' | 'sold'>): readonly StockReason[] {
+  untapped,
+}: Pick<StockRow, 'difference' | 'reckoned' | 'sold' | 'untapped'>): readonly StockReason[] {
   if (difference === null || difference === 0) return [];
   if (difference < 0) return ['damaged', 'given', 'soldNotTapped', 'notKnown'];
-  return sold > 0 ? ['tappedTwice', 'notKnown'] : ['notKnown'];
+  const isTapped = reckoned !== null && sold - untapped > 0;
+  return isTapped ? ['tappedTwice', 'refillNotTapped', 'notKnown'] : ['refillNotTapped', 'notKnown'];
 }
+
+/** @returns how many should be left, by all that is known: never fewer than none */
+export const shouldBeLeft = ({
+  reckoned,
+  left,
+  found,
+}: Pick<StockRow, 'reckoned' | 'left' | 'found'>): number => Math.max(0, reckoned ?? (left ?? 0) - found);
+
+/** @returns how many lie there of those that were brought: what was found is worth nothing before somebody says where from */
+export const leftOfBrought = ({ left, found }: Pick<StockRow, 'left' | 'found'>): number =>
+  Math.max(0, (left ?? 0) - found);
 
 // Helpers
 
@@ -91,12 +110,14 @@ function tappedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
   const by = explained(difference ?? 0, reason, sold);
   const left = counted ?? Math.max(0, reckoned);
   const untappedEachMinor = tapped.lastPriceMinor ?? goods.price;
+  const rest = reckoned + by.brought - by.untapped - by.given - by.damaged - left;
   return {
-    ...{ key, goods, brought, seconds, keptBrought, keptSold, reckoned, counted, difference, reason, left },
+    ...{ key, goods, seconds, keptBrought, keptSold, reckoned, counted, difference, reason, left },
+    brought: brought + by.brought,
     sold: sold + by.untapped,
     given: given + by.given,
     damaged: damaged + by.damaged,
-    missing: reckoned - by.untapped - by.given - by.damaged - left,
+    ...missingOrFound(rest),
     untapped: by.untapped,
     untappedEachMinor,
     untappedPay: pay,
@@ -123,14 +144,18 @@ function besideRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: 
 /** What did not come home and was neither given nor spoiled was sold, at the price of the plan. */
 function countedRow(key: string, goods: PlannedGoods, tapped: GoodsCount, stock: Stock): StockRow {
   const { brought, given, damaged, seconds, keptBrought, asked } = tapped;
-  const counted = stock.counted[key]?.pieces ?? null;
-  const sold = counted === null ? 0 : Math.max(0, brought - given - damaged - counted);
+  const most = brought - given - damaged;
+  const { counted, difference, reason } = countedOf(key, { ...stock, isRestAsReckoned: false }, most);
+  const beyond = Math.max(0, difference ?? 0);
+  const sold = Math.max(0, -(difference ?? 0));
+  const { brought: more } = explained(beyond, beyond === 0 ? null : reason, 0);
   return {
-    ...{ key, goods, brought, given, damaged, seconds, asked, sold, counted },
-    ...{ keptBrought, keptSold: 0, reckoned: null, difference: null, reason: null },
+    ...{ key, goods, given, damaged, seconds, asked, sold, counted, keptBrought, keptSold: 0 },
+    brought: brought + more,
+    reckoned: null,
+    ...(beyond === 0 ? { difference: null, reason: null } : { difference: beyond, reason }),
     left: counted,
-    // Below 0 where more came home than went out.
-    missing: counted === null ? 0 : brought - given - damaged - counted - sold,
+    ...missingOrFound(more - beyond),
     untapped: sold,
     untappedEachMinor: goods.price,
     untappedPay: 'cash',
@@ -155,8 +180,15 @@ function explained(difference: number, reason: StockReason | null, sold: number)
     untapped: reason === 'soldNotTapped' ? short : reason === 'tappedTwice' ? -over : 0,
     given: reason === 'given' ? short : 0,
     damaged: reason === 'damaged' ? short : 0,
+    brought: reason === 'refillNotTapped' ? Math.max(0, difference) : 0,
   };
 }
+
+/** @param rest brought less all that became of it */
+const missingOrFound = (rest: number): Pick<StockRow, 'missing' | 'found'> => ({
+  missing: Math.max(0, rest),
+  found: Math.max(0, -rest),
+});
 
 const untouched = ({ jobId, lineId, size, bring, seconds: keptBrought = 0 }: PlannedGoods): GoodsCount => ({
   ...{ jobId, lineId, size, brought: bring, left: bring, keptBrought },

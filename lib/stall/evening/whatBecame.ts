@@ -1,11 +1,11 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
-import type { StockRow } from './stockRows';
+import { leftOfBrought, type StockRow } from './stockRows';
 
 /**
- * What brought pieces may become; kept as seconds is one of them, so `gone` is what was given, spoiled or is missing else.
+ * What brought pieces may become; kept as seconds is one of them, so `damaged` is what was spoiled else.
  * Seconds kept from before that were sold are a count of their own beside those brought.
  */
-export type Became = 'sold' | 'keptSold' | 'left' | 'seconds' | 'gone';
+export type Became = 'sold' | 'keptSold' | 'left' | 'seconds' | 'given' | 'damaged' | 'missing';
 
 /** Pieces, and how many of them were finished before the day. */
 interface Pieces {
@@ -15,7 +15,7 @@ interface Pieces {
 
 /**
  * What became of the pieces of some goods. Those that were finished before the day are sold first, as in the plan; then
- * they are what is left, what was kept as seconds, and what is gone. Refills count as brought.
+ * they are what is left, what was kept as seconds, and what was given, spoiled or is missing. Refills count as brought.
  */
 export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Record<Became, Pieces>> {
   let rest = broughtFromHome(brought, goods.fromHome);
@@ -26,8 +26,9 @@ export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Recor
   };
   // In this order: each takes what those before it left.
   const sold = of(row.sold - row.keptSold);
-  const left = of(row.left ?? 0);
+  const left = of(leftOfBrought(row));
   const seconds = of(row.seconds);
   const keptSold = { all: row.keptSold, fromHome: row.keptSold };
-  return { sold, keptSold, left, seconds, gone: of(row.given + row.damaged - row.seconds + row.missing) };
+  const [given, damaged] = [of(row.given), of(row.damaged - row.seconds)];
+  return { sold, keptSold, left, seconds, given, damaged, missing: of(row.missing) };
 }

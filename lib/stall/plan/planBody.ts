@@ -1,5 +1,5 @@
 import { secondsOf } from '@/lib/stall/car/secondsFor';
-import { dayCosts, moneyOf, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
+import { dayCosts, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { daysInOrder } from '@/lib/stall/sellingDays';

@@ -17,12 +17,17 @@ export const bridgeWords: Readonly<Record<BridgeStep, string>> = {
   sets: 'sets',
   prices: 'other prices',
   fees: 'fees',
-  gone: 'given, spoiled, missing',
+  given: 'given away',
+  damaged: 'spoiled',
+  missing: 'missing',
   hours: 'hours',
   spent: 'spent from the tin',
   tin: 'the tin',
   cashRounding: 'coins rounded',
 };
+
+/** What is there and nobody said where from. */
+export const foundWords = (pieces: string): string => `found, ${pieces}: not said where from`;
 
 /** “a dry day”, or the mean of all weathers. */
 export const startWords = (weather: string | null): string =>

@@ -4,7 +4,7 @@ import { listed } from '@/app/_words/listed';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { StockReason } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
-import type { StockRow } from '@/lib/stall/evening/stockRows';
+import { type StockRow, shouldBeLeft } from '@/lib/stall/evening/stockRows';
 import { goodsName } from './goodsName';
 
 export const stockReasonWords: Readonly<Record<StockReason, string>> = {
@@ -12,6 +12,7 @@ export const stockReasonWords: Readonly<Record<StockReason, string>> = {
   given: 'Given',
   soldNotTapped: 'Sold, not tapped',
   tappedTwice: 'Tapped twice',
+  refillNotTapped: 'Put out later, not tapped',
   notKnown: 'Not known',
 };
 
@@ -20,7 +21,7 @@ export function stockAnswer({ rows, plan, soldFrom }: Evening, { count }: Format
   const left = rows.reduce((sum, row) => sum + (row.left ?? 0), 0);
   if (soldFrom === 'count' && open.length > 0)
     return { key: `Count ${count(open.length, 'size')}`, after: ': what is left says what was sold' };
-  const reckoned = rows.reduce((sum, row) => sum + (row.reckoned ?? row.left ?? 0), 0);
+  const reckoned = rows.reduce((sum, row) => sum + shouldBeLeft(row), 0);
   if (open.length === rows.length) return { key: `${reckoned}`, after: ' should be left' };
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
   const [first] = differing.filter(({ reason }) => reason === null);
@@ -48,13 +49,19 @@ function differsWords({ difference }: StockRow, name: string): string {
 const explainedWords = ({ difference, reason, goods }: StockRow, plan: Evening['plan']): string =>
   `${Math.abs(difference ?? 0)} ${goodsName(plan, goods)} ${reason === null ? '' : stockReasonWords[reason].toLowerCase()}`;
 
-/** “Fern M: 3 should be, 2 counted.” */
-export function rowDiffers({ plan }: Evening, { goods, brought, reckoned, counted }: StockRow): string {
-  const name = goodsName(plan, goods);
-  const told = `${name}: ${reckoned ?? 0} should be, ${counted ?? 0} counted.`;
-  return (counted ?? 0) > brought
-    ? `${told} ${brought} were brought: look whether the count is right, else more came along than the plan has, and its cost is in no sum here.`
-    : told;
+/** “Fern M: 3 should be, 2 counted.” More than that brings nothing before somebody says where from. */
+export function rowDiffers({ plan }: Evening, row: StockRow): string {
+  const { found } = row;
+  const told = `${goodsName(plan, row.goods)}: ${heldWords(row)}, ${row.counted ?? 0} counted.`;
+  if (found === 0) return told;
+  const [are, them] = found === 1 ? ['is', 'it'] : ['are', 'them'];
+  return `${told} Look whether the count is right, else say where ${found} more ${are} from: until then the result gains nothing by ${them}.`;
+}
+
+/** What a count is held against. */
+function heldWords({ brought, given, damaged, reckoned }: StockRow): string {
+  if (reckoned === null) return `${Math.max(0, brought - given - damaged)} can be left`;
+  return reckoned < 0 ? `${brought - reckoned} went of ${brought} brought` : `${reckoned} should be`;
 }
 
 /** How sales were paid that no tap told. */

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { springFairTap } from '@/lib/examples/springFairCount';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
+import type { StockReason } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods } from '@/shared/schemas/stallPapers';
@@ -78,7 +80,7 @@ describe('the result of the worked fair', () => {
     // One value in every table: the bridge takes it at its whole cost too, and pieces without it.
     const { bridge, result: told } = fairEvening(fairAnswers, fairPlan, [...fairTaps, ...spoiled]);
     const by = (what: string) => bridge?.steps.find((step) => step.what === what)?.by;
-    expect(by('gone')).toBe(-(told.gone ?? 0));
+    expect(by('damaged')).toBe(-(told.gone ?? 0));
     // As a leftover it would have been written down by 40 % of 6.543.
     expect((by('pieces') ?? 0) - (stepsOf(fairEvening()).pieces ?? 0)).toBeCloseTo(2.6172, 8);
   });
@@ -91,10 +93,10 @@ describe('the result of the worked fair', () => {
     expect((result.writtenDown ?? 0) - (evening.result.writtenDown ?? 0)).toBeCloseTo(2.6172, 8);
     expect(evening.result.profit).toBeCloseTo(result.profit ?? Number.NaN, 8);
     expect(evening.result.profit).toBeCloseTo(483.95, 2);
-    // The bridge tells the loss as gone, and pieces of which there was one leftover fewer to write down.
+    // The bridge tells the loss as spoiled, and pieces of which there was one leftover fewer to write down.
     const before = stepsOf(fairEvening());
     const steps = stepsOf(evening);
-    expect(steps.gone).toBeCloseTo(-2.6172, 8);
+    expect(steps.damaged).toBeCloseTo(-2.6172, 8);
     expect((steps.pieces ?? 0) - (before.pieces ?? 0)).toBeCloseTo(2.6172, 8);
     expect(comesTo(evening)).toBeCloseTo(evening.result.profit ?? Number.NaN, 8);
   });
@@ -117,6 +119,49 @@ describe('the result of the worked fair', () => {
   });
 });
 
+describe('what is found beyond all that was brought', () => {
+  const FERN_M = 'fair-shirts/fern/M';
+  const OTTER_L = 'fair-shirts/otter/L';
+  const counted = (key: string, pieces: number, reason: StockReason | null, by: number) => ({
+    ...fairAnswers,
+    stock: {
+      ...fairAnswers.stock,
+      counted: { [key]: { pieces, reason, reasonFor: reason === null ? null : by } },
+    },
+  });
+  /** Of the day as it should be: 483.95. */
+  const { result: asItShouldBe } = fairEvening();
+  const gain = ({ result }: Evening) => (result.profit ?? Number.NaN) - (asItShouldBe.profit ?? 0);
+
+  it.each<StockReason | null>([null, 'notKnown'])('brings no profit while it is %s', (reason) => {
+    // 3 of Fern M should be left, 99 are typed.
+    const { result, bridge } = fairEvening(counted(FERN_M, 99, reason, 96));
+    expect(result).toEqual(asItShouldBe);
+    expect(bridge).toEqual(fairEvening().bridge);
+  });
+
+  it('is written down as what was put out, where that is said', () => {
+    const evening = fairEvening(counted(FERN_M, 99, 'refillNotTapped', 96));
+    // 96 × 6.543 more lie there and lose 40 %.
+    expect((evening.result.leftoverCost ?? 0) - (asItShouldBe.leftoverCost ?? 0)).toBeCloseTo(628.128, 8);
+    expect(gain(evening)).toBeCloseTo(-251.2512, 8);
+  });
+
+  it.each([0, 1])('brings none where more was sold than brought, and %i are counted', (left) => {
+    // Seven Otter L are sold of 5: each costs what it costs, wherever it is from.
+    const goods = fairPlan.goods.map((one) => (goodsKey(one) === OTTER_L ? { ...one, bring: 5 } : one));
+    const plan = { ...fairPlan, goods };
+    const evening = fairEvening(counted(OTTER_L, left, null, 0), plan);
+    expect(gain(evening)).toBeCloseTo(0, 8);
+    expect(evening.result.gone).toBe(0);
+    const steps = (evening.bridge?.steps ?? []).reduce((sum, { by }) => sum + by, evening.bridge?.from ?? 0);
+    expect(steps).toBeCloseTo(evening.result.profit ?? Number.NaN, 8);
+    // One of 8 is left where that is said to have been put out: 40 % of 6.512.
+    const refilled = fairEvening(counted(OTTER_L, left, 'refillNotTapped', left + 2), plan);
+    expect(gain(refilled)).toBeCloseTo(left * -2.6048, 8);
+  });
+});
+
 describe('the bridge from plan to day', () => {
   it('starts from the weather it was, and tells pairs and tin', () => {
     const evening = fairEvening();
@@ -130,8 +175,10 @@ describe('the bridge from plan to day', () => {
     expect(steps.fees).toBeCloseTo(-0.27, 2);
     expect(steps.pieces).toBeCloseTo(-45.81, 1);
     expect(
-      [steps.prices, steps.gone, steps.hours, steps.cashRounding].map((by) => Math.abs(by ?? 1) < 0.01),
-    ).toEqual([true, true, true, true]);
+      [steps.prices, steps.given, steps.damaged, steps.missing, steps.hours, steps.cashRounding].map(
+        (by) => Math.abs(by ?? 1) < 0.01,
+      ),
+    ).toEqual([true, true, true, true, true, true]);
   });
 
   // Goods at their prices 1,735, taken 1,723, of it 1,311 by card on 39 tickets; a tenth goes to whoever runs the fair.

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
-import { reasonsFor, type StockRow } from '@/lib/stall/evening/stockRows';
+import { reasonsFor, type StockRow, shouldBeLeft } from '@/lib/stall/evening/stockRows';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -10,6 +10,13 @@ import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { dayOf, fairAnswers, fairClock, fairEvening, fairTaps } from './fairEvening';
 
 const FERN_M = 'fair-shirts/fern/M';
+
+const OTTER_L = 'fair-shirts/otter/L';
+/** Seven Otter L are sold. */
+const bringing = (bring: number): typeof fairPlan => ({
+  ...fairPlan,
+  goods: fairPlan.goods.map((one) => (goodsKey(one) === OTTER_L ? { ...one, bring } : one)),
+});
 
 const fernM = (answers: EveningAnswers, taps = fairTaps): StockRow => {
   const row = fairEvening(answers, fairPlan, taps).rows.find(({ key }) => key === FERN_M);
@@ -57,11 +64,12 @@ describe('the stock of the evening', () => {
   });
 
   it('asks for no reason where nothing differs, or nobody can tell', () => {
-    expect(reasonsFor({ difference: 0, sold: 5 })).toEqual([]);
-    expect(reasonsFor({ difference: null, sold: 5 })).toEqual([]);
+    const tapped = { reckoned: 3, sold: 5, untapped: 0 };
+    expect(reasonsFor({ ...tapped, difference: 0 })).toEqual([]);
+    expect(reasonsFor({ ...tapped, difference: null })).toEqual([]);
     // One too many is a tap too many only where any was tapped.
-    expect(reasonsFor({ difference: 1, sold: 5 })).toEqual(['tappedTwice', 'notKnown']);
-    expect(reasonsFor({ difference: 1, sold: 0 })).toEqual(['notKnown']);
+    expect(reasonsFor({ ...tapped, difference: 1 })).toEqual(['tappedTwice', 'refillNotTapped', 'notKnown']);
+    expect(reasonsFor({ ...tapped, sold: 0, difference: 1 })).toEqual(['refillNotTapped', 'notKnown']);
   });
 
   it.each<[StockReason, Partial<StockRow>, number]>([
@@ -142,7 +150,33 @@ describe('the stock of the evening', () => {
     const answers = counted(4, 'tappedTwice');
     expect(fernM(answers)).toMatchObject({ difference: 1, sold: 4, untapped: -1, missing: 0 });
     expect(fairEvening(answers).money).toMatchObject({ gross: 169_500, expectedCash: 50_400 });
-    expect(reasonsFor(fernM(answers))).toEqual(['tappedTwice', 'notKnown']);
+    expect(reasonsFor(fernM(answers))).toEqual(['tappedTwice', 'refillNotTapped', 'notKnown']);
+  });
+
+  it('offers to take back a sale that was the only one', () => {
+    // Fern S: 4 brought, one sale is taken back until a single one is left, and all 4 are there.
+    const FERN_S = 'fair-shirts/fern/S';
+    let sales = 0;
+    const taps = fairTaps.filter(({ body: { tap } }) => {
+      if (tap.what !== 'sale' || goodsKey(tap.goods) !== FERN_S) return true;
+      sales += 1;
+      return sales === 1;
+    });
+    const stock = {
+      ...fairAnswers.stock,
+      counted: { [FERN_S]: { pieces: 4, reason: 'tappedTwice', reasonFor: 1 } },
+    } as const;
+    const row = fairEvening({ ...fairAnswers, stock }, fairPlan, taps).rows.find(({ key }) => key === FERN_S);
+    expect(row).toMatchObject({ sold: 0, untapped: -1 });
+    expect(row === undefined ? [] : reasonsFor(row)).toContain('tappedTwice');
+  });
+
+  it('finds what is more than all that was brought, and takes it as put out where that is said', () => {
+    // 8 brought, 5 sold.
+    expect(fernM(counted(99))).toMatchObject({ brought: 8, sold: 5, left: 99, missing: 0, found: 96 });
+    const refilled = fernM(counted(99, 'refillNotTapped'));
+    expect(refilled).toMatchObject({ brought: 104, sold: 5, left: 99, missing: 0, found: 0 });
+    expect(shouldBeLeft(refilled)).toBe(3);
   });
 
   it('takes no more sales off than were tapped, and tells what more is there', () => {
@@ -154,18 +188,17 @@ describe('the stock of the evening', () => {
   });
 
   it('tells what more was sold than was brought, and keeps the sale', () => {
-    const plan = {
-      ...fairPlan,
-      goods: fairPlan.goods.map((one) =>
-        one.lineId === 'otter' && one.size === 'L' ? { ...one, bring: 5 } : one,
-      ),
-    };
+    const plan = bringing(5);
     const evening = fairEvening(fairAnswers, plan);
     expect(evening.overdrawn).toMatchObject([
-      { key: 'fair-shirts/otter/L', brought: 5, sold: 7, reckoned: -2 },
+      { key: OTTER_L, brought: 5, sold: 7, reckoned: -2, missing: 0, found: 2 },
     ]);
     expect(evening.unsettled).toMatchObject([{ slip: 'stock', why: 'differs' }]);
     expect(evening.money.gross).toBe(172_300);
+    // 62 should be left of the fair; the two that are not there make it no fewer.
+    const should = evening.rows.reduce((sum, row) => sum + shouldBeLeft(row), 0);
+    expect(should).toBe(evening.rows.reduce((sum, row) => sum + (row.left ?? 0), 0));
+    expect(should).toBe(62);
   });
 
   it('asks for a count, which may be said to be left out', () => {
@@ -195,6 +228,26 @@ describe('a fair at which nobody tapped', () => {
       ...{ gross: 172_100, cash: 41_000, card: 131_100, reductions: 1400 },
       ...{ expectedCash: 53_000, difference: null, isReckoned: false },
     });
+  });
+
+  it('asks where more is from than was brought', () => {
+    const beyond = (reason: StockReason | null): EveningAnswers => ({
+      ...answers,
+      stock: {
+        ...answers.stock,
+        counted: { ...all, [FERN_M]: { pieces: 10, reason, reasonFor: reason === null ? null : 2 } },
+      },
+    });
+    const row = (reason: StockReason | null) =>
+      fairEvening(beyond(reason), fairPlan, none).rows.find(({ key }) => key === FERN_M);
+    expect(row(null)).toMatchObject({ brought: 8, sold: 0, left: 10, difference: 2, missing: 0, found: 2 });
+    expect(fairEvening(beyond(null), fairPlan, none).unsettled).toMatchObject([
+      { slip: 'stock', why: 'differs', row: { key: FERN_M } },
+    ]);
+    const refilled = row('refillNotTapped');
+    expect(refilled).toMatchObject({ brought: 10, sold: 0, found: 0 });
+    expect(refilled === undefined ? [] : reasonsFor(refilled)).toEqual(['refillNotTapped', 'notKnown']);
+    expect(fairEvening(beyond('notKnown'), fairPlan, none).unsettled).toEqual([]);
   });
 
   it('reckons takings by prices where nobody knows what is in the tin, and says so', () => {
