@@ -2,7 +2,7 @@
 
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { secondsWords } from '@/app/_words/stall/priceWords';
-import { secondPrice } from '@/lib/stall/count/secondPrice';
+import { secondPrice } from '@/lib/stall/prices/secondPrice';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';

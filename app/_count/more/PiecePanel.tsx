@@ -11,7 +11,7 @@ import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { exchangeWords, fullWords } from '@/app/_words/stall/count/pieceWords';
 import { asPaid } from '@/lib/stall/count/asPaid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
-import { secondPrice } from '@/lib/stall/count/secondPrice';
+import { secondPrice } from '@/lib/stall/prices/secondPrice';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';

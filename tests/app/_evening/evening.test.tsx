@@ -473,11 +473,18 @@ describe('a count that finds other pieces than were tapped', () => {
     expect(slip('Cash').getByText('532.00', { selector: 'strong' })).toBeVisible();
   });
 
-  it('tells more pieces than were brought', async () => {
+  it('tells more pieces than were brought, and asks where they are from', async () => {
     await countFernM('9');
-    expect(
-      screen.getByText(/^Fern M: 3 should be, 9 counted\. 8 were brought: look whether/, { selector: 'p' }),
-    ).toBeVisible();
+    const told =
+      'Fern M: 3 should be of 8 brought, 9 counted. Look whether the count is right, else say where 6 more are from: until then the result gains nothing by them.';
+    expect(screen.getByText(told, { selector: 'p' })).toBeVisible();
+    // As it would be without them; no weather and no tin is told yet.
+    const profit = slip('Result against plan').getByText(/is left|for the|where the plan/).textContent;
+    await pick('Put out later, not tapped');
+    expect(screen.getByText('Fern M: 3 should be of 8 brought, 9 counted.', { selector: 'p' })).toBeVisible();
+    // 486 without the 2.00 of the tin; six more at 6.543 lose 40 %, 15.70.
+    expect(profit).toMatch(/^486/);
+    expect(slip('Result against plan').getByText(/is left|for the|where the plan/).textContent).toMatch(/^470/);
   });
 });
 

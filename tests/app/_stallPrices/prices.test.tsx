@@ -199,7 +199,7 @@ describe('seconds', () => {
     await type(share, '50');
     expect(prices().secondsShare).toBe(0.5);
     expect(
-      await screen.findByText('28 is 14, 31 is 15.50, 16 is 8. On the count, hold a tile.'),
+      await screen.findByText('28 is 14, 31 is 15, 16 is 8. On the count, hold a tile.'),
     ).toBeVisible();
     await userEvent.clear(share);
     await userEvent.tab();

@@ -59,9 +59,12 @@ export function rowDiffers({ plan }: Evening, row: StockRow): string {
 }
 
 /** What a count is held against. */
-function heldWords({ brought, given, damaged, reckoned }: StockRow): string {
-  if (reckoned === null) return `${Math.max(0, brought - given - damaged)} can be left`;
-  return reckoned < 0 ? `${brought - reckoned} went of ${brought} brought` : `${reckoned} should be`;
+function heldWords({ sold, untapped, given, damaged, reckoned, counted, difference }: StockRow): string {
+  if (reckoned === null) return `${(counted ?? 0) - (difference ?? 0)} can be left`;
+  const went = sold - untapped + given + damaged;
+  const brought = reckoned + went;
+  if (reckoned < 0) return `${went} went of ${brought} brought`;
+  return (counted ?? 0) > brought ? `${reckoned} should be of ${brought} brought` : `${reckoned} should be`;
 }
 
 /** How sales were paid that no tap told. */

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { type OpenTicket, openTicket } from '@/lib/stall/count/openTicket';
-import { secondPrice } from '@/lib/stall/count/secondPrice';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
@@ -71,14 +70,6 @@ describe('seconds', () => {
       // Three spoiled, one of them sold: one second and one that is waste lie there, 9 − 3 are first.
       ...{ sold: 1, damaged: 2, seconds: 1, left: 6 },
     });
-  });
-
-  it('cost their share of the price, to the coin of the currency', () => {
-    expect(secondPrice({ ...fairPlan, secondsShare: 0.5 }, 2800)).toBe(1400);
-    // 0.35 × 15.50 = 5.425: half a cent goes up.
-    expect(secondPrice({ ...fairPlan, secondsShare: 0.35 }, 1550)).toBe(543);
-    expect(secondPrice({ currency: 'JPY', secondsShare: 0.5 }, 2801)).toBe(1401);
-    expect(secondPrice(fairPlan, 2800)).toBeNull();
   });
 });
 
