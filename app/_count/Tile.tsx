@@ -2,7 +2,7 @@
 
 import { memo } from 'react';
 import { classes } from '@/app/_controls/classes';
-import { besideLeftWords, leftWords, tileSpoken } from '@/app/_words/stall/count/countWords';
+import { besideLeftWords, tileLeftWords, tileSpoken } from '@/app/_words/stall/count/countWords';
 import styles from './Tiles.module.css';
 import type { TileGoods } from './tileRows';
 import { useLongPress } from './useLongPress';
@@ -37,11 +37,7 @@ export const Tile = memo(function Tile({ tile, left, asked, isLast, onTap, onMor
     >
       <span className={classes(styles.label, tile.label.length > 4 && styles.long)}>{tile.label}</span>
       <span className={classes(styles.left, left === 1 && styles.few)}>
-        {tile.isPlanned
-          ? left === 0 && asked > 0
-            ? `asked ${asked}`
-            : leftWords(left)
-          : besideLeftWords(left)}
+        {tile.isPlanned ? tileLeftWords(left, asked) : besideLeftWords(left)}
       </span>
     </button>
   );

@@ -28,6 +28,8 @@ const tapSchema = z.discriminatedUnion('what', [
     minor: minorSchema,
     /** Where it is not the price of the hour. */
     isOwnPrice: z.literal(true).exactOptional(),
+    /** Part of a set although it has a price of its own. */
+    joinsSet: z.literal(true).exactOptional(),
     /** A spoiled piece, sold as what it is: one kept as a second goes first, else one of the others was spoiled. */
     isSecond: z.literal(true).exactOptional(),
     pay: z.enum(stallPayWays),

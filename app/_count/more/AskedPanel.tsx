@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { TextField } from '@/app/_fields/TextField';
+import { askedCountedWords } from '@/app/_words/stall/count/moreWords';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { textLimits } from '@/shared/limits';
 import { stallTapSchema } from '@/shared/schemas/stallEvents';
@@ -16,10 +17,13 @@ type AskedPanelProps = Readonly<{ counting: Counting; rows: readonly TileRow[] }
 export function AskedPanel({ counting, rows }: AskedPanelProps) {
   const { count, tap } = counting;
   const [words, setWords] = useState('');
+  const [counted, setCounted] = useState<string | null>(null);
   const left = new Map(count.goods.map((one) => [goodsKey(one), one]));
   const gone = rows.flatMap(({ tiles }) =>
     tiles.filter(({ key, isPlanned }) => isPlanned && (left.get(key)?.left ?? 0) <= 0),
   );
+  const timesOf = (said: string) =>
+    count.askedFor.find((one) => one.words.toLowerCase() === said.toLowerCase())?.count ?? 0;
   const ask = (said: string) => tap({ what: 'asked', goods: null, words: said });
   return (
     <>
@@ -62,11 +66,14 @@ export function AskedPanel({ counting, rows }: AskedPanelProps) {
         <Button
           kind="strong"
           onPress={() => {
-            if (ask(words.trim())) setWords('');
+            if (!ask(words.trim())) return;
+            setCounted(words.trim());
+            setWords('');
           }}
         >
           Count it
         </Button>
+        <p role="status">{counted !== null && askedCountedWords(counted, timesOf(counted))}</p>
       </section>
     </>
   );

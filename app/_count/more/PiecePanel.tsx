@@ -4,11 +4,10 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { AmountField } from '@/app/_fields/AmountField';
-import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
-import { exchangeWords, fullWords } from '@/app/_words/stall/count/pieceWords';
+import { fullWords, refundWords } from '@/app/_words/stall/count/pieceWords';
 import { asPaid } from '@/lib/stall/count/asPaid';
 import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { secondPrice } from '@/lib/stall/prices/secondPrice';
@@ -18,6 +17,8 @@ import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
 import { dayCloseSchema } from '@/shared/schemas/stallPapers';
 import type { TileGoods, TileRow } from '../tileRows';
 import type { Counting } from '../useCount';
+import { ExchangePart } from './ExchangePart';
+import { OwnPricePart } from './OwnPricePart';
 import styles from './Panel.module.css';
 
 type PiecePanelProps = Readonly<{
@@ -33,14 +34,14 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
   const { jobId, lineId, size } = tile.goods;
   const goods = { jobId, lineId, size };
   const { pay } = ticket;
-  const [own, setOwn] = useState<number | null>(null);
   const [back, setBack] = useState<number | null>(fromMinor(tile.minor as MinorUnits, plan.currency));
   const isTaxAdded = plan.taxMode === 'added';
   const second = secondPrice(plan, tile.minor);
   const counted = count.goods.find((one) => goodsKey(one) === tile.key);
   const { left = 0, brought = 0 } = counted ?? {};
   const seconds = counted === undefined ? 0 : counted.keptBrought - counted.keptSold + counted.seconds;
-  const noPrice = own === null ? 'The price comes first.' : undefined;
+  // With the tax that goes back with it.
+  const given = back === null ? null : asPaid(plan, toMinor(back, plan.currency));
   const noneBack = back === null ? 'What was paid comes first.' : undefined;
   const done = (one: Tap) => {
     if (tap(one)) onDone();
@@ -52,26 +53,7 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           Sell one even so, {tile.price}
         </Button>
       )}
-      <EntryForm
-        label="Sell at another price"
-        className={styles.line}
-        missing={noPrice}
-        onEnter={() =>
-          own !== null &&
-          done({ what: 'sale', goods, minor: toMinor(own, plan.currency), isOwnPrice: true, pay })
-        }
-      >
-        <AmountField
-          label="Other price"
-          currency={plan.currency}
-          value={own}
-          onCommit={setOwn}
-          minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
-        />
-        <Button type="submit" blockedBy={noPrice}>
-          Sell at it
-        </Button>
-      </EntryForm>
+      <OwnPricePart {...{ counting, tile }} onTap={done} />
       {second !== null && (
         <Button onPress={() => done({ what: 'sale', goods, minor: second, isSecond: true, pay })}>
           Sell a second, {shortAmount(second, plan.currency, locale)}
@@ -101,11 +83,11 @@ export function PiecePanel({ counting, rows, tile, onDone }: PiecePanelProps) {
           minorLimits={numberLimits(stallTapSchema, ['tap', 'minor'])}
         />
         <Button type="submit" blockedBy={noneBack}>
-          Came back for it
+          {refundWords(given, plan.currency, locale)}
         </Button>
         {isTaxAdded && <p className={styles.quiet}>Its tax goes back with it.</p>}
       </EntryForm>
-      <Exchange {...{ counting, rows, tile }} onTap={done} />
+      <ExchangePart {...{ counting, rows, tile }} onTap={done} />
       <Fold summary="More were put out" line={`${Math.max(0, left)} left`}>
         <PutOut brought={brought} onPutOut={(pieces) => done({ what: 'refill', goods, pieces })} />
       </Fold>
@@ -147,54 +129,5 @@ function PutOut({ brought, onPutOut }: PutOutProps) {
         Count them in
       </Button>
     </EntryForm>
-  );
-}
-
-type ExchangeProps = Pick<PiecePanelProps, 'counting' | 'rows' | 'tile'> &
-  Readonly<{ onTap: (tap: Tap) => void }>;
-
-/** This piece came back, and another goes. */
-function Exchange({ counting, rows, tile, onTap }: ExchangeProps) {
-  const { plan, ticket, locale } = counting;
-  const [key, setKey] = useState<string | null>(null);
-  const others = rows.flatMap(({ tiles, hasSizes, name }) =>
-    tiles
-      .filter((one) => one.key !== tile.key)
-      .map((one) => ({ ...one, told: hasSizes ? one.name : `${one.name}, ${name}` })),
-  );
-  const other = others.find((one) => one.key === key);
-  const exchange = (minor: number) => {
-    if (other === undefined) return;
-    const [back, out] = [tile.goods, other.goods].map(({ jobId, lineId, size }) => ({ jobId, lineId, size }));
-    if (back !== undefined && out !== undefined)
-      onTap({ what: 'exchange', back, out, minor, pay: ticket.pay });
-  };
-  const difference = other === undefined ? 0 : other.minor - tile.minor;
-  return (
-    <Fold summary="Exchange" line="it came back, another goes">
-      <div className={styles.part}>
-        <ChoiceField
-          label="What goes instead"
-          value={key}
-          choices={others.map((one) => ({ value: one.key, label: `${one.told}, ${one.price}` }))}
-          onCommit={setKey}
-          width="full"
-        />
-        <div className={styles.keys}>
-          {difference !== 0 && (
-            <Button kind="strong" onPress={() => exchange(difference)}>
-              {exchangeWords(asPaid(plan, difference), plan.currency, locale)}
-            </Button>
-          )}
-          <Button
-            kind={difference === 0 ? 'strong' : 'plain'}
-            blockedBy={other === undefined ? 'What goes comes first.' : undefined}
-            onPress={() => exchange(0)}
-          >
-            Exchange, no money
-          </Button>
-        </div>
-      </div>
-    </Fold>
   );
 }

@@ -6,9 +6,10 @@ import { Fold } from '@/app/_controls/Fold';
 import { AmountField } from '@/app/_fields/AmountField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { PickRow } from '@/app/_fields/PickRow';
+import { TextField } from '@/app/_fields/TextField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
-import { tinWords } from '@/app/_words/stall/count/tapWords';
-import { numberLimits } from '@/shared/limits';
+import { spentOnHint, tinWords } from '@/app/_words/stall/count/tapWords';
+import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { stallTapSchema } from '@/shared/schemas/stallEvents';
 import type { Counting } from '../useCount';
@@ -20,15 +21,18 @@ const causes = ['skimmed', 'added', 'spent'] as const;
 export function TinPart({ counting: { plan, count, locale, tap } }: Readonly<{ counting: Counting }>) {
   const [amount, setAmount] = useState<number | null>(null);
   const [cause, setCause] = useState<(typeof causes)[number] | ''>('');
+  const [words, setWords] = useState('');
   const { currency } = plan;
   const moved = `${shortAmount(count.tinMinor, currency, locale)} ${currency}`;
   const missing =
     amount === null ? 'How much comes first.' : cause === '' ? 'In or out comes first.' : undefined;
   const enter = () => {
     if (amount === null || cause === '') return;
-    if (!tap({ what: 'tin', cause, minor: toMinor(amount, currency), words: '' })) return;
+    const on = cause === 'spent' ? words.trim() : '';
+    if (!tap({ what: 'tin', cause, minor: toMinor(amount, currency), words: on })) return;
     setAmount(null);
     setCause('');
+    setWords('');
   };
   return (
     <Fold
@@ -49,6 +53,16 @@ export function TinPart({ counting: { plan, count, locale, tap } }: Readonly<{ c
           choices={causes.map((value) => ({ value, label: tinWords[value] }))}
           onPick={setCause}
         />
+        {cause === 'spent' && (
+          <TextField
+            label="What on"
+            value={words}
+            onCommit={setWords}
+            width="full"
+            hint={spentOnHint}
+            {...textLimits(stallTapSchema, ['tap', 'words'])}
+          />
+        )}
         <div className={styles.keys}>
           <Button type="submit" blockedBy={missing}>
             Into the count

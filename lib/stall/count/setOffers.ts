@@ -23,7 +23,9 @@ export interface SetOnTicket {
  */
 export function setOffers(plan: StallPlan, lines: readonly TicketLine[]): readonly SetOnTicket[] {
   const own = lines.filter(({ currency }) => currency === plan.currency);
-  const pieces = ticketPieces(own).toSorted((one, other) => other.minor - one.minor);
+  const pieces = ticketPieces(own)
+    .filter(({ joinsSet }) => joinsSet)
+    .toSorted((one, other) => other.minor - one.minor);
   const prices = pieces.map(({ minor }) => minor);
   const ranges = new Map(plan.goods.map((goods) => [goodsKey(goods), goods.rangeId]));
   const sets = plan.sets.map((set) => ({

@@ -13,6 +13,8 @@ export interface TicketLine {
   /** Pieces that go with the customer, less those that came back. */
   readonly pieces: number;
   readonly minor: number;
+  /** False for a piece at a price of its own, unless the maker said that it counts for sets too. */
+  readonly joinsSet: boolean;
   readonly currency: string;
   readonly pay: StallPay;
   readonly at: number;
@@ -73,6 +75,7 @@ function lineOf({ id, at, body: { tap, currency } }: TappedEntry): TicketLine | 
     minor: number,
     pay: StallPay,
     back: StallGoods | null = null,
+    joinsSet = true,
   ) => ({
     id,
     goods,
@@ -80,13 +83,22 @@ function lineOf({ id, at, body: { tap, currency } }: TappedEntry): TicketLine | 
     setId,
     pieces,
     minor,
+    joinsSet,
     currency,
     pay,
     at,
   });
   switch (tap.what) {
     case 'sale':
-      return line(tap.goods, null, 1, tap.minor, tap.pay);
+      return line(
+        tap.goods,
+        null,
+        1,
+        tap.minor,
+        tap.pay,
+        null,
+        tap.isOwnPrice !== true || tap.joinsSet === true,
+      );
     case 'set':
       return line(null, tap.setId, 0, -tap.minor, tap.pay);
     case 'exchange':

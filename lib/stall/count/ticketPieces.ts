@@ -9,6 +9,7 @@ export interface TicketPiece {
   /** What it costs there, as prices write it; whole minor units. */
   readonly minor: number;
   readonly pay: StallPay;
+  readonly joinsSet: boolean;
 }
 
 /**
@@ -27,13 +28,13 @@ export function ticketPieces(lines: readonly TicketLine[]): readonly TicketPiece
     const at = paidSo >= 0 ? paidSo : pieces.findLastIndex(isOf);
     return at < 0 ? null : (pieces.splice(at, 1)[0] ?? null);
   };
-  for (const { goods, back, pieces: count, minor, pay } of lines) {
+  for (const { goods, back, pieces: count, minor, pay, joinsSet } of lines) {
     if (goods === null) continue;
-    if (count > 0) pieces.push({ goods, minor, pay });
+    if (count > 0) pieces.push({ goods, minor, pay, joinsSet });
     else if (back === null) takeOff(goods, -minor);
     else {
       const came = takeOff(back, null);
-      if (came !== null) pieces.push({ goods, minor: came.minor + minor, pay: came.pay });
+      if (came !== null) pieces.push({ ...came, goods, minor: came.minor + minor });
     }
   }
   return pieces;

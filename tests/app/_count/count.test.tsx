@@ -260,7 +260,7 @@ describe('under a long press', () => {
     await choose('Given away');
     await choose('Damaged, a second');
     await choose('Put back, the price');
-    await choose('Came back for it');
+    await choose('Give 28 back');
     expect(tapped()).toEqual([
       { what: 'sale', goods, minor: 2000, isOwnPrice: true, pay: 'card' },
       { what: 'given', goods },
@@ -315,7 +315,7 @@ describe('under a long press', () => {
     expect(field).toHaveValue('28.00');
     await userEvent.clear(field);
     await userEvent.type(field, '25');
-    await click(key(/^Came back for it$/));
+    await click(key(/^Give 25 back$/));
     expect(tapped()).toMatchObject([{ what: 'refund', minor: 2500 }]);
   });
 
@@ -329,6 +329,8 @@ describe('under a long press', () => {
         'Its tax goes back with it.',
       ),
     ).toBeVisible();
+    // 7.25 % of 28 is 2.03.
+    expect(key(/^Give 30\.03 back$/)).toBeVisible();
   });
 
   it('sells at no other price while what is typed may be misread', async () => {
@@ -355,7 +357,7 @@ describe('under a long press', () => {
     await click(tile(/^Fern L,/));
     fireEvent.contextMenu(tile(/^Fern L,/));
     await click(await screen.findByText('Exchange'));
-    await userEvent.selectOptions(screen.getByLabelText('What goes instead'), 'Fern 2XL, 31');
+    await userEvent.selectOptions(screen.getByLabelText('What goes instead'), 'Fern 2XL, 31, 2 left');
     await click(key(/^Exchange, 3 on top$/));
     expect(tile(/^Fern L, 28, 9 left/)).toBeVisible();
     expect(tile(/^Fern 2XL, 31, 1 left/)).toBeVisible();

@@ -55,6 +55,12 @@ export function rowPriceWords(
 export const leftWords = (left: number): string =>
   left < 0 ? `${-left} more than brought` : left === 0 ? 'none left' : `${left} left`;
 
+/** @returns what a tile says beneath its size: of what is gone how often it was asked for, beside what went too much */
+export function tileLeftWords(left: number, asked: number): string {
+  if (left > 0 || asked === 0) return leftWords(left);
+  return left === 0 ? `asked ${asked}` : `${leftWords(left)}, asked ${asked}`;
+}
+
 /** Over the goods that only a former plan names. */
 export const besideWords = 'Not in the plan';
 

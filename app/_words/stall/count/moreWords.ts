@@ -10,6 +10,10 @@ export const wakeWords = {
     'This browser cannot keep the screen awake: set a longer time until it goes dark in the settings of the phone.',
 } as const;
 
+/** @returns that a wish was counted: “Counted: youth sizes, 2 so far.” */
+export const askedCountedWords = (words: string, times: number): string =>
+  `Counted: ${words || 'something else'}, ${times} so far.`;
+
 /** @returns an hour of the day: “10 to 11”; 24 and more are after midnight */
 export const hourWords = (hour: number): string => `${hour % 24} to ${(hour + 1) % 24 || 24}`;
 

@@ -38,10 +38,13 @@ export function tapWords(tap: Tap, plan: StallPlan, locale: string): string {
     case 'lead':
       return 'Lead';
     case 'tin':
-      return `${tinWords[tap.cause]} ${money(tap.minor)}`;
+      return `${tinWords[tap.cause]} ${money(tap.minor)}${tap.words === '' ? '' : `: ${tap.words}`}`;
     default:
       return tap satisfies never;
   }
 }
+
+/** What was spent is told by it in the evening. */
+export const spentOnHint = 'As “tape”; may stay empty.';
 
 export const tinWords = { skimmed: 'Taken out', added: 'Put in', spent: 'Spent' } as const;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { closeBody } from '@/lib/stall/evening/closeBody';
 import { closeMoves } from '@/lib/stall/evening/closeMoves';
@@ -61,12 +62,17 @@ const sales: readonly Tap[] = Array.from({ length: SALES }, (_, at) => {
 const wishes = (many: number): readonly Tap[] =>
   Array.from({ length: many }, (_, at) => ({ what: 'asked', goods: null, words: `wish ${at}` }));
 
-function closed(taps: readonly TappedEntry[], by: StallPlan = plan) {
+function closed(
+  taps: readonly TappedEntry[],
+  by: StallPlan = plan,
+  said: Pick<EveningAnswers, 'lostAfterAll'> = noAnswers,
+) {
   const count = foldTaps(by, taps, clock);
   const answers: EveningAnswers = {
     ...noAnswers,
     cash: { ...noAnswers.cash, reason: 'notKnown' },
     stock: { ...noAnswers.stock, isRestAsReckoned: true },
+    lostAfterAll: said.lostAfterAll,
   };
   const evening = reconcile(by, count, answers, clock);
   const close = closeBody(evening, {
@@ -111,7 +117,7 @@ describe('a busy fair of two days', () => {
     const one = { ...model, bring: SALES };
     const sale = (): Tap => ({ what: 'sale', goods: goodsOf(one), minor: one.price, pay: 'card' });
     const taps = tapped(Array.from({ length: SALES }, sale)).map((tap) => ({ ...tap, at: MS_PER_MINUTE }));
-    const { close } = closed(taps, { ...plan, days, goods: [one] });
+    const { close } = closed(taps, { ...plan, days, goods: [one] }, { lostAfterAll: [goodsKey(one)] });
     expect(dayCloseSchema.safeParse(close).error).toBeUndefined();
     // 1,999 a minute for 7 × 1,439 − 1 more.
     expect(close.goods[0]?.lost).toBe(1999 * 10_072);
