@@ -2,8 +2,8 @@
 
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { secondsWords } from '@/app/_words/stall/priceWords';
-import { secondPrice } from '@/lib/stall/prices/secondPrice';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
+import { secondPrice } from '@/lib/stall/prices/secondPrice';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { stallDaySchema } from '@/shared/schemas/stallDay';

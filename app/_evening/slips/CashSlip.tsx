@@ -11,7 +11,13 @@ import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { setAsideWords } from '@/app/_words/stall/count/countWords';
-import { cashAnswer, cashReasonWords, coinsWords, spentWords } from '@/app/_words/stall/evening/moneyWords';
+import {
+  cashAnswer,
+  cashReasonWords,
+  coinsWords,
+  spentOnWords,
+  spentWords,
+} from '@/app/_words/stall/evening/moneyWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { coinsMinor } from '@/lib/stall/evening/dayMoney';
 import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
@@ -46,7 +52,10 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
           { name: 'float in the morning', figure: minor(money.float) },
           { name: 'cash sales', figure: minor(money.cash) },
           ...(moved === 0 ? [] : [{ name: moved < 0 ? 'taken out' : 'put in', figure: minor(moved) }]),
-          ...(money.spent === 0 ? [] : [{ name: 'spent, a cost of the day', figure: minor(-money.spent) }]),
+          ...evening.count.spentOn.map((one) => ({
+            name: spentOnWords(one.words),
+            figure: minor(-one.minor),
+          })),
           { name: 'should be', figure: minor(money.expectedCash), isSum: true },
           ...(money.countedCash === null ? [] : [{ name: 'counted', figure: minor(money.countedCash) }]),
           ...(differs

@@ -89,6 +89,8 @@ export interface DayCount {
   readonly tinMinor: number;
   /** Of what went out of it, what was spent on the day. */
   readonly spentMinor: number;
+  /** The same by what it was spent on, in the words of whoever noted it first; an empty text where nobody noted what. */
+  readonly spentOn: readonly { readonly words: string; readonly minor: number }[];
   readonly foreign: readonly ForeignCount[];
   /** Pieces sold by the hour of the device's clock, in order; after midnight 24 and more. What came back is not taken off. */
   readonly hours: readonly { readonly day: string; readonly hour: number; readonly pieces: number }[];

@@ -40,6 +40,7 @@ export function foldTaps(
     hours: hoursOf(all, plan, wallAt),
     weatherMinutes: weatherMinutes(plan, all, wallAt),
     askedFor: askedFor(all),
+    spentOn: spentOn(all, plan.currency),
   };
 }
 
@@ -127,4 +128,16 @@ function askedFor(taps: readonly TappedEntry[]): DayCount['askedFor'] {
     asked.set(key, { words: before?.words ?? tap.words, count: (before?.count ?? 0) + 1 });
   }
   return [...asked.values()];
+}
+
+function spentOn(taps: readonly TappedEntry[], currency: string): DayCount['spentOn'] {
+  const spent = new Map<string, DayCount['spentOn'][number]>();
+  for (const { body } of taps) {
+    const { tap } = body;
+    if (tap.what !== 'tin' || tap.cause !== 'spent' || body.currency !== currency) continue;
+    const key = tap.words.toLowerCase();
+    const before = spent.get(key);
+    spent.set(key, { words: before?.words ?? tap.words, minor: (before?.minor ?? 0) + tap.minor });
+  }
+  return [...spent.values()];
 }

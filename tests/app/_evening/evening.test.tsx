@@ -473,6 +473,17 @@ describe('a count that finds other pieces than were tapped', () => {
     expect(slip('Cash').getByText('532.00', { selector: 'strong' })).toBeVisible();
   });
 
+  it('names what was spent from the tin', async () => {
+    const spent = (minor: number, words: string): Tap => ({
+      ...{ what: 'tin', cause: 'spent', minor, words },
+    });
+    await enterEvening([spent(650, 'tape'), spent(300, ''), spent(100, 'tape')]);
+    const rows = slip('Cash')
+      .getAllByText(/a cost of the day$/)
+      .map((name) => name.parentElement?.textContent);
+    expect(rows).toEqual(['spent on tape, a cost of the day−7.50', 'spent, a cost of the day−3.00']);
+  });
+
   it('tells more pieces than were brought, and asks where they are from', async () => {
     await countFernM('9');
     const told =
@@ -484,7 +495,9 @@ describe('a count that finds other pieces than were tapped', () => {
     expect(screen.getByText('Fern M: 3 should be of 8 brought, 9 counted.', { selector: 'p' })).toBeVisible();
     // 486 without the 2.00 of the tin; six more at 6.543 lose 40 %, 15.70.
     expect(profit).toMatch(/^486/);
-    expect(slip('Result against plan').getByText(/is left|for the|where the plan/).textContent).toMatch(/^470/);
+    expect(slip('Result against plan').getByText(/is left|for the|where the plan/).textContent).toMatch(
+      /^470/,
+    );
   });
 });
 

@@ -198,9 +198,7 @@ describe('seconds', () => {
     const share = await screen.findByRole('textbox', { name: /^A second costs, of the price/ });
     await type(share, '50');
     expect(prices().secondsShare).toBe(0.5);
-    expect(
-      await screen.findByText('28 is 14, 31 is 15, 16 is 8. On the count, hold a tile.'),
-    ).toBeVisible();
+    expect(await screen.findByText('28 is 14, 31 is 15, 16 is 8. On the count, hold a tile.')).toBeVisible();
     await userEvent.clear(share);
     await userEvent.tab();
     expect(prices().secondsShare).toBeNull();

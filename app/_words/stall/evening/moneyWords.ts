@@ -17,6 +17,10 @@ export const cashReasonWords: Readonly<Record<CashReason, string>> = {
 export const spentWords =
   'What was spent is a cost of the day beside those of the plan. What the plan has already, such as parking, is noted as taken out instead.';
 
+/** @param words what on, as noted; may be empty */
+export const spentOnWords = (words: string): string =>
+  words === '' ? 'spent, a cost of the day' : `spent on ${words}, a cost of the day`;
+
 export function cashAnswer({ money, plan, soldFrom }: Evening, locale: string): AnswerWords {
   const minor = (amount: number) => minorWords(amount, plan.currency, locale);
   const { countedCash, expectedCash, difference, cash, reason } = money;

@@ -298,15 +298,20 @@ describe('foldTaps counts money', () => {
   });
 
   it('tells what went into the tin and out of it', () => {
-    const tin = (cause: 'skimmed' | 'added' | 'spent', minor: number): Tap => ({
-      what: 'tin',
-      cause,
-      minor,
-      words: '',
+    const tin = (cause: 'skimmed' | 'added' | 'spent', minor: number, words = ''): Tap => ({
+      ...{ what: 'tin', cause, minor, words },
     });
     expect(fold(tapped(tin('added', 5000), tin('skimmed', 20_000), tin('spent', 450))).tinMinor).toBe(
       -15_450,
     );
+    const spent = [tin('spent', 450, 'Tape'), tin('spent', 300), tin('skimmed', 900), tin('spent', 150, 'tape')];
+    expect(fold(tapped(...spent))).toMatchObject({
+      spentMinor: 900,
+      spentOn: [
+        { words: 'Tape', minor: 600 },
+        { words: '', minor: 300 },
+      ],
+    });
   });
 });
 
