@@ -2,6 +2,7 @@ import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { goneGoodsSchema } from './goneGoods';
+import { cashReasons, stockReasons } from './eveningReasons';
 import { paperNumberSchema } from './happened';
 import { daySchema } from './rate';
 import { coinsSchema, stallGoodsSchema } from './stallDay';
@@ -128,17 +129,6 @@ export const stallPlanSchema = z.strictObject({
   outcomes: z.array(outcomeSchema).max(64),
   weightedProfit: amountSchema.nullable(),
 });
-
-/** How a difference was explained. */
-export const cashReasons = ['wrongChange', 'boughtWithIt', 'notKnown', 'other'] as const;
-export const stockReasons = [
-  'damaged',
-  'given',
-  'soldNotTapped',
-  'tappedTwice',
-  'refillNotTapped',
-  'notKnown',
-] as const;
 
 /** A stall day as it ended. A later close of the same day takes the place of the one before. */
 export const dayCloseSchema = z.strictObject({

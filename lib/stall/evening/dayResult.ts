@@ -31,7 +31,7 @@ export interface DayResult {
 }
 
 /** Cost of pieces that brought nothing, currency units. */
-export interface GoneCosts {
+interface GoneCosts {
   readonly given: number;
   /** Seconds keep what leftovers keep. */
   readonly damaged: number;

@@ -1,7 +1,7 @@
+import { cashReasons, stockReasons } from '@/shared/schemas/eveningReasons';
 import { daySchema } from '@/shared/schemas/rate';
 import { coinsSchema } from '@/shared/schemas/stallDay';
 import { stallPayWays } from '@/shared/schemas/stallEvents';
-import { cashReasons, stockReasons } from '@/shared/schemas/stallPapers';
 import { z } from '@/shared/schemas/z';
 
 const minorSchema = z.int().min(0).max(1e12);

@@ -304,7 +304,12 @@ describe('foldTaps counts money', () => {
     expect(fold(tapped(tin('added', 5000), tin('skimmed', 20_000), tin('spent', 450))).tinMinor).toBe(
       -15_450,
     );
-    const spent = [tin('spent', 450, 'Tape'), tin('spent', 300), tin('skimmed', 900), tin('spent', 150, 'tape')];
+    const spent = [
+      tin('spent', 450, 'Tape'),
+      tin('spent', 300),
+      tin('skimmed', 900),
+      tin('spent', 150, 'tape'),
+    ];
     expect(fold(tapped(...spent))).toMatchObject({
       spentMinor: 900,
       spentOn: [
