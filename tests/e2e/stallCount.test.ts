@@ -227,3 +227,29 @@ test('with 2,000 sales in the day each tap still counts, one upon the other', as
   await page.getByText(/^no signal needed · kept/).waitFor();
   expect(await tapsOn(page)).toEqual(Array(30).fill('sale'));
 });
+
+test.each([1280, 390, 320])(
+  'marks of the bar are named apart and led to where they stand: %d px',
+  async (width) => {
+    const page = await counting(width);
+    const labels = await page.locator('[data-stall-count] svg g').evaluateAll((groups) =>
+      groups.map((group) => {
+        const leader = group.querySelector('line')?.getBoundingClientRect();
+        const lines = [...group.querySelectorAll('text')].map((text) => text.getBoundingClientRect());
+        return {
+          from: Math.min(...lines.map(({ left }) => left)),
+          to: Math.max(...lines.map(({ right }) => right)),
+          isLed:
+            leader !== undefined &&
+            lines.every(({ left, right }) => leader.left < right && leader.right > left),
+        };
+      }),
+    );
+    expect(labels).toHaveLength(4);
+    expect(labels.every(({ isLed }) => isLed)).toBe(true);
+    for (const [at, { from, to }] of labels.entries()) {
+      expect(from).toBeGreaterThan(labels[at - 1]?.to ?? 0);
+      expect(to).toBeLessThanOrEqual(width);
+    }
+  },
+);
