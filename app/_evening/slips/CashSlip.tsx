@@ -6,9 +6,11 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { Fold } from '@/app/_controls/Fold';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
+import { laterParts } from '@/app/_evening/laterParts';
 import { AmountField } from '@/app/_fields/AmountField';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { setAsideWords } from '@/app/_words/stall/count/countWords';
 import {
@@ -24,7 +26,6 @@ import type { CashReason, EveningAnswers } from '@/lib/stall/evening/eveningAnsw
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import { dayCloseSchema } from '@/shared/schemas/stallPapers';
-import { CoinFields } from './CoinFields';
 import styles from './Slips.module.css';
 import { Sums } from './Sums';
 
@@ -118,7 +119,15 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         holds={['coin-']}
         isOpenAtFirst={cash.coins !== null}
       >
-        <CoinFields on={on} coins={cash.coins} onCount={(coins) => setCash({ coins, reason: null })} />
+        <LaterPart
+          part={laterParts.coins}
+          what="The fields for notes and coins"
+          props={{
+            on,
+            coins: cash.coins,
+            onCount: (coins: EveningAnswers['cash']['coins']) => setCash({ coins, reason: null }),
+          }}
+        />
       </Fold>
     </CardSection>
   );

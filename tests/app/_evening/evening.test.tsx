@@ -368,7 +368,7 @@ describe('the evening of the worked fair', () => {
   it('counts the tin by notes and coins', async () => {
     await enterEvening();
     await userEvent.click(slip('Cash').getByText('Notes and coins'));
-    await userEvent.type(slip('Cash').getByLabelText('20.00'), '26');
+    await userEvent.type(await slip('Cash').findByLabelText('20.00'), '26');
     await userEvent.type(slip('Cash').getByLabelText('10.00'), '1');
     // 520 + 10.
     expect(slip('Cash').getByText('2.00 short:')).toBeVisible();

@@ -1,0 +1,6 @@
+import { lazy } from '@/app/_network/lazy';
+
+/** Parts of the evening that are fetched behind what is seen first. */
+export const laterParts = {
+  coins: lazy(() => import('./slips/CoinFields').then(({ CoinFields }) => CoinFields)),
+} as const;
