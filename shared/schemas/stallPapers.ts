@@ -1,8 +1,8 @@
 import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
-import { goneGoodsSchema } from './goneGoods';
 import { cashReasons, stockReasons } from './eveningReasons';
+import { goneGoodsSchema } from './goneGoods';
 import { paperNumberSchema } from './happened';
 import { daySchema } from './rate';
 import { coinsSchema, stallGoodsSchema } from './stallDay';

@@ -7,7 +7,13 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import { bridgeWords, plannedHours, resultAnswer, timeWords, foundWords } from '@/app/_words/stall/evening/resultWords';
+import {
+  bridgeWords,
+  foundWords,
+  plannedHours,
+  resultAnswer,
+  timeWords,
+} from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { fromHomeWords } from '@/app/_words/stall/fromHomeWords';
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
