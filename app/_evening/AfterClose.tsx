@@ -8,7 +8,7 @@ export function AfterClose({ on: { workspace, evening, close } }: Readonly<{ on:
   if (close === null || stallDay === undefined) return null;
   return (
     <p className={styles.close}>
-      <NextLikeIt {...{ workspace, stallDay }} />
+      <NextLikeIt {...{ workspace, stallDay }} id={evening.plan.stallDayId} />
     </p>
   );
 }

@@ -37,7 +37,10 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
     const id = newId();
     const from = copyOf === null ? undefined : stallDays[copyOf];
     const at = { name, day, dayId: newId() };
-    const made = from === undefined ? freshStallDay(at, workshop, today) : copiedStallDay(at, from);
+    const made =
+      copyOf === null || from === undefined
+        ? freshStallDay(at, workshop, today)
+        : copiedStallDay(at, { id: copyOf, stallDay: from });
     if (workspace.addStallDay(id, made).state === 'shown') router.push(`/stall/${id}`);
   };
   const list = (rows: readonly StallDayRow[]) => (

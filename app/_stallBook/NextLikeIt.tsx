@@ -10,17 +10,18 @@ import { planNext } from './planNext';
 type NextLikeItProps = Readonly<{
   workspace: Pick<ReadyWorkspace, 'addStallDay'>;
   /** The day that the next one takes its goods and costs from. */
+  id: string;
   stallDay: StallDay;
 }>;
 
 /** Begins the next fair with the goods and costs of this one, and opens it. */
-export function NextLikeIt({ workspace, stallDay }: NextLikeItProps) {
+export function NextLikeIt({ workspace, id, stallDay }: NextLikeItProps) {
   const router = useRouter();
   return (
     <Button
       onPress={() => {
-        const id = planNext(workspace, stallDay);
-        if (id !== null) router.push(`/stall/${id}`);
+        const next = planNext(workspace, { id, stallDay });
+        if (next !== null) router.push(`/stall/${next}`);
       }}
     >
       {closedNames.next}

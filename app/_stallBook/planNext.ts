@@ -10,9 +10,9 @@ import type { StallDay } from '@/shared/schemas/stallDay';
  */
 export function planNext(
   { addStallDay }: Pick<ReadyWorkspace, 'addStallDay'>,
-  from: StallDay,
+  from: { readonly id: string; readonly stallDay: StallDay },
 ): string | null {
   const id = newId();
-  const made = copiedStallDay({ name: from.name, day: null, dayId: newId() }, from);
+  const made = copiedStallDay({ name: from.stallDay.name, day: null, dayId: newId() }, from);
   return addStallDay(id, made).state === 'shown' ? id : null;
 }

@@ -15,6 +15,7 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { goToSection } from '@/app/_sections/goToSection';
 import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { useReveal } from '@/app/_sections/useReveal';
+import { notedBefore } from '@/app/_stallBook/notedBefore';
 import { stallAsked } from '@/app/_stallBook/stallAsked';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -87,6 +88,9 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
       <AnswerMissing what="The plan could not be worked out" failure={on.failure} />
       <StallPlate on={on} />
       <DayWays {...{ workspace, id }} />
+      {on.noted !== null && (
+        <LaterPart part={laterParts.noted} what="What was noted" props={{ noted: on.noted, formatter }} />
+      )}
       <TroubleList on={on} />
       <IndexedSections
         label={LABEL}
@@ -144,13 +148,16 @@ function useStallOnScreen({ workspace, id, stallDay }: ShownDay, show: StallOnSc
   const figures = useStallFigures(stallAsked(workspace, id, stallDay, today));
   const goods = figures.plan?.goods;
   const grid = useMemo(() => bringGrid(stallDay, goods ?? []), [stallDay, goods]);
+  const { likeId } = stallDay;
+  const { papers } = workspace;
+  const noted = useMemo(() => (likeId === undefined ? null : notedBefore(papers, likeId)), [papers, likeId]);
   const locale = usableLocale(workshop.locale);
   const { currency } = workshop;
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);
   const amount = useCallback((money: number) => amountWords(money, currency, locale), [currency, locale]);
   return {
     ...figures,
-    ...{ workspace, id, stallDay, today, grid, locale, formatter, amount, show },
+    ...{ workspace, id, stallDay, today, grid, noted, locale, formatter, amount, show },
     reader: { locale, currency },
     set: (label, path, value) => void workspace.setField({ kind: 'stallDay', id }, label, path, value),
     change: (label, to, key) => void workspace.changeStallDay(id, label, to, key),

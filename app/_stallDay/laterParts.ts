@@ -3,6 +3,7 @@ import { lazy } from '@/app/_network/lazy';
 /** What is folded away, fetched behind what is seen first. */
 export const laterParts = {
   closed: lazy(() => import('./closed/ClosedDay').then(({ ClosedDay }) => ClosedDay)),
+  noted: lazy(() => import('./head/NotedBefore').then(({ NotedBefore }) => NotedBefore)),
   day: lazy(() => import('./day/DayFields').then(({ DayFields }) => DayFields)),
   papers: lazy(() => import('./day/ProofFields').then(({ ProofFields }) => ProofFields)),
   costs: lazy(() => import('./day/CostFields').then(({ CostFields }) => CostFields)),

@@ -1,5 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
+import type { Noted } from '@/app/_stallBook/notedBefore';
 import type { Formatter } from '@/app/_words/formatter';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import type { StallAnswer, StallTrouble } from '@/lib/stall/plan/stallPlanned';
@@ -34,6 +35,8 @@ export interface StallOnScreen extends StallFigures {
   readonly amount: (money: number) => string;
   /** What is brought, as typed now beside the last advice; empty while there is none. */
   readonly grid: readonly BringRange[];
+  /** What the fair that this one is like noted for it; null where it is like none, or that one is not closed. */
+  readonly noted: Noted | null;
   /** Sets one field; the label is what undo says. */
   readonly set: (label: string, path: FieldPath, value: unknown) => void;
   /** Opens whatever holds a field, and goes there. */

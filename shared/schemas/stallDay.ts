@@ -230,6 +230,8 @@ export const stallDaySchema = z.strictObject({
     .max(100)
     .default([]),
   note: z.string().max(4000).default(''),
+  /** The stall day it was begun like, whose end says what was noted for this one; left out where there is none. */
+  likeId: idSchema.exactOptional(),
   archivedOn: daySchema.nullable().default(null),
 });
 

@@ -18,15 +18,18 @@ interface BringActions {
   readonly take: (label: string, cells: readonly BringCell[]) => void;
 }
 
-type BringRangePartProps = Readonly<{ range: BringRange; actions: BringActions }>;
+/** What was noted at the last fair to bring, pieces, by goods. */
+type NotedBring = ReadonlyMap<string, number>;
+
+type BringRangePartProps = Readonly<{ range: BringRange; noted: NotedBring; actions: BringActions }>;
 
 /** Sizes that stand in one row under one head on a wide screen; more wrap, each under its own name. */
 const MOST_IN_A_ROW = 8;
 
 /** What is brought of a range: a row a design, or one row of designs where there are no sizes. */
-export function BringRangePart({ range, actions }: BringRangePartProps) {
+export function BringRangePart({ range, noted, actions }: BringRangePartProps) {
   const { sizes } = range;
-  if (sizes.length === 0) return <UnsizedRange {...{ range, actions }} />;
+  if (sizes.length === 0) return <UnsizedRange {...{ range, noted, actions }} />;
   const isHeaded = sizes.length <= MOST_IN_A_ROW;
   return (
     <div className={styles.range}>
@@ -42,7 +45,7 @@ export function BringRangePart({ range, actions }: BringRangePartProps) {
         </div>
       )}
       {range.rows.map((row) => (
-        <DesignRow key={designKey(row)} {...{ row, actions }} sizes={isHeaded ? sizes.length : null} />
+        <DesignRow key={designKey(row)} {...{ row, noted, actions }} sizes={isHeaded ? sizes.length : null} />
       ))}
       <div className={classes(styles.row, styles.all)}>
         <p className={styles.design}>All {inSentence(range.name)}</p>
@@ -68,10 +71,11 @@ type DesignRowProps = Readonly<{
   row: BringRow;
   /** How many sizes stand under one head; null where each bears its own name. */
   sizes: number | null;
+  noted: NotedBring;
   actions: BringActions;
 }>;
 
-function DesignRow({ row, sizes, actions }: DesignRowProps) {
+function DesignRow({ row, sizes, noted, actions }: DesignRowProps) {
   const { design, cells } = row;
   return (
     <fieldset className={styles.set}>
@@ -88,6 +92,7 @@ function DesignRow({ row, sizes, actions }: DesignRowProps) {
               isNamed={sizes === null}
               held={cell.held}
               advised={cell.advised}
+              noted={noted.get(goodsKey(cell)) ?? null}
               {...goodsOf(cell)}
               name={`${design} in ${cell.size}`}
               onHold={actions.hold}
@@ -100,7 +105,7 @@ function DesignRow({ row, sizes, actions }: DesignRowProps) {
   );
 }
 
-function UnsizedRange({ range, actions }: BringRangePartProps) {
+function UnsizedRange({ range, noted, actions }: BringRangePartProps) {
   const cells = range.rows.flatMap((row) => row.cells.map((cell) => ({ cell, design: row.design })));
   return (
     <fieldset className={classes(styles.set, styles.range)}>
@@ -117,6 +122,7 @@ function UnsizedRange({ range, actions }: BringRangePartProps) {
               isNamed
               held={cell.held}
               advised={cell.advised}
+              noted={noted.get(goodsKey(cell)) ?? null}
               {...goodsOf(cell)}
               name={design}
               onHold={actions.hold}

@@ -27,6 +27,10 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
   latest.current = on;
   // The same for as long as the screen stands, so that no field is drawn again for it.
   const actions = useMemo(() => actionsOf(() => latest.current), []);
+  const noted = useMemo(
+    () => new Map(on.noted?.lessons.map(({ goods, next }) => [goodsKey(goods), next])),
+    [on.noted],
+  );
   const answer = useRef<HTMLDivElement>(null);
   const fewer = plan === null ? null : fewerOfRange(plan);
   const line = bringAnswer(grid, fewer);
@@ -55,7 +59,7 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
         </p>
       )}
       {grid.map((range) => (
-        <BringRangePart key={range.rangeId} {...{ range, actions }} />
+        <BringRangePart key={range.rangeId} {...{ range, noted, actions }} />
       ))}
       {plan !== null && <OverLimits plan={plan} on={on} />}
       {grid.length > 0 && (

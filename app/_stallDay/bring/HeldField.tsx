@@ -6,6 +6,7 @@ import { describedBy } from '@/app/_fields/describedBy';
 import { useNumberText } from '@/app/_fields/useNumberText';
 import { wholePieces } from '@/app/_numbers/wholePieces';
 import { MOST_BROUGHT } from '@/app/_words/stall/bringWords';
+import { notedBringWords } from '@/app/_words/stall/notedWords';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import styles from './HeldField.module.css';
 
@@ -17,6 +18,8 @@ type HeldFieldProps = Readonly<{
   /** The maker's number; null where none is held, and the advice stands in its place. */
   held: number | null;
   advised: number;
+  /** What was noted at the last fair; null where nothing was. */
+  noted: number | null;
   jobId: string;
   lineId: string;
   size: string;
@@ -28,7 +31,7 @@ type HeldFieldProps = Readonly<{
 
 /** A count in two halves: what the maker brings, typed, and what is advised, tinted where they differ. */
 export const HeldField = memo(function HeldField(props: HeldFieldProps) {
-  const { label, isNamed, held, advised, jobId, lineId, size, name, onHold } = props;
+  const { label, isNamed, held, advised, noted, jobId, lineId, size, name, onHold } = props;
   const id = useId();
   const { input, problem, waiting } = useNumberText({
     ...wholePieces,
@@ -46,6 +49,7 @@ export const HeldField = memo(function HeldField(props: HeldFieldProps) {
         <label className={classes(styles.label, !isNamed && styles.phoneLabel)} htmlFor={id}>
           {label}
         </label>
+        {noted !== null && <p className={styles.noted}>{notedBringWords(noted)}</p>}
         <div className={classes(styles.box, isWrong && styles.wrong, held === null && styles.followed)}>
           <input
             {...input}
@@ -57,6 +61,7 @@ export const HeldField = memo(function HeldField(props: HeldFieldProps) {
           <span className={classes(styles.advised, differs && styles.differs)} id={`${id}-hint`}>
             <span className="visuallyHidden">advised </span>
             {advised}
+            {noted !== null && <span className="visuallyHidden">, {notedBringWords(noted)}</span>}
           </span>
         </div>
       </div>

@@ -1,17 +1,25 @@
+import type { ReactNode } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
 import styles from '@/app/_stallDay/weather/Weather.module.css';
 import { closedNames, closedPlanAnswer } from '@/app/_words/stall/closedWords';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { ClosedTold } from './ClosedPlate';
 
-type ClosedPlanProps = ClosedTold & Readonly<{ today: string }>;
+type ClosedPlanProps = ClosedTold &
+  Readonly<{
+    today: string;
+    numeral: number;
+    /** What is folded away beneath it. */
+    children: ReactNode;
+  }>;
 
 /** What was expected when the plan was fixed, as the paper has it. */
-export function ClosedPlan({ plan, amount, formatter, today, locale }: ClosedPlanProps) {
+export function ClosedPlan(props: ClosedPlanProps) {
+  const { plan, amount, formatter, today, locale, numeral, children } = props;
   const line = plan === null ? null : closedPlanAnswer(plan, amount, today, locale);
   return (
     <CardSection
-      numeral={1}
+      numeral={numeral}
       id="closed-plan"
       heading={closedNames.heading}
       answer={
@@ -42,6 +50,7 @@ export function ClosedPlan({ plan, amount, formatter, today, locale }: ClosedPla
           </tbody>
         </table>
       )}
+      {children}
     </CardSection>
   );
 }

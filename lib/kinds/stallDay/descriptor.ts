@@ -7,7 +7,7 @@ export const stallDay: KindDescriptor<StallDay, 'draft'> = {
   version: 1,
   schema: stallDaySchema,
   steps: {},
-  linksOf: ({ channelId, ranges, held, prices, forecast, power, made }) => [
+  linksOf: ({ channelId, ranges, held, prices, forecast, power, made, likeId }) => [
     ...(channelId === null ? [] : [{ to: 'channel', id: channelId, path: ['channelId'] }]),
     ...ranges.flatMap(({ designs }, at) => jobLinks(designs, ['ranges', at, 'designs'])),
     ...jobLinks(held, ['held']),
@@ -16,6 +16,9 @@ export const stallDay: KindDescriptor<StallDay, 'draft'> = {
     ...jobLinks(made, ['made']),
     ...made.map(({ of }, at): Link => ({ to: 'job', id: of, path: ['made', at, 'of'] })),
     ...power.pressIds.map((id, at): Link => ({ to: 'press', id, path: ['power', 'pressIds', at] })),
+    ...(likeId === undefined
+      ? []
+      : [{ to: 'stallDay', id: likeId, path: ['likeId'], isApart: true } as const]),
     // A day it learns from has a plan and an end of its own.
     ...(forecast.from === 'pastDays' ? forecast.stallDayIds : []).map(
       (id, at): Link => ({ to: 'stallDay', id, path: ['forecast', 'stallDayIds', at], isApart: true }),

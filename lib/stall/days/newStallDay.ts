@@ -10,6 +10,12 @@ interface NewAt {
   readonly dayId: string;
 }
 
+/** A stall day that another one is begun like. */
+interface Earlier {
+  readonly id: string;
+  readonly stallDay: StallDay;
+}
+
 interface Opening {
   readonly fromMinute: number;
   readonly toMinute: number;
@@ -53,9 +59,9 @@ export function freshStallDay(at: NewAt, { channels }: Pick<Workshop, 'channels'
 
 /**
  * A stall day like an earlier one: its costs, hours, goods, prices and take-along list, with nothing paid, packed,
- * proved, made or typed for that day alone.
+ * proved, made or typed for that day alone. What was noted for next time stays where it is, in that day's close.
  */
-export function copiedStallDay(at: NewAt, from: StallDay): StallDay {
+export function copiedStallDay(at: NewAt, { id, stallDay: from }: Earlier): StallDay {
   const { permit, insurance, attachments, held, made, ...kept } = from;
   return stallDaySchema.parse({
     ...kept,
@@ -68,6 +74,7 @@ export function copiedStallDay(at: NewAt, from: StallDay): StallDay {
     float: { ...from.float, firstTickets: null },
     takeAlong: from.takeAlong.map((thing) => ({ ...thing, isPacked: false })),
     note: '',
+    likeId: id,
     archivedOn: null,
   });
 }

@@ -3,6 +3,7 @@ import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers } from './eveningAnswers';
 import { type LostStretch, lostAtPace, lostLearned, lostStretches } from './lostSales';
+import { LEAST_LOST, nextBring } from './nextBring';
 import type { StockRow } from './stockRows';
 
 /** What a day teaches the next, as an offer. */
@@ -29,15 +30,7 @@ export type Lesson =
       readonly count: number;
     };
 
-/** Fewer lost pieces than this are not worth a line. */
-const LEAST_LOST = 1;
-
-/**
- * What was missed that day, the most first.
- *
- * The next number lies halfway between what was expected and what was wanted, for one day is no rule; it is one more
- * than was brought at least (the product's own choice).
- */
+/** What was missed that day, the most first. */
 export function lessonsOf(
   plan: StallPlan,
   count: Pick<DayCount, 'askedFor'>,
@@ -53,7 +46,7 @@ export function lessonsOf(
     const why = answers.notLost.includes(row.key) ? 'said' : 'thin';
     const lost = row.asked + learned;
     const wanted = row.sold + lost;
-    const next = Math.max(row.brought + 1, Math.round(((row.goods.expected ?? wanted) + wanted) / 2));
+    const next = nextBring(wanted, { brought: row.brought, expected: row.goods.expected });
     return [{ kind: 'more', row, next, lost, atPace, stretches, leftOut: learned < atPace ? why : null }];
   });
   const asked = count.askedFor.map(

@@ -12,9 +12,10 @@ import { screenStore } from './screens';
 /**
  * Opens the store and closes the worked fair by its fixed plan, in the weather that is told; the maker goes again.
  *
+ * @param note for next time
  * @returns the id of its plan
  */
-export async function closeFair(weatherId: string): Promise<string> {
+export async function closeFair(weatherId: string, note = ''): Promise<string> {
   await act(() => screenStore().open());
   const { actions } = screenStore();
   const fixed = await act(() =>
@@ -34,7 +35,7 @@ export async function closeFair(weatherId: string): Promise<string> {
     );
     await screenStore().flush();
   });
-  const answers = { ...fairAnswers, weatherId, decision: 'again' as const };
+  const answers = { ...fairAnswers, weatherId, decision: 'again' as const, note };
   const evening = fairEvening(answers);
   await act(() =>
     actions.issue('Close', {

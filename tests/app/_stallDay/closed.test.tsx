@@ -28,8 +28,8 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-async function closedFair(): Promise<void> {
-  await closeFair('dry');
+async function closedFair(note = ''): Promise<void> {
+  await closeFair('dry', note);
   await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
   await screen.findByRole('region', { name: 'What came of it' });
 }
@@ -96,6 +96,44 @@ describe('a closed day', () => {
     expect(next).toMatchObject({ name: 'Exampleton Spring Fair', stage: 'idea', days: [], held: [] });
     expect(next.ranges).toEqual(bodyOf('stallDay', SPRING_FAIR_ID).ranges);
     expect(next.costs.every(({ paidOn }) => paidOn === null)).toBe(true);
+  });
+
+  it('says what was noted for next time, and so do the plan of the next one and the size it names', async () => {
+    await closedFair('Bring the long table.\nOtter L, 9 next time for 7.');
+    const lines = (name: string) =>
+      part(name)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent);
+    const noted = ['Bring the long table.', 'Otter L, 9 next time for 7.', 'youth sizes, asked for 6 times'];
+    // The lesson that the note bears already is not told twice.
+    expect(lines('Noted for next time')).toEqual(noted);
+    await userEvent.click(part('Noted for next time').getByRole('button', { name: '1 more' }));
+    expect(lines('Noted for next time')).toEqual([...noted, 'black shirt, asked for 4 times']);
+    await userEvent.click(screen.getByRole('button', { name: 'Plan the next one like it' }));
+    const id = idsOf('stallDay').find((one) => one !== SPRING_FAIR_ID) ?? '';
+    expect(bodyOf('stallDay', id).note).toBe('');
+    cleanup();
+    await act(async () => {
+      const saturday = bodyOf('stallDay', SPRING_FAIR_ID).days;
+      screenStore().actions.edit('Set the day', [
+        { do: 'change', kind: 'stallDay', id, to: (now) => ({ ...now, days: saturday }) },
+      ]);
+    });
+    await enter(<StallDayScreen stallDayId={id} />);
+    const head = await screen.findByRole('region', { name: /^Noted at Exampleton Spring Fair, / });
+    expect(
+      within(head)
+        .getAllByRole('listitem')
+        .map(({ textContent }) => textContent),
+    ).toEqual(noted);
+    expect(within(head).getByRole('link', { name: 'See that day' })).toHaveAttribute(
+      'href',
+      `/stall/${SPRING_FAIR_ID}`,
+    );
+    await screen.findByText('Otter', { selector: 'legend' });
+    const otter = within(screen.getByRole('group', { name: 'Otter' }));
+    expect(otter.getByRole('textbox', { name: 'L' })).toHaveAccessibleDescription(/, 9 noted$/);
+    expect(otter.getByRole('textbox', { name: 'M' })).not.toHaveAccessibleDescription(/noted/);
   });
 
   it('is planned on once its close is undone', async () => {

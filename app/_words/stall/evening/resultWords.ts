@@ -3,6 +3,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import { timesFeeWords } from '@/app/_words/stall/feeWords';
+import { askedForWords, nextTimeWords } from '@/app/_words/stall/notedWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import { type LostStretch, thinBelow } from '@/lib/stall/evening/lostSales';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
@@ -71,10 +72,9 @@ export function lessonWords(
   { count }: Formatter,
 ): { readonly key: string; readonly what: string; readonly why: string } {
   if (lesson.kind === 'asked') {
-    const what = lesson.words === '' ? 'Something else' : lesson.words;
     return {
       key: `asked ${lesson.words}`,
-      what: `${what}, asked for ${count(lesson.count, 'time')}`,
+      what: askedForWords(lesson, count),
       why: 'none along',
     };
   }
@@ -84,7 +84,7 @@ export function lessonWords(
   const left = leftOut === null ? '' : ` ${leftOutWords[leftOut]}`;
   return {
     key: row.key,
-    what: `${goodsName(plan, row.goods)}, ${next} next time for ${row.brought}`,
+    what: nextTimeWords(goodsName(plan, row.goods), { next, brought: row.brought }),
     why: `${gone}.${asked}${left}`,
   };
 }

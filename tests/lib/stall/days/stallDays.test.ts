@@ -127,7 +127,7 @@ describe('a new stall day', () => {
       takeAlong: fair.takeAlong.map((thing) => ({ ...thing, isPacked: true })),
       made: [{ jobId: 'for-spring', of: 'fair-shirts' }],
     };
-    const copy = copiedStallDay(at, packed);
+    const copy = copiedStallDay(at, { id: 'spring', stallDay: packed });
     expect(copy.ranges).toEqual(fair.ranges);
     expect(copy.hours).toEqual(fair.hours);
     expect(copy.prices).toEqual(fair.prices);
@@ -136,6 +136,8 @@ describe('a new stall day', () => {
     );
     expect(copy.held).toEqual([]);
     expect(copy.made).toEqual([]);
+    // What was noted for it is found by this, and not copied.
+    expect(copy.likeId).toBe('spring');
     expect(copy.stage).toBe('idea');
     expect(copy.permit).toEqual({ state: 'unset', until: null });
     expect(copy.attachments).toEqual([]);
@@ -146,7 +148,7 @@ describe('a new stall day', () => {
   });
 
   it('copied without a day has none', () => {
-    expect(copiedStallDay({ ...at, day: null }, fair).days).toEqual([]);
+    expect(copiedStallDay({ ...at, day: null }, { id: 'spring', stallDay: fair }).days).toEqual([]);
   });
 });
 

@@ -176,7 +176,12 @@ describe('the jobs that press it', () => {
   it('of a fair planned like another are its own: the one made for the other keeps its numbers', () => {
     const first = only({ ofOrders: ['fair-shirts'] });
     const before = { ...fair, made: [{ jobId: 'for-spring', of: 'fair-shirts' }] };
-    const next = copiedStallDay({ name: 'Autumn', day: addDays(FAIR, 90), dayId: 'autumn' }, before);
+    const next = copiedStallDay(
+      { name: 'Autumn', day: addDays(FAIR, 90), dayId: 'autumn' },
+      {
+        ...{ id: 'spring', stallDay: before },
+      },
+    );
     const found = only({
       ...{ day: next, press: withoutOtter, ofOrders: ['fair-shirts'] },
       others: { 'for-spring': first.job },
