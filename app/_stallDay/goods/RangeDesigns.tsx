@@ -10,11 +10,14 @@ import { MeasureField } from '@/app/_fields/MeasureField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { designChoice } from '@/app/_words/stall/goodsWords';
 import { designKey } from '@/lib/stall/designKey';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type RangeDesign, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
+import { freshDesign } from './freshDesign';
 import styles from './Goods.module.css';
 import { lineNameOf, linesLeft } from './linesOfJobs';
+import { MadeForOrder } from './MadeForOrder';
 
 type RangeDesignsProps = Readonly<{ on: StallOnScreen; range: StallRange; at: number }>;
 
@@ -26,6 +29,7 @@ export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
   const { designs } = range;
   const path = ['ranges', at, 'designs'] as const;
   const left = linesLeft(workspace, stallDay.ranges);
+  const blockedBy = designs.length >= most ? `${most} designs are the most there can be.` : undefined;
   return (
     <div id={stallFieldId(path)} className={styles.designs}>
       {designs.map((design, place) => (
@@ -52,24 +56,15 @@ export function RangeDesigns({ on, range, at }: RangeDesignsProps) {
       ) : (
         <AddPart
           noun="design"
-          blockedBy={designs.length >= most ? `${most} designs are the most there can be.` : undefined}
-          adders={left.map(({ jobId, lineId, job, line }) => ({
-            label: `${line}, of ${job}`,
-            make: (): RangeDesign => ({
-              jobId,
-              lineId,
-              name: '',
-              share: 1,
-              leftoverShare: null,
-              isLeftOut: false,
-            }),
-          }))}
+          blockedBy={blockedBy}
+          adders={left.map((line) => ({ label: designChoice(line), make: () => freshDesign(line) }))}
           onAdd={(make) => {
             typing.ends();
             set('Add a design', [...path, designs.length], make(''));
           }}
         />
       )}
+      <MadeForOrder {...{ on, blockedBy }} rangeId={range.id} />
     </div>
   );
 }

@@ -2,7 +2,8 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { designKey } from '@/lib/stall/designKey';
 import type { StallRange } from '@/shared/schemas/stallDay';
 
-interface LineOfJob {
+/** A line that may be brought, with the names of both. */
+export interface LineOfJob {
   readonly jobId: string;
   readonly lineId: string;
   readonly job: string;
@@ -10,17 +11,22 @@ interface LineOfJob {
 }
 
 /** @returns every line of a job made to stock, of the jobs changed last first, that no range names yet */
-export function linesLeft(
+export const linesLeft = (
   { jobs }: Pick<ReadyWorkspace, 'jobs'>,
   ranges: readonly StallRange[],
+): readonly LineOfJob[] => linesOf(jobs, 'stock', ranges);
+
+/** @returns the same of jobs made for an order that no order names: one of those is somebody's, and stays as it is */
+export function linesForOrder(
+  { jobs, orders }: Pick<ReadyWorkspace, 'jobs' | 'orders'>,
+  ranges: readonly StallRange[],
 ): readonly LineOfJob[] {
-  const named = new Set(ranges.flatMap(({ designs }) => designs.map(designKey)));
-  return jobs
-    .filter(({ job }) => job.archivedOn === null && job.madeFor === 'stock')
-    .flatMap(({ id, job }) =>
-      job.lines.map((line) => ({ jobId: id, lineId: line.id, job: job.name, line: line.name })),
-    )
-    .filter((line) => !named.has(designKey(line)));
+  const ordered = new Set(orders.flatMap(({ order }) => order.jobIds));
+  return linesOf(
+    jobs.filter(({ id }) => !ordered.has(id)),
+    'order',
+    ranges,
+  );
 }
 
 /** @returns what a design is called; null where its job or line is not here */
@@ -43,3 +49,19 @@ export const sizesOfRange = (
     }),
   ),
 ];
+
+// Helpers
+
+function linesOf(
+  jobs: ReadyWorkspace['jobs'],
+  madeFor: 'order' | 'stock',
+  ranges: readonly StallRange[],
+): readonly LineOfJob[] {
+  const named = new Set(ranges.flatMap(({ designs }) => designs.map(designKey)));
+  return jobs
+    .filter(({ job }) => job.archivedOn === null && job.madeFor === madeFor)
+    .flatMap(({ id, job }) =>
+      job.lines.map((line) => ({ jobId: id, lineId: line.id, job: job.name, line: line.name })),
+    )
+    .filter((line) => !named.has(designKey(line)));
+}

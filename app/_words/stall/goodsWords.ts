@@ -29,6 +29,20 @@ export const sizeMixChoices: readonly { readonly value: SizeMixChoice; readonly 
 export const sizeMixChoiceOf = (mix: SizeMix | null): SizeMixChoice =>
   mix === null ? 'none' : mix.from === 'typed' ? 'typed' : mix.audience;
 
+/** @returns what a line is called where one is chosen: “Fern shirt, of Fair shirts” */
+export const designChoice = ({ line, job }: { readonly line: string; readonly job: string }): string =>
+  `${line}, of ${job}`;
+
+/** Above designs of jobs made for an order, which no stall brings. */
+export const orderJobsWords = 'Made for an order, so not for a stall yet:';
+
+/** @returns the button that makes a job stock and brings its line */
+export const makeStockWords = ({ line, job }: { readonly line: string; readonly job: string }): string =>
+  line === job ? `Make ${job} stock and add it` : `Make ${job} stock and add ${line}`;
+
+/** @returns what undo calls it */
+export const makeStockLabel = (job: string): string => `Make ${job} stock`;
+
 export const ownSizesLabel = 'Leave own sales out of the sizes';
 export const ownSizesHint = 'Where the next crowd is another one than yours was.';
 
