@@ -27,15 +27,19 @@ export const openDayName = (day: string, today: string, locale: string): string 
 const clockWords = (minute: number): string =>
   `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
 
-/** @returns “pays about 32 an hour, all 24 h 10 min” in its parts; null where it takes no time */
+/**
+ * @param isPressed some of what these hours make is pressed already
+ * @returns “pays about 32 an hour, all 24 h 10 min” in its parts; null where it takes no time
+ */
 export function payWords(
   payPerHour: number | null,
   hours: number,
   { formatter, locale }: { readonly formatter: Pick<Formatter, 'number'>; readonly locale: string },
+  isPressed = false,
 ): { readonly figure: string; readonly after: string } | null {
   if (payPerHour === null) return null;
   return {
     figure: formatter.number(payPerHour, 0),
-    after: `an hour, all ${hoursWords(hours, locale)}`,
+    after: `an hour, all ${hoursWords(hours, locale)}${isPressed ? ', pressing done among it' : ''}`,
   };
 }

@@ -4,6 +4,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { duesOf } from '@/lib/stall/days/duesOf';
+import { pressStanding } from '@/lib/stall/making/toPress';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import { dayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
@@ -26,7 +27,7 @@ interface StateOfDay {
 
 /** What the index says of each section of a stall day. */
 export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, SectionState>> {
-  const { plan, grid, fixedOn, locale, formatter } = state;
+  const { plan, grid, fixedOn, formatter } = state;
   const differ = grid.reduce((sum, { mine, advised }) => sum + advised - mine, 0);
   const changed = grid.some(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
@@ -50,7 +51,7 @@ export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, 
         : plain(`a loss on ${formatter.number(plan.mine.spread.lossChance * 100, 0)} of 100`),
     'go-or-stay': plan === null ? plain('') : plain(plan.mine.goOrStay.verdict === 'stay' ? 'stay' : 'go'),
     prices: plan === null ? plain('') : plain(listed(pricesIn(plan.goods, state))),
-    making: plan === null ? plain('') : plain(`${hoursWords(plan.mine.benchHours, locale)} at the bench`),
+    making: plan === null ? plain('') : plain(makingState(plan, state)),
     car: plain(fixedOn === null ? 'not fixed yet' : `fixed on ${formatter.day(fixedOn)}`),
   };
 }
@@ -58,6 +59,17 @@ export function stallStates(state: StateOfDay): Readonly<Record<StallSectionId, 
 // Helpers
 
 const plain = (text: string): SectionState => ({ text, tone: 'plain', count: 0 });
+
+/** Hours of the whole batch until some of it is pressed, then what is left of it. */
+function makingState(
+  { goods, mine }: Extract<StallAnswer, { kind: 'planned' }>,
+  { locale, formatter }: Pick<StateOfDay, 'locale' | 'formatter'>,
+): string {
+  const { pieces, isBegun } = pressStanding(goods);
+  if (pieces === 0) return 'nothing to press';
+  if (isBegun) return `${formatter.count(pieces, 'piece')} to press`;
+  return `${hoursWords(mine.benchHours, locale)} at the bench`;
+}
 
 function fewerWords(differ: number, formatter: Formatter): string {
   if (differ === 0) return 'others advised';

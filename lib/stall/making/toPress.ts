@@ -29,3 +29,13 @@ export const toPress = (goods: readonly Brought[]): readonly ToPress[] =>
     // More may have gone out than was ever in: that is to be counted, not pressed.
     press: Math.max(0, mine - Math.max(0, atHome)),
   }));
+
+/** Pieces of a plan that are still to be pressed, and whether some of it is pressed already. */
+export function pressStanding(goods: readonly (Brought & { readonly finishedBefore: number })[]): {
+  readonly pieces: number;
+  readonly isBegun: boolean;
+} {
+  const pieces = toPress(goods).reduce((sum, { press }) => sum + press, 0);
+  const made = goods.reduce((sum, one) => sum + Math.max(0, one.mine - one.finishedBefore), 0);
+  return { pieces, isBegun: pieces < made };
+}

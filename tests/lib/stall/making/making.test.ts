@@ -5,7 +5,7 @@ import { springFair } from '@/lib/examples/springFair';
 import { copiedStallDay } from '@/lib/stall/days/newStallDay';
 import { makingJobs } from '@/lib/stall/making/makingJobs';
 import { makingTimes } from '@/lib/stall/making/makingTimes';
-import { type ToPress, toPress } from '@/lib/stall/making/toPress';
+import { pressStanding, type ToPress, toPress } from '@/lib/stall/making/toPress';
 import { benchAnswer } from '@/lib/studies/bench/benchAnswer';
 import { addDays, weekdayOf } from '@/shared/days';
 import type { Job } from '@/shared/schemas/job';
@@ -42,6 +42,26 @@ describe('what is pressed for a stall day', () => {
 
   it('is all of it where more went out than was ever in: that is to be counted, not pressed', () => {
     expect(toPress([of('fern', 'M', 6, -2)])[0]?.press).toBe(6);
+  });
+});
+
+describe('what is still to be pressed of a plan', () => {
+  const standing = (...rows: readonly (readonly [mine: number, atHome: number, finishedBefore: number])[]) =>
+    pressStanding(
+      rows.map(([mine, atHome, finishedBefore]) => ({ ...of('fern', 'M', mine, atHome), finishedBefore })),
+    );
+
+  it('is all of it before any of it is pressed, whatever lay at home before', () => {
+    expect(standing([8, 3, 3], [4, 0, 0])).toEqual({ pieces: 9, isBegun: false });
+  });
+
+  it('is what is left once some of it came home, and none once all of it did', () => {
+    expect(standing([8, 8, 3], [4, 0, 0])).toEqual({ pieces: 4, isBegun: true });
+    expect(standing([8, 8, 3], [4, 4, 0])).toEqual({ pieces: 0, isBegun: true });
+  });
+
+  it('is none where all of it lay at home before, and none was pressed for it', () => {
+    expect(standing([3, 5, 5])).toEqual({ pieces: 0, isBegun: false });
   });
 });
 
