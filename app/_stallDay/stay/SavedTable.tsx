@@ -1,7 +1,8 @@
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { timesFeeWords } from '@/app/_words/stall/feeWords';
-import { moneyOf, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
+import { notKnownYet } from '@/app/_words/stall/stallPlanWords';
+import { dayCosts, moneyOf, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
 import styles from './Stay.module.css';
 
 /** Each cost of the day: saved by staying, or paid either way. */
@@ -9,6 +10,8 @@ export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
   const { stallDay, workspace, plan, amount, formatter } = on;
   const { workshop } = workspace;
   const told = (money: number | null) => (money === null ? 'not told' : amount(money));
+  // By the same figures as the rows: those of the last plan may be older.
+  const costs = dayCosts(stallDay, workshop);
   const { wage } = workshop.rates;
   const timesFee =
     plan === null
@@ -47,17 +50,21 @@ export function SavedTable({ on }: Readonly<{ on: StallOnScreen }>) {
             <td>{told(wage === null ? null : hours * wage.value)}</td>
             <td />
           </tr>
-          {plan !== null && (
-            <tr>
-              <th scope="row">in all</th>
-              <td>
-                <strong>{amount(plan.mine.goOrStay.avoidable)}</strong>
-              </td>
-              <td>
-                <strong>{amount(plan.mine.goOrStay.sunk)}</strong>
-              </td>
-            </tr>
-          )}
+          <tr>
+            <th scope="row">in all</th>
+            {costs === null ? (
+              <td colSpan={2}>{notKnownYet}</td>
+            ) : (
+              <>
+                <td>
+                  <strong>{amount(costs.avoidable + costs.hours * costs.wage)}</strong>
+                </td>
+                <td>
+                  <strong>{amount(costs.sunk)}</strong>
+                </td>
+              </>
+            )}
+          </tr>
         </tbody>
       </table>
       {timesFee !== null && <p className={styles.words}>{timesFee}</p>}
