@@ -112,6 +112,7 @@ const forecastSchema = z.discriminatedUnion('from', [
   z.strictObject({ from: z.literal('typed') }),
   z.strictObject({
     from: z.literal('visitors'),
+    /** On a day of selling, the mean of all of them. */
     visitors: z.number().min(0).max(1e6).nullable(),
     /** Who stops at the stall, of those who come; and who buys, of those who stop. */
     stopShare: shareSchema(1),

@@ -7,7 +7,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
 import { wholePieces } from '@/app/_numbers/wholePieces';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import { forecastChoices } from '@/app/_words/stall/goodsWords';
+import { forecastChoices, visitorsHint, visitorsLabel } from '@/app/_words/stall/goodsWords';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { numberLimits } from '@/shared/limits';
 import { type StallForecast, stallDaySchema } from '@/shared/schemas/stallDay';
@@ -35,14 +35,15 @@ export function ForecastFields({ on, past }: ForecastFieldsProps) {
         {forecast.from === 'visitors' && (
           <>
             <NumberField
-              label="Visitors"
+              label={visitorsLabel}
               id={stallFieldId(['forecast', 'visitors'])}
               width="narrow"
               {...wholePieces}
               value={forecast.visitors}
               {...numberLimits(stallDaySchema, ['forecast', 'visitors'])}
               whenEmpty="Without them there is no forecast."
-              onCommit={(to) => set('Visitors', ['forecast', 'visitors'], to)}
+              hint={visitorsHint(stallDay.days.length)}
+              onCommit={(to) => set(visitorsLabel, ['forecast', 'visitors'], to)}
             />
             <RateField
               label="Who stops, of those"

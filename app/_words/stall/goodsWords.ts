@@ -11,6 +11,12 @@ export const forecastChoices: readonly {
   { value: 'pastDays', label: 'Stall days before' },
 ];
 
+export const visitorsLabel = 'Visitors a day';
+
+/** @returns what several days make of it */
+export const visitorsHint = (days: number): string | undefined =>
+  days > 1 ? `On average of the ${days} days, all visitors of the place.` : undefined;
+
 type Audience = (typeof stallAudiences)[number];
 
 /** What the sizes of a range go by: a usual crowd, shares of one’s own, or no sizes at all. */

@@ -26,7 +26,8 @@ export function rangePieces(basis: ForecastBasis): ReadonlyMap<string, number | 
     case 'visitors': {
       const { visitors, stopShare, buyShare } = forecast;
       if (visitors === null || stopShare === null || buyShare === null) return noneOf(ranges);
-      return inProportion(ranges, visitors * stopShare.value * buyShare.value * basis.piecesPerTicket);
+      const all = visitors * Math.max(1, basis.stallDay.days.length);
+      return inProportion(ranges, all * stopShare.value * buyShare.value * basis.piecesPerTicket);
     }
     case 'pastDays':
       return fromPastDays(basis, forecast.stallDayIds, forecast.footfallRatio);

@@ -59,6 +59,17 @@ describe('pieces asked for', () => {
     expect(found.mugs).toBeCloseTo((30 * 22) / 76, 12);
   });
 
+  it('of visitors are as many on each of two days, for they are told of a day', () => {
+    if (fairDay === undefined) throw new Error('the fair has no day');
+    const found = pieces({
+      days: [fairDay, { ...fairDay, id: 'sunday', day: addDays(fairDay.day, 1), weight: 3 }],
+      forecast: { from: 'visitors', visitors: 1000, stopShare: share(0.1), buyShare: share(0.2) },
+    });
+    // Twice 30, of which 54 of 76 are shirts, however they lie on the days.
+    expect(found.shirts).toBeCloseTo((60 * 54) / 76, 12);
+    expect(found.mugs).toBeCloseTo((60 * 22) / 76, 12);
+  });
+
   it.each([
     ['visitors', { visitors: null }],
     ['those who stop', { stopShare: null }],
