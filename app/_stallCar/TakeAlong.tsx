@@ -77,7 +77,7 @@ export function TakeAlong({ part }: Readonly<{ part: StallPart }>) {
           <Button onPress={addUsual}>{carWords.addUsual}</Button>
         </div>
       )}
-      <EntryForm label={carWords.addThing} missing={missing} onEnter={add}>
+      <EntryForm label={carWords.addThing} className={styles.adding} missing={missing} onEnter={add}>
         <TextField
           label="A further thing"
           value={what}

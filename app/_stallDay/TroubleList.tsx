@@ -17,7 +17,7 @@ export function TroubleList({ on }: Readonly<{ on: StallOnScreen }>) {
       <ul className={styles.list}>
         {troubles.map((trouble) => {
           const words = stallTroubleWords(trouble, formatter);
-          const place = troublePlace(trouble, stallDay);
+          const place = troublePlace(trouble, stallDay, on.workspace.workshop.channels);
           return (
             <li key={JSON.stringify(trouble)} className={styles.row}>
               <p>{words}</p>

@@ -1,11 +1,16 @@
 import { stallFieldId, workshopFieldId } from '@/app/_documents/fieldAddress';
 import type { StallTrouble } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
+import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Where a trouble is settled: a field of this screen, or another screen. */
 type TroublePlace = { readonly field: string } | { readonly href: string };
 
-export function troublePlace(trouble: StallTrouble, stallDay: StallDay): TroublePlace {
+export function troublePlace(
+  trouble: StallTrouble,
+  stallDay: StallDay,
+  channels: Workshop['channels'],
+): TroublePlace {
   const field = (...path: readonly (string | number)[]) => ({ field: stallFieldId(path) });
   const rangeField = (id: string | null, ...rest: readonly string[]) => {
     const at = stallDay.ranges.findIndex((range) => range.id === id);
@@ -33,6 +38,11 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
       return trouble.rangeId === null ? field('forecast') : rangeField(trouble.rangeId, 'pieces');
     case 'noShares':
       return rangeField(trouble.rangeId, 'designs');
+    case 'noMix':
+    case 'noSizes':
+      return rangeField(trouble.rangeId, 'sizes');
+    case 'noPastDay':
+      return field('forecast');
     case 'noWeather':
     case 'oneWeather':
     case 'chances':
@@ -46,7 +56,7 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     case 'noChannel':
       return field('channelId');
     case 'channelLacks':
-      return { href: `/workshop#${workshopFieldId(['channels'])}` };
+      return { href: `/workshop#${workshopFieldId(channelField(trouble.what, stallDay, channels))}` };
     case 'costUnknown':
       return costField(trouble.costId);
     case 'travelRateUnknown':
@@ -56,4 +66,17 @@ export function troublePlace(trouble: StallTrouble, stallDay: StallDay): Trouble
     default:
       return trouble satisfies never;
   }
+}
+
+// Helpers
+
+/** The field of the way of selling itself: its fold opens by that. */
+function channelField(
+  what: Extract<StallTrouble, { kind: 'channelLacks' }>['what'],
+  { channelId }: Pick<StallDay, 'channelId'>,
+  channels: Workshop['channels'],
+): readonly (string | number)[] {
+  const at = channels.findIndex(({ id }) => id === channelId);
+  const isUntaxed = what === 'tax' && (channels[at]?.taxMode ?? null) === null;
+  return at < 0 ? ['channels'] : ['channels', at, isUntaxed ? 'taxMode' : what];
 }

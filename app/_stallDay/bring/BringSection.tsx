@@ -33,7 +33,7 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
   );
   const answer = useRef<HTMLDivElement>(null);
   const fewer = plan === null ? null : fewerOfRange(plan);
-  const line = bringAnswer(grid, fewer);
+  const line = bringAnswer(grid, fewer, on.stallDay);
   const cells = grid.flatMap(({ rows }) => rows.flatMap((row) => row.cells));
   // That nothing fits is no advice to bring nothing.
   const differs = cells.some(isOtherThanAdvised) && (plan?.nothingFits ?? null) === null;

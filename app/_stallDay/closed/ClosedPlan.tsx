@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react';
 import { CardSection } from '@/app/_controls/CardSection';
+import { outcomeKey } from '@/app/_stallDay/weather/bandsOf';
 import styles from '@/app/_stallDay/weather/Weather.module.css';
 import { closedNames, closedPlanAnswer } from '@/app/_words/stall/closedWords';
+import { weatherLabel } from '@/app/_words/stall/weatherWords';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { ClosedTold } from './ClosedPlate';
 
@@ -45,7 +47,12 @@ export function ClosedPlan(props: ClosedPlanProps) {
           </thead>
           <tbody>
             {plan.outcomes.map((outcome) => (
-              <Outcome key={outcome.weather} {...{ outcome, amount }} number={formatter.number} />
+              <Outcome
+                key={outcomeKey(outcome)}
+                {...{ outcome, amount }}
+                name={weatherLabel(outcome, plan)}
+                number={formatter.number}
+              />
             ))}
           </tbody>
         </table>
@@ -59,13 +66,14 @@ export function ClosedPlan(props: ClosedPlanProps) {
 
 type OutcomeProps = Readonly<{
   outcome: StallPlan['outcomes'][number];
+  name: string;
   amount: (money: number) => string;
   number: ClosedTold['formatter']['number'];
 }>;
 
-const Outcome = ({ outcome: { weather, sold, profit, payPerHour }, amount, number }: OutcomeProps) => (
+const Outcome = ({ outcome: { sold, profit, payPerHour }, name, amount, number }: OutcomeProps) => (
   <tr>
-    <th scope="row">{weather}</th>
+    <th scope="row">{name}</th>
     <td>{number(sold, 0)}</td>
     <td>{amount(profit)}</td>
     <td>{payPerHour === null ? '–' : amount(payPerHour)}</td>

@@ -1,7 +1,10 @@
 import { HeatFigure } from '@/app/_controls/HeatFigure';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import { outcomeKey } from '@/app/_stallDay/weather/bandsOf';
 import { payWords } from '@/app/_words/stall/stallHeadWords';
 import { likeliestWords, verdictWords } from '@/app/_words/stall/stallPlanWords';
+import { weatherLabel } from '@/app/_words/stall/weatherWords';
+import { pressStanding } from '@/lib/stall/making/toPress';
 import { breakEvenMarks } from './breakEvenMarks';
 import { PiecesRuler } from './PiecesRuler';
 import styles from './StallPlate.module.css';
@@ -40,9 +43,9 @@ export function StallPlate({ on }: Readonly<{ on: StallOnScreen }>) {
 
 type PartProps = Readonly<{ plan: StallPlan; on: StallOnScreen }>;
 
-function Profit({ plan: { mine }, on }: PartProps) {
+function Profit({ plan: { mine, goods }, on }: PartProps) {
   const { weighted, dayHours, benchHours } = mine;
-  const pay = payWords(weighted.payPerHour, dayHours + benchHours, on);
+  const pay = payWords(weighted.payPerHour, dayHours + benchHours, on, pressStanding(goods).isBegun);
   return (
     <div className={styles.profit}>
       <p className={styles.expect}>
@@ -67,8 +70,8 @@ function Pieces({ plan: { mine }, on }: PartProps) {
   return (
     <PiecesRuler
       breakEvens={breakEvenMarks(breakEven)}
-      weathers={drawn.map(({ weatherIds, weather, sold }) => ({
-        ...{ id: weatherIds.join(' '), label: weather, value: sold },
+      weathers={drawn.map((outcome) => ({
+        ...{ id: outcomeKey(outcome), label: weatherLabel(outcome, on.stallDay), value: outcome.sold },
       }))}
       note={drawn.length < outcomes.length ? likeliestWords(drawn.length, outcomes.length) : null}
       format={whole}
@@ -79,7 +82,7 @@ function Pieces({ plan: { mine }, on }: PartProps) {
 function Verdict({ plan: { mine, restsOn }, on }: PartProps) {
   return (
     <div className={styles.verdict}>
-      <p className={styles.go}>{verdictWords(mine.goOrStay)}</p>
+      <p className={styles.go}>{verdictWords(mine.goOrStay, on.stallDay)}</p>
       <p className={styles.quiet}>
         <strong>{on.amount(mine.cashBefore)}</strong> laid out before the first sale
         {mine.paid > 0 && `, ${on.amount(mine.paid)} of it paid`}

@@ -4,12 +4,13 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { stayAnswer, stayBoundWords } from '@/app/_words/stall/stallPlanWords';
+import { certainly, weatherTold } from '@/app/_words/stall/weatherWords';
 import styles from './Stay.module.css';
 
 /** Whether to go: what the worst weather still brings beside what staying at home would save. */
 export function StaySection({ on, numeral }: Readonly<{ on: StallOnScreen; numeral: number }>) {
   const { plan, id } = on;
-  const line = plan === null ? null : stayAnswer(plan.mine.goOrStay, on.reader);
+  const line = plan === null ? null : stayAnswer(plan.mine.goOrStay, on.stallDay, on.reader);
   return (
     <CardSection
       numeral={numeral}
@@ -53,7 +54,7 @@ function Bars({ plan, on }: Readonly<{ plan: StallPlan; on: StallOnScreen }>) {
   return (
     <div className={styles.columns}>
       <div>
-        <p className={styles.title}>on a day that is certainly {worst.weather}, still open to you</p>
+        <p className={styles.title}>{certainly(weatherTold(worst, on.stallDay))}, still open to you</p>
         <ul className={styles.bars}>
           {bars.map(({ name, value, look }) => (
             <li key={name} className={styles.bar}>
@@ -69,7 +70,7 @@ function Bars({ plan, on }: Readonly<{ plan: StallPlan; on: StallOnScreen }>) {
           ))}
         </ul>
       </div>
-      <p className={styles.bound}>{stayBoundWords(goOrStay, factor, on.reader)}</p>
+      <p className={styles.bound}>{stayBoundWords(goOrStay, factor, on.stallDay, on.reader)}</p>
     </div>
   );
 }

@@ -12,7 +12,9 @@ import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import type { Formatter } from '@/app/_words/formatter';
 import { chanceSumWords, learnedWords } from '@/app/_words/stall/chanceWords';
+import { whenWeather } from '@/app/_words/stall/weatherWords';
 import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import { offeredFactor } from '@/lib/stall/plan/demand/offeredFactor';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Weather.module.css';
@@ -70,20 +72,22 @@ export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
               limits={numberLimits(stallDaySchema, ['weathers', 0, 'chance', 'value'])}
               onCommit={(to) => set(`How likely ${name} is`, ['weathers', at, 'chance'], to)}
             />
-            <RateField
-              label={`Share that still buys when it is ${name}`}
-              id={stallFieldId(['weathers', at, 'factor'])}
-              rate={factor}
-              units={['share']}
-              typical={null}
-              limits={numberLimits(stallDaySchema, ['weathers', 0, 'factor', 'value'])}
-              onCommit={(to) => set(`What ${name} leaves`, ['weathers', at, 'factor'], to)}
-            />
-            <LearnedOffer
-              learned={learned.find((one) => one.weatherId === weatherId)}
-              onTake={(value) => take(at, name, value)}
-              formatter={formatter}
-            />
+            <div className={styles.leaves}>
+              <RateField
+                label={`Share that still buys ${whenWeather(name)}`}
+                id={stallFieldId(['weathers', at, 'factor'])}
+                rate={factor}
+                units={['share']}
+                typical={null}
+                limits={numberLimits(stallDaySchema, ['weathers', 0, 'factor', 'value'])}
+                onCommit={(to) => set(`What ${name} leaves`, ['weathers', at, 'factor'], to)}
+              />
+              <LearnedOffer
+                learned={learned.find((one) => one.weatherId === weatherId)}
+                onTake={(value) => take(at, name, value)}
+                formatter={formatter}
+              />
+            </div>
             <Button kind="quiet" spoken={`Remove ${name}`} onPress={() => remove(weatherId, name)}>
               Remove
             </Button>
@@ -121,5 +125,5 @@ type LearnedOfferProps = Readonly<{
 function LearnedOffer({ learned, onTake, formatter }: LearnedOfferProps) {
   const words = learned === undefined ? null : learnedWords(learned, formatter);
   if (learned === undefined || words === null) return null;
-  return <Button onPress={() => onTake(learned.learned)}>{words}</Button>;
+  return <Button onPress={() => onTake(offeredFactor(learned.learned))}>{words}</Button>;
 }

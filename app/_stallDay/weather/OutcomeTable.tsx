@@ -1,6 +1,7 @@
 import { classes } from '@/app/_controls/classes';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { lossShareWords } from '@/app/_words/stall/stallPlanWords';
+import { weatherLabel } from '@/app/_words/stall/weatherWords';
 import { outcomeKey } from './bandsOf';
 import styles from './Weather.module.css';
 
@@ -11,7 +12,7 @@ export function OutcomeTable({ plan, on }: Readonly<{ plan: StallPlan; on: Stall
   const rows = [
     ...mine.outcomes.map((one) => ({
       key: outcomeKey(one),
-      name: one.weather,
+      name: weatherLabel(one, on.stallDay),
       mine: one.profit,
       advice: advised.get(outcomeKey(one)),
     })),

@@ -3,11 +3,14 @@ import { useTextScale } from '@/app/_ruler/useTextScale';
 import { useWidth } from '@/app/_ruler/useWidth';
 import type { StallPlan } from '@/app/_stallDay/stallOnScreen';
 import { likeliestWords } from '@/app/_words/stall/stallPlanWords';
+import { weatherLabel } from '@/app/_words/stall/weatherWords';
+import type { StallDay } from '@/shared/schemas/stallDay';
 import { bandsOf, toldTicks } from './bandsOf';
 import styles from './WeatherBands.module.css';
 
 type WeatherBandsProps = Readonly<{
   plan: StallPlan;
+  stallDay: Pick<StallDay, 'days' | 'weathers'>;
   number: (value: number, maxDecimals?: number) => string;
   share: (value: number) => string;
 }>;
@@ -24,12 +27,12 @@ const GAP_PX = 8;
  * A band a weather: its height the chance, its length the profit of the advice, a black line that of the maker’s own
  * numbers. The table beside it says the same in figures.
  */
-export function WeatherBands({ plan, number, share }: WeatherBandsProps) {
+export function WeatherBands({ plan, stallDay, number, share }: WeatherBandsProps) {
   const id = useId();
   const axis = useRef<HTMLParagraphElement>(null);
   const widthPx = useWidth(axis, 480);
   const scale = useTextScale(axis);
-  const { bands, all, ticks, at } = bandsOf(plan);
+  const { bands, all, ticks, at } = bandsOf(plan, (outcome) => weatherLabel(outcome, stallDay));
   const zero = at(0);
   const digits = Math.max(...ticks.map((tick) => number(tick, 0).length));
   return (

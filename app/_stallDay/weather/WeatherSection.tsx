@@ -12,7 +12,8 @@ import { WeatherBands } from './WeatherBands';
 /** What each weather makes of the plan, and of the advice. */
 export function WeatherSection({ on, numeral }: Readonly<{ on: StallOnScreen; numeral: number }>) {
   const { plan, id } = on;
-  const line = plan === null ? null : weatherAnswer(plan.mine, sayFewer(plan.mine, plan.advice), on.reader);
+  const line =
+    plan === null ? null : weatherAnswer(plan.mine, sayFewer(plan.mine, plan.advice), on.stallDay, on.reader);
   const { p10, p50, p90 } = plan?.mine.spread ?? { p10: 0, p50: 0, p90: 0 };
   return (
     <CardSection
@@ -30,7 +31,12 @@ export function WeatherSection({ on, numeral }: Readonly<{ on: StallOnScreen; nu
     >
       {plan !== null && (
         <div className={styles.columns}>
-          <WeatherBands plan={plan} number={on.formatter.number} share={on.formatter.share} />
+          <WeatherBands
+            plan={plan}
+            stallDay={on.stallDay}
+            number={on.formatter.number}
+            share={on.formatter.share}
+          />
           <OutcomeTable {...{ plan, on }} />
         </div>
       )}

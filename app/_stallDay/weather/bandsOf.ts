@@ -22,16 +22,23 @@ interface Bands {
 /** More bands than these are too thin to tell apart: the most likely ones are drawn. */
 const MOST = 8;
 
-/** Lays the weathers of a plan out as bands, most likely first. */
-export function bandsOf({ mine, advice }: Pick<StallPlan, 'mine' | 'advice'>): Bands {
+/**
+ * Lays the weathers of a plan out as bands, most likely first.
+ *
+ * @param nameOf what the weather of an outcome is called
+ */
+export function bandsOf(
+  { mine, advice }: Pick<StallPlan, 'mine' | 'advice'>,
+  nameOf: (outcome: StallPlan['mine']['outcomes'][number]) => string,
+): Bands {
   const bands = mine.outcomes
     .toSorted((one, other) => other.chance - one.chance)
     .slice(0, MOST)
     .map((outcome): Band => {
       const key = outcomeKey(outcome);
       const advised = advice.outcomes.find((one) => outcomeKey(one) === key);
-      const { weather, chance, profit } = outcome;
-      return { key, weather, chance, mine: profit, advice: advised?.profit ?? profit };
+      const { chance, profit } = outcome;
+      return { key, weather: nameOf(outcome), chance, mine: profit, advice: advised?.profit ?? profit };
     });
   const ticks = ticksOf(bands.flatMap((band) => [band.mine, band.advice, 0]));
   const [first = 0, last = 1] = [ticks[0], ticks.at(-1)];

@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import { offeredFactor } from '@/lib/stall/plan/demand/offeredFactor';
 import { wrongChanceSum } from '@/lib/stall/plan/wrongChanceSum';
 import type { StallWeather } from '@/shared/schemas/stallDay';
 
@@ -22,6 +23,6 @@ export const learnedWords = (
   { typed, learned, name, days }: ReturnType<typeof learnedFactors>[number],
   { share, count }: Pick<Formatter, 'share' | 'count'>,
 ): string | null =>
-  Math.abs(learned - typed) < SAME
+  Math.abs(offeredFactor(learned) - typed) < SAME
     ? null
-    : `Take ${share(learned)} for ${name}, learned on ${count(days, 'day')}`;
+    : `Take ${share(offeredFactor(learned))} for ${name}, learned on ${count(days, 'day')}`;

@@ -1,9 +1,9 @@
 import type { Formatter } from '@/app/_words/formatter';
-import { listed } from '@/app/_words/listed';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
 import { longestWeathers } from '@/lib/stall/evening/dayWeather';
 import { plannedOutcome } from '@/lib/stall/evening/plannedOutcome';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
+import { weatherLabel, whenWeather } from './weatherWords';
 
 export const decisionWords = { again: 'Go again', notAgain: 'Not again', later: 'Decide later' } as const;
 
@@ -37,7 +37,7 @@ export function closedAgainst(
   if (plan === null) return 'profit';
   const outcome = plannedOutcome(plan, longestWeathers(plan, weather?.parts ?? []));
   if (outcome !== null)
-    return `profit; the plan had ${amount(outcome.profit)} when it is ${dayByDay(outcome, plan)}`;
+    return `profit; the plan had ${amount(outcome.profit)} ${whenWeather(weatherLabel(outcome, plan))}`;
   return plan.weightedProfit === null
     ? 'profit'
     : `profit; the plan had ${amount(plan.weightedProfit)}, over the weathers`;
@@ -71,11 +71,3 @@ export const closedPlanAnswer = (
   key: weightedProfit === null ? 'No profit was told' : amount(weightedProfit),
   after: `${weightedProfit === null ? '' : ' to expect'}, fixed ${nearDayWords(issuedOn, today, locale)}`,
 });
-
-// Helpers
-
-/** “dry”, where all days are; else “dry and wet”. */
-function dayByDay({ weather, weatherIds }: StallPlan['outcomes'][number], { weathers }: StallPlan): string {
-  const names = weatherIds.map((id) => weathers.find((one) => one.id === id)?.name ?? weather);
-  return listed(new Set(names).size === 1 ? names.slice(0, 1) : names);
-}

@@ -4,12 +4,16 @@ import type { fewerOfRange, sayFewer } from '@/lib/stall/plan/advice/sayFewer';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import { formatNumber } from '@/shared/formatNumber';
+import type { StallDay } from '@/shared/schemas/stallDay';
+import { dayOfWeather, unlessSure, weatherLabel, weatherTold, whenWeather } from './weatherWords';
 
 /** How the maker reads amounts. */
 interface Reader {
   readonly locale: string;
   readonly currency: string;
 }
+
+type DaysOf = Pick<StallDay, 'days' | 'weathers'>;
 
 /** An answer line, its key figure set apart. */
 interface StallAnswerLine {
@@ -25,7 +29,11 @@ export const inSentence = (name: string): string =>
   /^\p{Lu}\p{Ll}/u.test(name) ? `${name.slice(0, 1).toLowerCase()}${name.slice(1)}` : name;
 
 /** @returns how many are advised beside how many the maker brings: “81 shirts for your 96, 28 mugs for your 36” */
-export function bringAnswer(ranges: readonly BringRange[], fewer: RangeFewer): StallAnswerLine {
+export function bringAnswer(
+  ranges: readonly BringRange[],
+  fewer: RangeFewer,
+  ofDays: DaysOf,
+): StallAnswerLine {
   const differing = ranges.filter(({ rows }) =>
     rows.some(({ cells }) => cells.some(({ held, advised }) => held !== null && held !== advised)),
   );
@@ -41,8 +49,8 @@ export function bringAnswer(ranges: readonly BringRange[], fewer: RangeFewer): S
   const { best } = fewer;
   const profit =
     best.profit === 'same'
-      ? `same profit when it is ${best.weather}`
-      : `more profit even when it is ${best.weather}`;
+      ? `same profit ${whenWeather(weatherLabel(best, ofDays))}`
+      : `more profit even ${whenWeather(weatherLabel(best, ofDays))}`;
   return {
     key: `${withCapital(spelledNumber(fewer.fewer))} fewer ${inSentence(told.name)}, ${profit}:`,
     after: ` ${[`${told.advised} for your ${told.mine}`, ...others].join(', ')}`,
@@ -57,21 +65,23 @@ export const lossShareWords = (lossChance: number, locale: string): string =>
 export function weatherAnswer(
   mine: StallPlanned,
   fewer: Fewer,
+  ofDays: DaysOf,
   { locale, currency }: Reader,
 ): StallAnswerLine {
+  const when = (one: Parameters<typeof weatherLabel>[0]) => whenWeather(weatherLabel(one, ofDays));
   if (fewer !== null)
     return {
-      key: `${withCapital(spelledNumber(fewer.fewer))} fewer lose less when it is ${fewer.worst.weather}`,
-      after: ` and give up nothing when it is ${fewer.best.weather}`,
+      key: `${withCapital(spelledNumber(fewer.fewer))} fewer lose less ${when(fewer.worst)}`,
+      after: ` and give up nothing ${when(fewer.best)}`,
     };
   const [worst] = mine.outcomes.toSorted((one, other) => one.profit - other.profit);
   const [best] = mine.outcomes.toSorted((one, other) => other.profit - one.profit);
   if (worst === undefined || best === undefined) return { key: 'No weather is told' };
   const amount = (money: number) => amountWords(money, currency, locale);
-  if (worst === best) return { key: amount(best.profit), after: ` ${best.weather}` };
+  if (worst === best) return { key: amount(best.profit), after: ` ${weatherLabel(best, ofDays)}` };
   return {
-    key: `${amount(best.profit)} when it is ${best.weather}`,
-    after: `, ${amount(worst.profit)} when it is ${worst.weather}`,
+    key: `${amount(best.profit)} ${when(best)}`,
+    after: `, ${amount(worst.profit)} ${when(worst)}`,
   };
 }
 
@@ -80,12 +90,12 @@ export const likeliestWords = (shown: number, all: number): string =>
   `the ${shown} likeliest of ${all} weathers`;
 
 /** @returns whether to go, in few words */
-export function verdictWords({ verdict, worst }: StallPlanned['goOrStay']): string {
+export function verdictWords({ verdict, worst }: StallPlanned['goOrStay'], ofDays: DaysOf): string {
   switch (verdict) {
     case 'go':
       return 'Go, whatever the weather';
     case 'goUnless':
-      return `Go, unless it is sure to be ${worst.weather}`;
+      return `Go, ${unlessSure(weatherLabel(worst, ofDays))}`;
     case 'stay':
       return 'Stay at home';
     default:
@@ -96,17 +106,19 @@ export function verdictWords({ verdict, worst }: StallPlanned['goOrStay']): stri
 /** @returns the answer line of going or staying: “Go, whatever the weather: a wet day still leaves 172.26 more than staying” */
 export function stayAnswer(
   goOrStay: StallPlanned['goOrStay'],
+  ofDays: DaysOf,
   { locale, currency }: Reader,
 ): StallAnswerLine {
   const { worst, avoidable } = goOrStay;
   const more = worst.earns - avoidable;
   const amount = amountWords(Math.abs(more), currency, locale);
+  const day = dayOfWeather(weatherTold(worst, ofDays));
   return {
-    key: `${verdictWords(goOrStay)}:`,
+    key: `${verdictWords(goOrStay, ofDays)}:`,
     after:
       more >= 0
-        ? ` a day that is ${worst.weather} still leaves ${amount} more than staying`
-        : ` a day that is ${worst.weather} leaves ${amount} less than staying`,
+        ? ` ${day} still leaves ${amount} more than staying`
+        : ` ${day} leaves ${amount} less than staying`,
   };
 }
 
@@ -114,6 +126,7 @@ export function stayAnswer(
 export function stayBoundWords(
   { sunk, stayHomeBelow, worst }: StallPlanned['goOrStay'],
   worstFactor: number | null,
+  ofDays: DaysOf,
   { locale, currency }: Reader,
 ): string {
   const paid = `${amountWords(sunk, currency, locale)} is paid either way.`;
@@ -123,7 +136,7 @@ export function stayBoundWords(
   const bound = `Staying pays only when fewer than ${of100(stayHomeBelow)} buyers of the best day come`;
   return worstFactor === null
     ? `${paid} ${bound}.`
-    : `${paid} ${bound}; a day that is ${worst.weather} brings ${of100(worstFactor)}.`;
+    : `${paid} ${bound}; ${dayOfWeather(weatherTold(worst, ofDays))} brings ${of100(worstFactor)}.`;
 }
 
 /** What a break-even covers, in the order in which they are passed. */
@@ -133,3 +146,6 @@ export const breakEvenNames = {
   everything: 'everything',
   withWriteDown: 'unsold too',
 } as const;
+
+/** In the place of a sum of which a part is not told. */
+export const notKnownYet = 'not known yet';

@@ -23,7 +23,13 @@ export function stallTroubleWords(
         ? 'Nobody has said how many will be asked for, so there is nothing to bring them for. Say it with the goods.'
         : `Nobody has said how many ${trouble.range} will be asked for, so none can be advised. Say it with the goods.`;
     case 'noShares':
-      return `All parts of ${trouble.range} are 0, so none of its designs would be asked for. Give the designs, and the sizes, their parts.`;
+      return `All parts of ${trouble.range} are 0, so none of its designs would be asked for. Give the designs their parts.`;
+    case 'noMix':
+      return `${trouble.range} come in several sizes and are said to have one, so nobody knows how many of each are asked for. Say by whom the sizes go.`;
+    case 'noSizes':
+      return `“${trouble.design}” comes in no size that anybody of ${trouble.range} is said to buy, so none of it would be asked for. Choose whom the sizes go by, or give its sizes shares of your own.`;
+    case 'noPastDay':
+      return 'The forecast goes by stall days before and none is ticked, so nobody knows how many will be asked for. Tick a day that it rests on.';
     case 'noWeather':
       return 'No weather is told, so nobody knows how likely a bad day is. Name the weathers, or one for a stall under a roof.';
     case 'oneWeather':

@@ -92,7 +92,12 @@ export interface StallPlanned {
     /** Spent either way. */
     readonly sunk: number;
     /** What going earns on a day that certainly has the worst weather, before avoidable costs. */
-    readonly worst: { readonly weather: string; readonly earns: number; readonly payPerHour: number | null };
+    readonly worst: {
+      readonly weather: string;
+      readonly weatherIds: readonly string[];
+      readonly earns: number;
+      readonly payPerHour: number | null;
+    };
     /** Weather factor below which staying pays; 0 where going always pays, null where staying always does. */
     readonly stayHomeBelow: number | null;
     readonly verdict: 'go' | 'goUnless' | 'stay';
@@ -128,7 +133,13 @@ export type StallTrouble =
   | { readonly kind: 'jobStopped'; readonly jobId: string; readonly jobName: string }
   | { readonly kind: 'noPrice'; readonly goods: StallGoods; readonly design: string }
   | { readonly kind: 'noForecast'; readonly rangeId: string | null; readonly range: string | null }
+  /** The forecast goes by days before, and none is ticked. */
+  | { readonly kind: 'noPastDay' }
   | { readonly kind: 'noShares'; readonly rangeId: string; readonly range: string }
+  /** Goods said to have one size come in several. */
+  | { readonly kind: 'noMix'; readonly rangeId: string; readonly range: string }
+  /** No size of the mix is one that a design comes in. */
+  | { readonly kind: 'noSizes'; readonly rangeId: string; readonly range: string; readonly design: string }
   | { readonly kind: 'noWeather' }
   /** Of several days, for theirs in every order would be too many. */
   | { readonly kind: 'oneWeather' }

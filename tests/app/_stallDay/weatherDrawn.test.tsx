@@ -27,22 +27,27 @@ function fairWith(names: readonly string[]): StallPlan {
 }
 const NINE = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i'];
 
+/** Of one day: its weathers are called as the sums call them. */
+const oneDay = { days: [], weathers: [] };
+
 describe('the bands of the weathers', () => {
   it('are the eight likeliest, and say of how many', () => {
-    const { bands, all } = bandsOf(fairWith(NINE));
+    const { bands, all } = bandsOf(fairWith(NINE), ({ weather }) => weather);
     expect(bands.map(({ weather }) => weather)).toEqual(NINE.slice(0, 8));
     expect(all).toBe(9);
-    render(<WeatherBands plan={fairWith(NINE)} number={String} share={String} />);
+    render(<WeatherBands stallDay={oneDay} plan={fairWith(NINE)} number={String} share={String} />);
     expect(screen.getByText('height: how likely, the 8 likeliest of 9 weathers')).toBeVisible();
   });
 
   it('say nothing of others where all are drawn', () => {
-    render(<WeatherBands plan={fairWith(NINE.slice(0, 8))} number={String} share={String} />);
+    render(
+      <WeatherBands stallDay={oneDay} plan={fairWith(NINE.slice(0, 8))} number={String} share={String} />,
+    );
     expect(screen.getByText('height: how likely')).toBeVisible();
   });
 
   it('keep two weathers of one name apart', () => {
-    const { bands } = bandsOf(fairWith(['rain', 'rain']));
+    const { bands } = bandsOf(fairWith(['rain', 'rain']), ({ weather }) => weather);
     expect(bands.map(({ mine, advice }) => [mine, advice])).toEqual([
       [900, 910],
       [800, 810],

@@ -4,6 +4,7 @@ import { hoursWords } from '@/app/_words/minutesWords';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import { timesFeeWords } from '@/app/_words/stall/feeWords';
 import { askedForWords, nextTimeWords } from '@/app/_words/stall/notedWords';
+import { dayOfWeather } from '@/app/_words/stall/weatherWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import { type LostStretch, thinBelow } from '@/lib/stall/evening/lostSales';
 import type { PastDay } from '@/lib/stall/evening/pastDay';
@@ -47,7 +48,7 @@ export function resultAnswer({ result, bridge, rows, plan }: Evening, { number }
     ? { key: profit, after: ` where the plan had ${planned}` }
     : {
         key: profit,
-        after: ` for the ${planned} of ${plan.days.length > 1 ? 'days that are' : 'a day that is'} ${bridge.weather}`,
+        after: ` for the ${planned} of ${dayOfWeather({ label: bridge.weather, days: plan.days.length })}`,
       };
 }
 

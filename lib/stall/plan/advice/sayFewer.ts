@@ -1,11 +1,14 @@
 import type { StallAnswer, StallOutcome, StallPlanned } from '@/lib/stall/plan/stallPlanned';
 
+/** A weather at one end, with that of each day. */
+type End = Pick<StallOutcome, 'weather' | 'weatherIds'>;
+
 /** What bringing fewer is said to do; every part of it is true of the plan. */
 interface Fewer {
   readonly fewer: number;
   /** In the best weather, for which the maker brought more. */
-  readonly best: { readonly weather: string; readonly profit: 'same' | 'more' };
-  readonly worst: { readonly weather: string; readonly better: number };
+  readonly best: End & { readonly profit: 'same' | 'more' };
+  readonly worst: End & { readonly better: number };
 }
 
 /** A profit that differs by no more than this is the same to whoever earns it. */
@@ -36,8 +39,8 @@ export function sayFewer(
   if (more < -same || better <= 0) return null;
   return {
     fewer,
-    best: { weather: best.mine.weather, profit: more > same ? 'more' : 'same' },
-    worst: { weather: worst.mine.weather, better },
+    best: { ...endOf(best.mine), profit: more > same ? 'more' : 'same' },
+    worst: { ...endOf(worst.mine), better },
   };
 }
 
@@ -60,6 +63,8 @@ export function fewerOfRange({
 }
 
 // Helpers
+
+const endOf = ({ weather, weatherIds }: StallOutcome): End => ({ weather, weatherIds });
 
 /** The outcomes of both plans in the weather at one end: 1 for that of the largest factor, −1 for the smallest. */
 function endsOf(mine: readonly StallOutcome[], advice: readonly StallOutcome[], side: 1 | -1) {

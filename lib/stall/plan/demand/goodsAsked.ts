@@ -50,6 +50,9 @@ export function goodsAsked(asked: StallAsked, piecesPerTicket: number, leftoverS
   const pieces = rangePieces({ stallDay, past, piecesPerTicket });
   const troubles: StallTrouble[] = [];
   const goods: GoodsAsked[] = [];
+  if (stallDay.forecast.from === 'pastDays' && stallDay.forecast.stallDayIds.length === 0) {
+    return { goods, troubles: [{ kind: 'noPastDay' }] };
+  }
   const noted = notedOf(asked);
   if (stallDay.forecast.from !== 'typed' && [...pieces.values()].every((one) => one === null)) {
     return { goods, troubles: [{ kind: 'noForecast', rangeId: null, range: null }] };
@@ -101,14 +104,18 @@ function goodsOf(
       troubles.push(made);
       return [];
     }
+    const called = design.name === '' ? made.line.name : design.name;
     const sizes = sizesOf(asked, range, made.blank);
     if (sizes === null) {
-      troubles.push(noShares);
+      const of = { rangeId: range.id, range: range.name };
+      troubles.push(
+        range.sizes === null ? { kind: 'noMix', ...of } : { kind: 'noSizes', ...of, design: called },
+      );
       return [];
     }
     return made.blank.sizes.flatMap(({ name }) =>
       goodsOfSize(noted, range, design, made.line, name, {
-        design: design.name === '' ? made.line.name : design.name,
+        design: called,
         expected: pieces * (shares[at] ?? 0) * (sizes.get(name) ?? 0),
         leftoverShare: design.leftoverShare ?? dayShare,
       }),

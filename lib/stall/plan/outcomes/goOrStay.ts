@@ -23,6 +23,7 @@ export function goOrStay(seen: PlanSeen): StallPlanned['goOrStay'] {
     sunk: day.sunk,
     worst: {
       weather: worst?.name ?? '',
+      weatherIds: worst?.weatherIds ?? [],
       earns: earnsWorst,
       payPerHour: day.hours > 0 ? (earnsWorst - avoidable + pay) / day.hours : null,
     },

@@ -31,7 +31,7 @@ const held = (...parts: readonly (readonly [string, string, number])[]) => ({
 });
 
 it.each([
-  [held([TEST_DAY, 'dry', 420], [SECOND, 'dry', 420]), 'the plan had 800.00 when it is dry'],
+  [held([TEST_DAY, 'dry', 420], [SECOND, 'dry', 420]), 'the plan had 800.00 when it is dry on both days'],
   [held([TEST_DAY, 'dry', 420], [SECOND, 'wet', 420]), 'the plan had 300.00 when it is dry and wet'],
   // The other way round, and wet for the longer part of the first day.
   [

@@ -91,8 +91,8 @@ describe('fewer pieces', () => {
   it('are told where they give up nothing when it is dry and lose less when it is wet', () => {
     expect(sayFewer(mine, plan(81, 545.13, -347))).toEqual({
       fewer: 15,
-      best: { weather: 'dry', profit: 'same' },
-      worst: { weather: 'wet', better: 44 },
+      best: { weather: 'dry', weatherIds: ['dry'], profit: 'same' },
+      worst: { weather: 'wet', weatherIds: ['wet'], better: 44 },
     });
     expect(sayFewer(mine, plan(81, 560, -347))?.best.profit).toBe('more');
   });

@@ -282,9 +282,23 @@ describe('what stands in the way of a plan', () => {
       { kind: 'noShares', rangeId: 'mugs', range: 'Mugs' },
     ],
     [
-      'shirts without a mix of sizes',
+      'shirts that are said to have one size',
       { ranges: [{ ...shirts, sizes: null }] },
-      { kind: 'noShares', rangeId: 'shirts', range: 'Shirts' },
+      { kind: 'noMix', rangeId: 'shirts', range: 'Shirts' },
+    ],
+    [
+      'a mix of sizes of which the shirt has none',
+      {
+        ranges: [
+          { ...shirts, designs: [fern], sizes: { from: 'typed', shares: [{ size: 'one size', share: 1 }] } },
+        ],
+      },
+      { kind: 'noSizes', rangeId: 'shirts', range: 'Shirts', design: 'Fern' },
+    ],
+    [
+      'a forecast by days before of which none is ticked',
+      { forecast: { from: 'pastDays', stallDayIds: [], footfallRatio: 1 } },
+      { kind: 'noPastDay' },
     ],
     [
       'a job that is gone',

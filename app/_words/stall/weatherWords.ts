@@ -1,0 +1,76 @@
+import { listed } from '@/app/_words/listed';
+import type { StallDay } from '@/shared/schemas/stallDay';
+
+/** Days of selling and the weathers they may have, of a stall day or of its fixed plan. */
+interface WeatherDays {
+  readonly days: readonly Pick<StallDay['days'][number], 'weight'>[];
+  readonly weathers: readonly Pick<StallDay['weathers'][number], 'id' | 'name'>[];
+}
+
+/** A weather of one day, or one of each day. */
+interface WeatherOfDays {
+  /** As the sums name it. */
+  readonly weather: string;
+  readonly weatherIds: readonly string[];
+}
+
+/** A weather as sentences name it. */
+export interface WeatherTold {
+  readonly label: string;
+  /** Days it is of. */
+  readonly days: number;
+}
+
+/** @returns what a weather is called: “wet”, “showers on both days”, “dry and wet”; “wet, then dry” where days differ in weight */
+export function weatherLabel(
+  { weather, weatherIds }: WeatherOfDays,
+  { days, weathers }: WeatherDays,
+): string {
+  const names = weatherIds.map((id) => weathers.find((one) => one.id === id)?.name);
+  const known = names.flatMap((name) => name ?? []);
+  const [first] = known;
+  if (names.length < 2 || known.length < names.length || first === undefined) return weather;
+  if (new Set(weatherIds).size === 1) return `${first} on ${all(names.length)}`;
+  const isInOrder = new Set(days.map(({ weight }) => weight)).size > 1;
+  return isInOrder ? known.join(', then ') : listed(known);
+}
+
+/** @returns the same with the days it is of */
+export const weatherTold = (weather: WeatherOfDays, days: WeatherDays): WeatherTold => ({
+  label: weatherLabel(weather, days),
+  days: weather.weatherIds.length,
+});
+
+/** @returns “when it is wet”, “with showers” */
+export const whenWeather = (label: string): string =>
+  isQuality(label) ? `when it is ${label}` : `with ${label}`;
+
+/** @returns “a day that is wet”, “a day of showers”, “wet on both days” */
+export function dayOfWeather({ label, days }: WeatherTold): string {
+  if (days > 1) return label;
+  return isQuality(label) ? `a day that is ${label}` : `a day of ${label}`;
+}
+
+/** @returns “on a day that is certainly wet”, “on a day that is sure to bring showers”, “certainly wet on both days” */
+export function certainly({ label, days }: WeatherTold): string {
+  if (days > 1) return `certainly ${label}`;
+  return isQuality(label) ? `on a day that is certainly ${label}` : `on a day that is sure to bring ${label}`;
+}
+
+/** @returns “unless it is sure to be wet”, “unless it is sure to bring showers” */
+export const unlessSure = (label: string): string =>
+  `unless it is sure to ${isQuality(label) ? 'be' : 'bring'} ${label}`;
+
+// Helpers
+
+const all = (days: number): string => (days === 2 ? 'both days' : `all ${days} days`);
+
+const qualities: ReadonlySet<string> = new Set(
+  'bad bright clear cold cool damp fair fine good grey hot mild mixed overcast warm wet'.split(' '),
+);
+
+/** Whether a name says how a day is, as “wet” and “rainy” do, and not what comes, as “showers” does. */
+function isQuality(label: string): boolean {
+  const [word = ''] = label.toLowerCase().split(/[\s,]/);
+  return qualities.has(word) || /[^aeiou]y$/.test(word);
+}
