@@ -3,7 +3,7 @@ import { designKey } from '@/lib/stall/designKey';
 import type { StallRange } from '@/shared/schemas/stallDay';
 
 /** A line that may be brought, with the names of both. */
-export interface LineOfJob {
+interface LineOfJob {
   readonly jobId: string;
   readonly lineId: string;
   readonly job: string;

@@ -13,10 +13,10 @@ import styles from './PiecesRuler.module.css';
 type PiecesRulerProps = Readonly<{
   /** Pieces from which on something is earned back, in rising order; their figures are whole. */
   breakEvens: readonly RulerMark[];
-  /** Pieces sold in a weather. */
+  /** Pieces sold in a weather, the likeliest first. */
   weathers: readonly RulerMark[];
-  /** Beside the title: which weathers these are; null where they are all. */
-  note?: string | null;
+  /** Beside the title: which weathers these are, of so many; null where they are all. */
+  note?: (shown: number) => string | null;
   /** A figure as it is written. */
   format: (pieces: number) => string;
 }>;
@@ -28,29 +28,34 @@ const GAP_PX = 10;
 const PLATE_PADDING_PX = 18;
 
 /** Pieces sold from left to right: what each earns back beneath the bar, how far each weather comes above it. */
-export function PiecesRuler({ breakEvens, weathers, note = null, format }: PiecesRulerProps) {
+export function PiecesRuler({ breakEvens, weathers, note, format }: PiecesRulerProps) {
   const box = useRef<HTMLDivElement>(null);
   const widthPx = useWidth(box, 480);
   const scale = useTextScale(box);
   const id = useId();
   const bounds = rulerBounds([...breakEvens, ...weathers].map(({ value }) => value));
   const at = (value: number) => percent(ratioOnRuler(value, bounds));
-  const above = weathers.toSorted((one, other) => one.value - other.value);
-  const plates = above.map(({ label, value }) => ({
-    ratio: ratioOnRuler(value, bounds),
-    widthPx: (`${label} ${format(value)}`.length * PLATE_PX + PLATE_PADDING_PX) * scale,
-  }));
+  const platesOf = (marks: readonly RulerMark[]) =>
+    marks.map(({ label, value }) => ({
+      ratio: ratioOnRuler(value, bounds),
+      widthPx: (`${label} ${format(value)}`.length * PLATE_PX + PLATE_PADDING_PX) * scale,
+    }));
+  // Where not all are drawn anyway, only as many as have room for their names: none is named beneath and not on the bar.
+  const isOfMore = note?.(weathers.length) != null;
+  const above = withRoom(weathers, isOfMore, (marks) => placeLabels(platesOf(marks), widthPx) !== null);
+  const plates = platesOf(above);
   const names = breakEvens.map(({ label, value }) => ({
     ratio: ratioOnRuler(value, bounds),
     widthPx: (Math.max(label.length * LETTER_PX, format(value).length * PLATE_PX) + GAP_PX) * scale,
   }));
+  const told = note?.(above.length) ?? null;
   const plateAt = placeLabels(plates, widthPx);
   const nameAt = placeLabels(names, widthPx);
   const barY = plateAt === null ? 4 : 40;
   const high = barY + (nameAt === null ? 24 : 62);
   return (
     <div className={styles.ruler} ref={box}>
-      <p className={styles.title}>pieces sold{note !== null && `, ${note}`}</p>
+      <p className={styles.title}>pieces sold{told !== null && `, ${told}`}</p>
       <svg className={styles.drawing} width="100%" height={high * scale} aria-hidden="true" focusable="false">
         <defs>
           <linearGradient id={`${id}-heat`}>
@@ -150,6 +155,21 @@ export function PiecesRuler({ breakEvens, weathers, note = null, format }: Piece
 }
 
 // Helpers
+
+/** Fewer than this tell nothing of a spread: rather all stand in the list beneath, unnamed on the ruler. */
+const LEAST = 2;
+
+/** @returns the first marks in rising order: as many as have room for their names where some may go, all where even two have none. */
+function withRoom(
+  marks: readonly RulerMark[],
+  mayDrop: boolean,
+  hasRoom: (rising: readonly RulerMark[]) => boolean,
+): readonly RulerMark[] {
+  const rising = (count: number) => marks.slice(0, count).toSorted((one, other) => one.value - other.value);
+  for (let count = marks.length; mayDrop && count >= LEAST; count--)
+    if (hasRoom(rising(count))) return rising(count);
+  return rising(marks.length);
+}
 
 type ToldProps = Readonly<{
   marks: readonly RulerMark[];

@@ -73,7 +73,7 @@ function Pieces({ plan: { mine }, on }: PartProps) {
       weathers={drawn.map((outcome) => ({
         ...{ id: outcomeKey(outcome), label: weatherLabel(outcome, on.stallDay), value: outcome.sold },
       }))}
-      note={drawn.length < outcomes.length ? likeliestWords(drawn.length, outcomes.length) : null}
+      note={(shown) => (shown < outcomes.length ? likeliestWords(shown, outcomes.length) : null)}
       format={whole}
     />
   );

@@ -15,7 +15,7 @@ interface WeatherOfDays {
 }
 
 /** A weather as sentences name it. */
-export interface WeatherTold {
+interface WeatherTold {
   readonly label: string;
   /** Days it is of. */
   readonly days: number;

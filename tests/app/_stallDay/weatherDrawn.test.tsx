@@ -67,8 +67,36 @@ describe('the bands of the weathers', () => {
 
 describe('the ruler of pieces', () => {
   it('says which weathers stand above it where those are not all', () => {
-    const weathers = [{ id: 'w', label: 'dry', value: 70 }];
-    render(<PiecesRuler breakEvens={[]} weathers={weathers} note={likeliestWords(4, 9)} format={String} />);
+    const weathers = [10, 30, 50, 70].map((value) => ({ id: `w${value}`, label: 'dry', value }));
+    render(
+      <PiecesRuler
+        breakEvens={[]}
+        weathers={weathers}
+        note={(shown) => likeliestWords(shown, 9)}
+        format={String}
+      />,
+    );
     expect(screen.getByText('pieces sold, the 4 likeliest of 9 weathers')).toBeVisible();
+  });
+
+  it('is without those whose names have no room, so that none is named beneath and not on the bar', () => {
+    const days = ['dry on both days', 'dry and showers', 'dry and wet', 'showers on both days'];
+    const weathers = days.map((label, at) => ({ id: label, label, value: 70 - 10 * at }));
+    const { container, rerender } = render(
+      <PiecesRuler
+        breakEvens={[]}
+        weathers={weathers}
+        note={(shown) => likeliestWords(shown, 6)}
+        format={String}
+      />,
+    );
+    // Two names of some 180 px stand in 480, three do not.
+    expect(screen.getByText('pieces sold, the 2 likeliest of 6 weathers')).toBeVisible();
+    const named = () => [...container.querySelectorAll('svg text')].map(({ textContent }) => textContent);
+    expect(named()).toEqual(['dry and showers 60', 'dry on both days 70']);
+    // Where these are all there are, none goes.
+    rerender(<PiecesRuler breakEvens={[]} weathers={weathers} note={() => null} format={String} />);
+    expect(named()).toEqual([]);
+    expect(screen.getAllByRole('listitem')).toHaveLength(4);
   });
 });
