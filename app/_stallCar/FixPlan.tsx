@@ -12,10 +12,15 @@ import {
   planObstacleWords,
   takenWords,
 } from '@/app/_words/stall/carWords';
+import { dayLoadWords } from '@/app/_words/stall/dayLoadWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { dayLoads } from '@/lib/stall/car/dayLoads';
 import { planSeries } from '@/lib/stall/car/plansOf';
+import { daysInOrder } from '@/lib/stall/sellingDays';
+import type { StallPlan } from '@/shared/schemas/stallPapers';
 import styles from './Car.module.css';
 import type { CarOnScreen, StallPart } from './carOnScreen';
 import { takePlanBack } from './takingBack';
@@ -68,6 +73,10 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
       0,
     );
   const [toCar, toHome] = [moved('van'), moved('home')];
+  const brought =
+    plans.counts?.body ?? (toIssue?.kind === 'ready' ? toIssue.body({ count: 1, letter: null }) : null);
+  const byDay =
+    brought === null ? null : loadsTold(brought, part.today, usableLocale(workspace.workshop.locale));
   const words = [...new Set(obstacles.map(planObstacleWords))];
   return (
     <div className={styles.rows}>
@@ -88,6 +97,7 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
       {words.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {byDay !== null && <p className={styles.quiet}>{byDay}</p>}
       <div className={styles.acts}>
         {plans.counts !== null && (
           <ButtonLink kind={differences === null ? 'strong' : 'plain'} href={`/stall/${id}/count`}>
@@ -126,4 +136,18 @@ export function FixPlan({ part, car }: Readonly<{ part: StallPart; car: CarOnScr
       </p>
     </div>
   );
+}
+
+// Helpers
+
+/** What of all that is brought goes to the table for each day. */
+function loadsTold(
+  { goods, days }: Pick<StallPlan, 'goods' | 'days'>,
+  today: string,
+  locale: string,
+): string | null {
+  const loads = goods.map(({ bring }) => dayLoads(bring, days));
+  const ofDays = daysInOrder({ days }).map(({ day }) => day);
+  const sums = ofDays.map((_, at) => loads.reduce((sum, load) => sum + (load[at] ?? 0), 0));
+  return dayLoadWords(ofDays, sums, { today, locale });
 }

@@ -7,12 +7,15 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { dayPressWords } from '@/app/_words/stall/dayLoadWords';
 import { homeWords, leftInCarWords } from '@/app/_words/stall/homeWords';
 import { keptWords, makingAnswer, makingLines, nameOfDay } from '@/app/_words/stall/makingWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { dayPresses } from '@/lib/stall/car/dayLoads';
 import { leftInCar } from '@/lib/stall/car/leftInCar';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { HomeCount } from './HomeCount';
 import styles from './Making.module.css';
@@ -39,6 +42,14 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
   const seen = seenMaking(making, answer);
   const { piles, papers, entries } = workspace;
   const left = leftInCar({ piles, moves: entries.stockMove }, papers);
+  const byDay =
+    answer.kind !== 'planned' || seen.pieces === 0
+      ? null
+      : dayPressWords(
+          daysInOrder(stallDay).map(({ day }) => day),
+          dayPresses(answer.goods, stallDay.days),
+          { today: making.today, locale },
+        );
   const isOpen = making.jobs.some(({ isSet }) => !isSet);
   return (
     <CardSection
@@ -60,6 +71,7 @@ export function MakingSection({ workspace, id, stallDay, answer, numeral }: Maki
               {words}
             </li>
           ))}
+        {byDay !== null && <li>{byDay}</li>}
         {making.jobs.flatMap((job) => {
           const words = keptWords(job);
           return words === null ? [] : [<li key={job.designId}>{words}</li>];
