@@ -45,7 +45,7 @@ export const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** @returns pieces by what a key says of them. */
-export function piecesBy(
+function piecesBy(
   wanted: readonly Wanted[],
   keyOf: (one: Wanted) => string,
 ): ReadonlyMap<string, number> {
