@@ -44,16 +44,6 @@ export const hourlyWhenDry = ({ sellingHours, weather }: PastDay, pieces: number
 export const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** @returns pieces by what a key says of them. */
-function piecesBy(
-  wanted: readonly Wanted[],
-  keyOf: (one: Wanted) => string,
-): ReadonlyMap<string, number> {
-  const pieces = new Map<string, number>();
-  for (const one of wanted) pieces.set(keyOf(one), (pieces.get(keyOf(one)) ?? 0) + one.pieces);
-  return pieces;
-}
-
 /** @returns pieces of a range asked for on days before, by size. */
 export const wantedSizes = (
   ranges: readonly StallRange[],
@@ -80,6 +70,13 @@ export function ownPieces(
 }
 
 // Helpers
+
+/** @returns pieces by what a key says of them. */
+function piecesBy(wanted: readonly Wanted[], keyOf: (one: Wanted) => string): ReadonlyMap<string, number> {
+  const pieces = new Map<string, number>();
+  for (const one of wanted) pieces.set(keyOf(one), (pieces.get(keyOf(one)) ?? 0) + one.pieces);
+  return pieces;
+}
 
 function rangeOf(ranges: readonly StallRange[], one: Wanted): StallRange | undefined {
   const key = designKey(one);
