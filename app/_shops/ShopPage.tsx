@@ -10,7 +10,14 @@ import { ListRow, RowList } from '@/app/_controls/RowList';
 import { usePageName } from '@/app/_controls/usePageName';
 import { Answer } from '@/app/_docket/common/Answer';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
-import { dueAnswer, gradedName, lateLines, nameTaken, shelfAnswer } from '@/app/_words/stall/shopWords';
+import {
+  dueAnswer,
+  eachWords,
+  gradedName,
+  lateLines,
+  nameTaken,
+  shelfAnswer,
+} from '@/app/_words/stall/shopWords';
 import { gatheredAt } from '@/lib/stall/shops/consignedEntries';
 import { shelfKey } from '@/lib/stall/shops/shelfKey';
 import { isNameTaken, shopNames, shopRenamed } from '@/lib/stall/shops/shopNames';
@@ -85,6 +92,7 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
               <ListRow key={shelfKey(goods)} acts={null}>
                 <strong>{formatter.number(goods.quantity, 0)}</strong>{' '}
                 <bdi>{gradedName(nameOf(goods), goods.grade)}</bdi>
+                {goods.quantity > 0 && <span className={styles.quiet}>, {eachWords(goods, locale)}</span>}
                 {goods.quantity < 0 && (
                   <span className={styles.caution}>
                     : more was sold than was noted to go there. Note what is missing here.

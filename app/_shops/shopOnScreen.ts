@@ -37,7 +37,7 @@ export interface ShopOnScreen {
 export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
   const today = useToday();
   const { shops, piles, jobs, workshop, entries } = workspace;
-  const { shopStatement, shopPayment, stockMove, stockTransfer, stockCount } = entries;
+  const { shopPrice, shopStatement, shopPayment, stockMove, stockTransfer, stockCount } = entries;
   const stock = useMemo(
     () => inOrder([...stockMove, ...stockTransfer, ...stockCount]),
     [stockMove, stockTransfer, stockCount],
@@ -45,10 +45,10 @@ export function useShops(workspace: ReadyWorkspace): readonly ShopOnScreen[] {
   const folded = useMemo(
     () =>
       Object.entries(shops).map(([shopId, shop]) => {
-        const noted = { piles, stock, statements: shopStatement, payments: shopPayment };
-        return { shopId, shop, standing: shopStanding(shopId, shop, noted) };
+        const told = { statements: shopStatement, payments: shopPayment, prices: shopPrice };
+        return { shopId, shop, standing: shopStanding(shopId, shop, { piles, stock, ...told }) };
       }),
-    [shops, piles, stock, shopStatement, shopPayment],
+    [shops, piles, stock, shopStatement, shopPayment, shopPrice],
   );
   const lines = useMemo(
     () =>

@@ -41,7 +41,7 @@ export function pricesOnScreen(
     ...{ answer, stallDay, terms, step },
     ceilingOf: ({ jobId, lineId }) =>
       jobs.get(jobId)?.lines.find(({ id }) => id === lineId)?.marketCeiling ?? null,
-    atShopOf: dearestAtShops(shops, entries.shopStatement, workshop.currency),
+    atShopOf: dearestAtShops(shops, [...entries.shopStatement, ...entries.shopPrice], workshop.currency),
   });
 }
 

@@ -23,9 +23,11 @@ import {
 } from '@/shared/schemas/orderEvents';
 import {
   type ShopPayment,
+  type ShopPrice,
   type ShopStatement,
   type StallTap,
   shopPaymentSchema,
+  shopPriceSchema,
   shopStatementSchema,
   stallTapSchema,
 } from '@/shared/schemas/stallEvents';
@@ -134,6 +136,15 @@ const stallTap: KindDescriptor<StallTap, 'entry'> = {
     { to: 'paper', id: planId, path: ['planId'] },
   ],
 };
+const shopPrice: KindDescriptor<ShopPrice, 'entry'> = {
+  ...first,
+  word: 'price agreed with a shop',
+  schema: shopPriceSchema,
+  linksOf: ({ shopId, goods }) => [
+    { to: 'shop', id: shopId, path: ['shopId'] },
+    { to: 'job', id: goods.jobId, path: ['goods', 'jobId'] },
+  ],
+};
 const shopStatement: KindDescriptor<ShopStatement, 'entry'> = {
   ...first,
   word: 'statement of a shop',
@@ -178,6 +189,7 @@ export const entryKinds = {
   payout,
   expense,
   stallTap,
+  shopPrice,
   shopStatement,
   shopPayment,
   issuing,

@@ -85,6 +85,17 @@ export const stallTapSchema = z.strictObject({
   tap: tapSchema,
 });
 
+/** What was agreed with a shop that it asks for one, as the goods were brought there. */
+export const shopPriceSchema = z.strictObject({
+  shopId: idSchema,
+  day: daySchema,
+  goods: stallGoodsSchema,
+  grade: z.enum(stockGrades),
+  currency: currencySchema,
+  /** As its way of selling writes prices; nothing is noted where none was agreed. */
+  eachMinor: z.int().min(1).max(1e12),
+});
+
 /** What a shop says it sold. */
 export const shopStatementSchema = z.strictObject({
   shopId: idSchema,
@@ -123,5 +134,6 @@ export const shopPaymentSchema = z.strictObject({
 export type StallTap = z.infer<typeof stallTapSchema>;
 export type Tap = z.infer<typeof tapSchema>;
 export type StallPay = (typeof stallPayWays)[number];
+export type ShopPrice = z.infer<typeof shopPriceSchema>;
 export type ShopStatement = z.infer<typeof shopStatementSchema>;
 export type ShopPayment = z.infer<typeof shopPaymentSchema>;

@@ -1,7 +1,7 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import type { SettledStatement, ShopStanding, shopLate } from '@/lib/stall/shops/shopStanding';
+import type { SettledStatement, ShelfGoods, ShopStanding, shopLate } from '@/lib/stall/shops/shopStanding';
 import type { ShopTerms, StatementDue } from '@/lib/stall/shops/statementDue';
 import type { ShopStatement } from '@/shared/schemas/stallEvents';
 import type { StockGrade } from '@/shared/schemas/stock';
@@ -13,6 +13,35 @@ export const goodsName = (line: string | null, size: string): string =>
 /** @example 'Fern shirt, M, second grade' */
 export const gradedName = (name: string, grade: StockGrade): string =>
   grade === 'second' ? `${name}, second grade` : name;
+
+/** @returns what a shop asks for one of some goods. */
+export const eachWords = ({ each }: Pick<ShelfGoods, 'each'>, locale: string): string =>
+  each === null ? 'no price agreed' : `${minorMoney(each.minor, each.currency, locale)} each`;
+
+/** Where the price comes from that a shop is to ask, before one is typed. */
+export interface PriceBegun {
+  /** Currency units. */
+  readonly price: number;
+  readonly from: 'shop' | 'plan' | 'list';
+  /** Of the paper; '' for the shop. */
+  readonly title: string;
+}
+
+/** @returns what stands beside the price agreed; of null where it was typed or nothing is known. */
+export function agreedHint(begun: PriceBegun | null): string {
+  if (begun === null) return 'Left empty it is not agreed yet; the statement asks again.';
+  const { from, title } = begun;
+  switch (from) {
+    case 'shop':
+      return 'As before at this shop.';
+    case 'plan':
+      return `As planned for ${title}. Change it to what was agreed.`;
+    case 'list':
+      return `As on the list ${title}. Change it to what was agreed.`;
+    default:
+      return from satisfies never;
+  }
+}
 
 /** @returns what lies there and what it is worth, in one line. */
 export function shelfAnswer(

@@ -83,6 +83,10 @@ const families: readonly Family[] = [
     together: '',
   },
   {
+    kinds: [{ of: ['shopPrice'], one: 'price agreed with a shop', many: 'prices agreed with shops' }],
+    together: '',
+  },
+  {
     kinds: [
       { of: ['shopStatement'], one: 'statement of a shop', many: 'statements of shops' },
       { of: ['shopPayment'], one: 'payment of a shop', many: 'payments of shops' },

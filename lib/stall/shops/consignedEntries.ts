@@ -1,6 +1,6 @@
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { ShopStatement } from '@/shared/schemas/stallEvents';
+import type { ShopPrice, ShopStatement } from '@/shared/schemas/stallEvents';
 import type {
   StockCount,
   StockGrade,
@@ -14,6 +14,7 @@ type Noted =
   | { readonly kind: 'stockCount'; readonly body: StockCount }
   | { readonly kind: 'stockMove'; readonly body: StockMove }
   | { readonly kind: 'stockTransfer'; readonly body: StockTransfer }
+  | { readonly kind: 'shopPrice'; readonly body: ShopPrice }
   | { readonly kind: 'shopStatement'; readonly body: ShopStatement };
 
 const HOME: StockPlace = { kind: 'home' };
@@ -32,15 +33,24 @@ interface GoodsOut {
   readonly quantity: number;
   /** How many lay at home before, as somebody counted just now; null where that is known. */
   readonly counted: number | null;
+  /** What the shop is to ask for one, and by which day that was agreed; null where nothing was. */
+  readonly agreed: Pick<ShopPrice, 'shopId' | 'day' | 'currency' | 'eachMinor'> | null;
 }
 
-/** @returns what is noted when goods go from home to a shop in their grade: the count that comes first, and the way there. */
-export function outEntries(shop: string, { goods, grade, quantity, counted }: GoodsOut): readonly Noted[] {
+/**
+ * @returns what is noted when goods go from home to a shop in their grade: the count that comes first, the way there,
+ * and the price agreed
+ */
+export function outEntries(
+  shop: string,
+  { goods, grade, quantity, counted, agreed }: GoodsOut,
+): readonly Noted[] {
   const item = finishedItem(goods);
   const home = { item, place: HOME, grade };
   return [
     ...(counted === null ? [] : [{ kind: 'stockCount', body: { ...home, quantity: counted } } as const]),
     { kind: 'stockTransfer', body: { from: home, to: { ...home, place: shopPlace(shop) }, quantity } },
+    ...(agreed === null ? [] : [{ kind: 'shopPrice', body: { ...agreed, goods, grade } } as const]),
   ];
 }
 

@@ -4,17 +4,18 @@ import { addDays, daysBetween } from '@/shared/days';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { ShopPayment, ShopStatement } from '@/shared/schemas/stallEvents';
+import type { ShopPayment, ShopPrice, ShopStatement } from '@/shared/schemas/stallEvents';
 import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 import { outSince } from './outSince';
 import { shelfKey } from './shelfKey';
 import { shopNames } from './shopNames';
-import { statementsOf, toldPrices } from './toldPrices';
+import { ofShop, type Telling, toldPrices } from './toldPrices';
 
 /** What was noted of shops and their goods, all in force. */
 interface ShopNoted {
   readonly piles: readonly Pile[];
   readonly statements: readonly Entry<'shopStatement', ShopStatement>[];
+  readonly prices: readonly Entry<'shopPrice', ShopPrice>[];
   readonly payments: readonly Payment[];
   /** In order. */
   readonly stock: readonly StockEntry[];
@@ -33,7 +34,7 @@ export interface ShelfGoods extends StallGoods {
   readonly grade: StockGrade;
   /** Below 0 where more was sold than was ever brought. */
   readonly quantity: number;
-  /** What the shop asked for one by its last statement that told; null where none did. */
+  /** What the shop asks for one, as last agreed when goods were brought or told by a statement; null where neither. */
   readonly each: Sum | null;
 }
 
@@ -51,7 +52,7 @@ export interface SettledStatement {
 export interface ShopStanding {
   readonly shelf: readonly ShelfGoods[];
   readonly pieces: number;
-  /** The goods at the shop's last prices, by currency; what it never told a price of is counted in `unpriced`. */
+  /** The goods at the shop's last prices, by currency; what nobody told a price of is counted in `unpriced`. */
   readonly worth: readonly Sum[];
   readonly unpriced: number;
   /** The last first. */
@@ -71,13 +72,14 @@ export function shopStanding(
   shop: Pick<Shop, 'name' | 'knownAs'>,
   noted: ShopNoted,
 ): ShopStanding {
-  const own = statementsOf(shopId, noted.statements);
+  const own = ofShop(shopId, noted.statements);
+  const prices = ofShop(shopId, noted.prices);
   const payments = noted.payments.filter(({ body }) => body.shopId === shopId);
   const statements = own.map((entry) => settled(entry, payments));
   const here = new Set(own.map(({ id }) => id));
   const credits = payments.filter(({ body }) => !here.has(body.statementId));
   const names = shopNames(shop);
-  const shelf = shelfOf(names, noted.piles, own);
+  const shelf = shelfOf(names, noted.piles, [...own, ...prices]);
   const there = shelf.filter(({ quantity }) => quantity > 0);
   const sums = there.flatMap(({ each, quantity }) =>
     each === null ? [] : [{ ...each, minor: each.minor * quantity }],
@@ -144,9 +146,9 @@ const piecesOf = (rows: readonly ShelfGoods[]): number =>
 function shelfOf(
   names: ReadonlySet<string>,
   piles: readonly Pile[],
-  statements: ShopNoted['statements'],
+  telling: readonly Telling[],
 ): readonly ShelfGoods[] {
-  const told = toldPrices(statements);
+  const told = toldPrices(telling);
   const shelf = new Map<string, ShelfGoods>();
   for (const { item, place, grade, quantity } of piles) {
     if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;

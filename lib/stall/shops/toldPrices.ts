@@ -4,10 +4,11 @@ import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallGoods } from '@/shared/schemas/stallDay';
-import type { ShopStatement } from '@/shared/schemas/stallEvents';
+import type { ShopPrice, ShopStatement } from '@/shared/schemas/stallEvents';
 import { shelfKey } from './shelfKey';
 
-type Statement = Entry<'shopStatement', ShopStatement>;
+/** What tells a price of a shop. */
+export type Telling = Entry<'shopStatement', ShopStatement> | Entry<'shopPrice', ShopPrice>;
 
 /** A price of a shop, as it is written there. */
 export interface AtShop {
@@ -16,22 +17,22 @@ export interface AtShop {
   readonly price: number;
 }
 
-/** @returns the statements of a shop, the last first. */
-export const statementsOf = (shopId: string, statements: readonly Statement[]): readonly Statement[] =>
-  statements
-    .filter(({ body }) => body.shopId === shopId)
-    .toSorted((a, b) => daysBetween(a.body.day, b.body.day) || b.at - a.at || b.count - a.count);
+/** @returns what was noted of a shop, the last first: by the day it is of, else as it was noted. */
+export const ofShop = <Noted extends Dated & { readonly body: { readonly shopId: string } }>(
+  shopId: string,
+  noted: readonly Noted[],
+): readonly Noted[] => noted.filter(({ body }) => body.shopId === shopId).toSorted(lastFirst);
 
 /**
- * @param statements of one shop, the last first
- * @returns by `shelfKey` what it asked for one by the last statement that told, whole minor units
+ * @param telling what one shop told in statements and what was agreed with it, in any order
+ * @returns by `shelfKey` what it asks for one by the last of them that told, whole minor units
  */
 export function toldPrices(
-  statements: readonly Statement[],
+  telling: readonly Telling[],
 ): ReadonlyMap<string, { readonly currency: string; readonly minor: number }> {
   const told = new Map<string, { readonly currency: string; readonly minor: number }>();
-  for (const { body } of statements) {
-    for (const { goods, grade, eachMinor } of body.rows) {
+  for (const { body } of telling.toSorted(lastFirst)) {
+    for (const { goods, grade, eachMinor } of 'rows' in body ? body.rows : [body]) {
       const key = shelfKey({ ...goods, grade });
       if (eachMinor > 0 && !told.has(key)) told.set(key, { currency: body.currency, minor: eachMinor });
     }
@@ -40,18 +41,19 @@ export function toldPrices(
 }
 
 /**
+ * @param telling of all shops, in any order
  * @param currency of the stall; what a shop asks in another one is held against nothing
  * @returns the most that a shop asked last for such goods that are no seconds; null where none told. Shops that were
  *   put away count no more.
  */
 export function dearestAtShops(
   shops: Readonly<Record<string, Shop>>,
-  statements: readonly Statement[],
+  telling: readonly Telling[],
   currency: string,
 ): (goods: StallGoods) => AtShop | null {
   const told = Object.entries(shops)
     .filter(([, { archivedOn }]) => archivedOn === null)
-    .map(([shopId, { name }]) => ({ shop: name, prices: toldPrices(statementsOf(shopId, statements)) }));
+    .map(([shopId, { name }]) => ({ shop: name, prices: toldPrices(ofShop(shopId, telling)) }));
   const dearest = new Map<string, AtShop | null>();
   return (goods) => {
     const key = goodsKey(goods);
@@ -72,3 +74,10 @@ export function dearestAtShops(
 /** @returns the dearest of some prices; null where there are none. */
 export const dearestOf = (asked: readonly AtShop[]): AtShop | null =>
   asked.reduce<AtShop | null>((most, one) => (most === null || one.price > most.price ? one : most), null);
+
+// Helpers
+
+type Dated = Pick<Entry, 'at' | 'count'> & { readonly body: { readonly day: string } };
+
+const lastFirst = (one: Dated, other: Dated): number =>
+  daysBetween(one.body.day, other.body.day) || other.at - one.at || other.count - one.count;

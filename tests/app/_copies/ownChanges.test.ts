@@ -39,6 +39,7 @@ const none: Facts = {
     payout: [],
     expense: [],
     stallTap: [],
+    shopPrice: [],
     shopStatement: [],
     shopPayment: [],
     issuing: [],

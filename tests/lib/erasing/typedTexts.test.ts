@@ -35,6 +35,7 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   // What lies at a shop lies there under its name.
   shop: ['name', 'knownAs.name', 'attachments.mediaType'],
   stallTap: ['currency', 'tap.goods.size', 'tap.back.size', 'tap.out.size'],
+  shopPrice: ['currency', 'goods.size'],
   shopStatement: ['currency', 'rows.goods.size'],
   shopPayment: ['currency'],
 };

@@ -36,6 +36,7 @@ const standing = (entries: readonly Entry[], shop = SHOP) =>
     piles: foldStock(stockOf(entries)),
     stock: stockOf(entries),
     statements: of(entries, 'shopStatement'),
+    prices: of(entries, 'shopPrice'),
     payments: of(entries, 'shopPayment'),
   });
 
@@ -51,7 +52,7 @@ const paid = (statementId: string, amountMinor: number): readonly Noted[] => [
   },
 ];
 /* Eight lay at home, six went to the shop. */
-const out = outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 6, counted: 8 });
+const out = outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 6, counted: 8, agreed: null });
 
 describe('goods at a shop', () => {
   it('leave home and lie there, unpriced until it told a price', () => {
@@ -66,6 +67,46 @@ describe('goods at a shop', () => {
     expect(home?.quantity).toBe(2);
   });
 
+  it('are worth what was agreed as they were brought, until another price is agreed or told', () => {
+    const bring = (eachMinor: number | null, day = TEST_DAY) =>
+      outEntries('Corner shop', {
+        ...{ goods: fern, grade: 'first', quantity: 3, counted: null },
+        agreed: eachMinor === null ? null : { shopId: 'corner', day, currency: 'USD', eachMinor },
+      });
+    const eachOf = (...steps: readonly (readonly Noted[])[]) =>
+      standing(written(...steps)).shelf[0]?.each?.minor;
+    const told = (day: string) => statementEntries('Corner shop', statement(1, 0, 1680, day));
+    expect(standing(written(out, bring(2600)))).toMatchObject({
+      // Six came without a price and three with one: one price holds for all nine, 9 × 26.00.
+      shelf: [{ ...fern, quantity: 9, each: { currency: 'USD', minor: 2600 } }],
+      ...{ worth: [{ currency: 'USD', minor: 23400 }], unpriced: 0 },
+    });
+    expect(eachOf(bring(2600), bring(3000))).toBe(3000);
+    // Brought again without a word on the price it stays.
+    expect(eachOf(bring(2600), bring(null))).toBe(2600);
+    // A statement at 28.00 after it, and one that is noted late, of a day before it was agreed.
+    expect(eachOf(bring(2600), told(TEST_DAY))).toBe(2800);
+    expect(eachOf(bring(2600), told(addDays(TEST_DAY, -1)))).toBe(2600);
+    expect(eachOf(told(TEST_DAY), bring(2600, addDays(TEST_DAY, 1)))).toBe(2600);
+  });
+
+  it('are not worth what was agreed with another shop, or of another grade', () => {
+    const agreed = { shopId: 'mill', day: TEST_DAY, currency: 'USD', eachMinor: 2600 };
+    const row = { goods: fern, quantity: 2, counted: null };
+    expect(
+      standing(written(outEntries('Corner shop', { ...row, grade: 'first', agreed }))).shelf[0]?.each,
+    ).toBe(null);
+    const second = outEntries('Corner shop', {
+      ...row,
+      grade: 'second',
+      agreed: { ...agreed, shopId: 'corner' },
+    });
+    expect(standing(written(out, second)).shelf.map(({ grade, each }) => [grade, each?.minor])).toEqual([
+      ['first', undefined],
+      ['second', 2600],
+    ]);
+  });
+
   it('are fewer by what a statement sold and missed, and worth its price', () => {
     // Six less two sold less one missing; three at 28.00.
     expect(standing(written(out, statementEntries('Corner shop', statement(2, 1, 3360))))).toMatchObject({
@@ -75,7 +116,13 @@ describe('goods at a shop', () => {
   });
 
   it('are those of this shop alone, not what lies at another or at home', () => {
-    const there = outEntries('Mill shop', { goods: fern, grade: 'first', quantity: 6, counted: 8 });
+    const there = outEntries('Mill shop', {
+      goods: fern,
+      grade: 'first',
+      quantity: 6,
+      counted: 8,
+      agreed: null,
+    });
     expect(standing(written(there))).toMatchObject({
       shelf: [],
       ...{ pieces: 0, unpriced: 0, outSince: null },
@@ -222,7 +269,7 @@ describe('a shop under a new name', () => {
         [],
         [],
         [],
-        outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 2, counted: null }),
+        outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 2, counted: null, agreed: null }),
       ),
     ];
     // Six that moved along and two under the old name; seven were sold by the new one.
@@ -261,7 +308,13 @@ describe('since when goods lie at a shop', () => {
   const back = backEntries('Corner shop', [{ goods: fern, grade: 'first', quantity: 6 }]);
 
   it('is since its shelf was last filled when it was empty', () => {
-    const more = outEntries('Corner shop', { goods: fern, grade: 'first', quantity: 2, counted: null });
+    const more = outEntries('Corner shop', {
+      goods: fern,
+      grade: 'first',
+      quantity: 2,
+      counted: null,
+      agreed: null,
+    });
     // Out at 1, home at 2, out again at 3, more at 4.
     expect(standing(written(out, back, more, more)).outSince).toBe(3);
     expect(standing(written(out, back)).outSince).toBeNull();
