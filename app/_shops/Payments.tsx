@@ -24,7 +24,7 @@ export function Payments({ on: { workspace, formatter, locale }, label, payments
             key={workspace.firstId(id)}
             acts={
               <Button kind="quiet" spoken={`Take back ${what}`} onPress={() => takeBack(what, [id])}>
-                Take back
+                Take back the payment
               </Button>
             }
           >

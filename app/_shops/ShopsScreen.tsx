@@ -70,8 +70,8 @@ function ShopLine({ on }: Readonly<{ on: ShopOnScreen }>) {
       </h2>
       <p className={styles.quiet}>
         {shelf.key}
-        {shelf.after}; {due.key}
-        {due.after}
+        {shelf.after}. {due.key}
+        {due.after}.
       </p>
       {lateLines(late, formatter).map((line) => (
         <p key={line} className={styles.caution}>

@@ -41,7 +41,7 @@ export function Statements({ on }: Readonly<{ on: ShopOnScreen }>) {
           spoken={`Take back ${what}`}
           onPress={() => takeBack(what, takenBackWith(statement, workspace.entries.stockMove))}
         >
-          Take back
+          Take back the statement
         </Button>
       </>
     );

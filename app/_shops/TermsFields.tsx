@@ -58,6 +58,7 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
               label: commissionBaseWords[value],
             })),
           ]}
+          hint="As usual is as the way of selling says."
           onCommit={(base) =>
             set('What the share of a shop is of', ['commissionBase'], base === FOLLOWS ? null : base)
           }
@@ -72,7 +73,7 @@ export function TermsFields({ on }: Readonly<{ on: ShopOnScreen }>) {
           { value: 'maker', label: 'You' },
           { value: 'shop', label: 'The shop' },
         ]}
-        hint="Until it is agreed you bear it."
+        hint={shop.bears === null ? 'Until it is agreed you bear it.' : undefined}
         onCommit={(bears) => set('Who bears losses', ['bears'], bears)}
       />
       <DateField
@@ -120,6 +121,4 @@ function keptOfWords({ commissionBase }: Shop, channel: Channel | null): string 
 }
 
 const followsWords = (channel: Channel | null): string =>
-  channel === null
-    ? 'Price as the way of selling says'
-    : `${commissionBaseWords[channel.commissionBase]}, as the way of selling says`;
+  channel === null ? 'Price, as usual' : `${commissionBaseWords[channel.commissionBase]}, as usual`;

@@ -167,7 +167,26 @@ describe('goods on consignment', () => {
   });
 });
 
+describe('what was agreed', () => {
+  it('says who bears losses until that is agreed, and no longer', async () => {
+    await shop();
+    const bears = screen.getByRole('combobox', { name: 'What is missing is borne by' });
+    expect(bears).toHaveAccessibleDescription('Until it is agreed you bear it.');
+    await userEvent.selectOptions(bears, 'The shop');
+    expect(bears).toHaveAccessibleDescription('');
+  });
+});
+
 describe('the shops', () => {
+  it('are told in sentences, what lies there and what is due', async () => {
+    await enter(<ShopsScreen />);
+    act(() => {
+      const body = shopSchema.parse({ name: 'Corner shop' });
+      actions().edit('Shop', [{ do: 'add', kind: 'shop', id: 'corner', body }]);
+    });
+    expect(screen.getByText('Nothing lies there. No statement yet.')).toBeInTheDocument();
+  });
+
   it('are begun by their name, each name once', async () => {
     await enter(<ShopsScreen />);
     expect(screen.getByText('No shop sells for you yet.')).toBeInTheDocument();

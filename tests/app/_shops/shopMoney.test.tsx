@@ -71,7 +71,7 @@ describe('what a shop owes for goods', () => {
     await bring('6', '6');
     const base = screen.getByRole('combobox', { name: 'That is a share of the' });
     const keeps = screen.getByRole('textbox', { name: 'The shop keeps' });
-    expect(base).toHaveDisplayValue('Price without tax, as the way of selling says');
+    expect(base).toHaveDisplayValue('Price without tax, as usual');
     expect(keeps).toHaveAccessibleDescription(/Of its price without tax\./);
     await userEvent.selectOptions(base, 'Price with tax');
     expect(keeps).toHaveAccessibleDescription(/Of its price with tax\./);
@@ -85,7 +85,7 @@ describe('what a shop owes for goods', () => {
       ['withTax', 3600],
     ]);
     expect(screen.getByText(/2 pieces sold; it keeps 40.% of its price with tax/)).toBeInTheDocument();
-    await userEvent.selectOptions(base, 'Price without tax, as the way of selling says');
+    await userEvent.selectOptions(base, 'Price without tax, as usual');
     expect(shopNow()?.commissionBase).toBeNull();
   });
 
@@ -122,6 +122,11 @@ describe('what a shop owes for goods', () => {
     await click(/Note a payment/);
     await click('Note the payment');
     expect(screen.getByText('Settled')).toBeInTheDocument();
+    // In one row two things can be taken back, and each key says which without being spoken.
+    expect(screen.getAllByText(/^Take back/).map(({ textContent }) => textContent)).toEqual([
+      'Take back the statement',
+      'Take back the payment',
+    ]);
     await click(/Take back the payment of 52\.60 USD/);
     expect(noted().shopPayment).toEqual([]);
     expect(noted().shopStatement).toHaveLength(1);
