@@ -1,10 +1,13 @@
 'use client';
 
 import { useState } from 'react';
+import { wallAt } from '@/app/_clock/wallAt';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
+import { paperNumberText } from '@/app/_words/paperNumberText';
 import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
 import {
+  closedOnWords,
   closedTwiceWords,
   correctionWords,
   notClosedWords,
@@ -37,6 +40,7 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
       setState({ kind: 'notClosed', why: notIssuedWords(error) });
     }
   };
+  const paper = on.workspace.papers.dayClose.find(({ id }) => id === close?.id);
   const tapsSince = close === null ? 0 : evening.count.taps - close.body.taps;
   const isTwice =
     close !== null && isBookedTwice(close.body, closeStockOf(on.workspace, evening.plan.stallDayId));
@@ -44,8 +48,11 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
     <div className={styles.close}>
       {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
       {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
+      {paper !== undefined && (
+        <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter)}</p>
+      )}
       <Button
-        kind="strong"
+        kind={on.isAsClosed && !isTwice ? 'quiet' : 'strong'}
         blockedBy={state.kind === 'closing' ? 'It is being closed.' : blocked}
         describedBy="evening-close-told"
         onPress={() => void closeNow()}

@@ -11,6 +11,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { beyondReachWords } from '@/app/_words/stall/evening/eveningWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { sameValue } from '@/lib/merging/sameValue';
 import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import { isBeyondReach } from '@/lib/stall/evening/beyondReach';
@@ -94,6 +95,11 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   );
   return {
     ...{ workspace, fixed, isOfSeveral, tapsBefore, close, evening, answers, form, past, today },
+    isAsClosed:
+      close !== null &&
+      close.body.taps === count.taps &&
+      close.body.planId === fixed.id &&
+      sameValue(answers, first),
     isBeyondReach: isBeyond,
     say: (more) => setAnswers({ ...answers, ...more }),
     locale: usableLocale(workspace.workshop.locale),

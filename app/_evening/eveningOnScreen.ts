@@ -18,6 +18,8 @@ export interface EveningOnScreen {
   readonly tapsBefore: number;
   /** The close that is in force; null while the day is open. */
   readonly close: DayPaper<'dayClose', DayClose> | null;
+  /** Closed, and closing again would say the same: nothing was typed, tapped or planned since. */
+  readonly isAsClosed: boolean;
   readonly evening: Evening;
   readonly answers: EveningAnswers;
   /** The answers come to more than can be reckoned, so the evening is without them. */

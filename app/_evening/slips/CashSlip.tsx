@@ -99,17 +99,7 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         </div>
       )}
       {differs && (
-        <div className={styles.reasons}>
-          <p aria-hidden="true">{money.difference < 0 ? 'Where did it go?' : 'Where does it come from?'}</p>
-          <PickRow<CashReason | ''>
-            label={money.difference < 0 ? 'Where did it go?' : 'Where does it come from?'}
-            value={money.reason ?? ''}
-            choices={reasonsOf(money.difference)}
-            onPick={(reason) =>
-              setCash({ reason: reason === '' ? null : reason, reasonFor: money.difference })
-            }
-          />
-        </div>
+        <WhereItWent on={on} onPick={(reason) => setCash({ reason, reasonFor: money.difference })} />
       )}
       <Fold
         summary="Notes and coins"
@@ -134,6 +124,37 @@ export function CashSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
 }
 
 // Helpers
+
+type WhereItWentProps = Readonly<{ on: EveningOnScreen; onPick: (reason: CashReason | null) => void }>;
+
+/** Asked until a close told it of this difference; then it is folded away, and can still be corrected. */
+function WhereItWent({ on: { evening, close }, onPick }: WhereItWentProps) {
+  const { difference, reason } = evening.money;
+  if (difference === null) return null;
+  const asked = difference < 0 ? 'Where did it go?' : 'Where does it come from?';
+  const told = close?.body.money.difference === difference ? close.body.money.reason : null;
+  const pick = (
+    <PickRow<CashReason | ''>
+      label={asked}
+      value={reason ?? ''}
+      choices={reasonsOf(difference)}
+      onPick={(to) => onPick(to === '' ? null : to)}
+    />
+  );
+  return told === null ? (
+    <div className={styles.reasons}>
+      <p aria-hidden="true">{asked}</p>
+      {pick}
+    </div>
+  ) : (
+    <Fold
+      summary={difference < 0 ? 'Where it went' : 'Where it came from'}
+      line={cashReasonWords[reason ?? told]}
+    >
+      {pick}
+    </Fold>
+  );
+}
 
 const reasonsOf = (difference: number) =>
   (difference < 0

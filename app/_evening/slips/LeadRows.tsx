@@ -41,7 +41,7 @@ function LeadRow({ on, id, words }: Readonly<{ on: EveningOnScreen; id: string; 
     <li>
       <p>
         {what}
-        <span className={styles.why}>wants something made</span>
+        {words !== '' && <span className={styles.why}>wants something made</span>}
       </p>
       {isThere ? (
         <ButtonLink href={`/orders/${orderId}`} spoken={`Open the enquiry: ${what}`}>

@@ -291,7 +291,23 @@ describe('the evening of the worked fair', () => {
       money: { gross: 172_300, countedCash: 53_000, difference: -200, reason: 'wrongChange' },
     });
     expect(atHome()).toBe(62);
-    expect(await screen.findByRole('button', { name: 'Close it again' })).toBeVisible();
+    const again = await screen.findByRole('button', { name: 'Close it again' });
+    // Nothing is asked any more, and nothing changed: what closes is quiet and says when it was closed.
+    expect(again.className).toMatch(/quiet/);
+    expect(screen.getByText(/^Closed .+, \d?\d:\d\d.*, number 1[A-Z]?\.$/)).toBeVisible();
+    expect(screen.queryByText('Where did it go?')).toBeNull();
+    expect(screen.getByText('Where it went')).toBeVisible();
+    await typeFernM('2');
+    expect(again.className).toMatch(/strong/);
+  });
+
+  it('tells somebody who left no words once, and what others want with what it is', async () => {
+    await enterEvening([
+      { what: 'lead', words: 'Ten shirts for the choir' },
+      { what: 'lead', words: '' },
+    ]);
+    expect(screen.getByText('Somebody wants something made')).toBeVisible();
+    expect(screen.getAllByText('wants something made')).toHaveLength(1);
   });
 
   it('is corrected by a second close, which books the stock once, and undo brings the first back', async () => {

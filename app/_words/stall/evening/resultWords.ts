@@ -117,6 +117,13 @@ export const leadWords = (words: string): string => (words === '' ? 'Somebody wa
 /** Why a close was not kept. */
 export const notClosedWords = (why: string): string => `The day is not closed. ${why}`;
 
+/** @returns when a day was closed and as which paper: “Closed 28 Nov 2026, 18:05, number 1” */
+export const closedOnWords = (
+  { day, minute }: { readonly day: string; readonly minute: number },
+  number: string,
+  { day: dayText }: Pick<Formatter, 'day'>,
+): string => `Closed ${dayText(day)}, ${timeWords(minute)}, number ${number}.`;
+
 /** What a second close does. */
 export const correctionWords =
   'Closing again takes the place of the close before: its stock is taken back and noted anew.';
