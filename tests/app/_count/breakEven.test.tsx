@@ -21,12 +21,13 @@ afterEach(() => {
   clearScreens();
 });
 
-/** What the head says of the marks: in words, and how long what is earned is, with where each mark stands. */
+/** What the head says of the marks: in words, and how long what is earned is, with where each mark stands and where the line to its name begins. */
 const told = () => {
   const bar = screen.getByLabelText(/sold\./);
   const rects = [...bar.querySelectorAll('rect')].map((rect) => rect.getAttribute('width'));
   const marks = [...bar.querySelectorAll('line')].map((line) => line.getAttribute('x1'));
-  return { words: bar.getAttribute('aria-label'), earned: rects[1], marks };
+  expect(marks.slice(3)).toEqual(marks.slice(0, 3));
+  return { words: bar.getAttribute('aria-label'), earned: rects[1], marks: marks.slice(0, 3) };
 };
 const toGo = (words: RegExp) => expect(screen.getByText(words)).toBeVisible();
 
@@ -42,11 +43,11 @@ it('tells each mark before it, at it and behind it, and takes it back with the s
   // The last mark is four, and the bar 4.48 long: 1, 2, 3 and 4 of it.
   expect(told()).toEqual({
     words: '1 sold. 2 cash back; 3 pay; 4 all.',
-    ...{ earned: '22.3%', marks: ['44.6%', '67%', '89.3%'] },
+    ...{ earned: '22.321%', marks: ['44.643%', '66.964%', '89.286%'] },
   });
   expect(screen.getByText(/to go until your costs are back/)).toHaveTextContent('1 to go');
   await sell();
-  expect(told()).toMatchObject({ words: '2 sold. 2 cash back, reached; 3 pay; 4 all.', earned: '44.6%' });
+  expect(told()).toMatchObject({ words: '2 sold. 2 cash back, reached; 3 pay; 4 all.', earned: '44.643%' });
   expect(screen.getByText(/to go until your pay is earned/)).toHaveTextContent('1 to go');
   await sell();
   expect(told().words).toBe('3 sold. 2 cash back, reached; 3 pay, reached; 4 all.');
@@ -58,7 +59,7 @@ it('tells each mark before it, at it and behind it, and takes it back with the s
   // Five are more than 4.48, so they are the whole bar.
   expect(told()).toEqual({
     words: '5 sold. 2 cash back, reached; 3 pay, reached; 4 all, reached.',
-    ...{ earned: '100%', marks: ['40%', '60%', '80%'] },
+    ...{ earned: '100.000%', marks: ['40.000%', '60.000%', '80.000%'] },
   });
   for (let back = 0; back < 4; back += 1) await userEvent.click(undo);
   expect(told().words).toBe('1 sold. 2 cash back; 3 pay; 4 all.');

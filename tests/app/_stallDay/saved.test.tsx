@@ -14,6 +14,7 @@ const { stallDay, workshop } = fairAsked;
 function inAll(costs: StallDay['costs']) {
   const on = {
     ...{ stallDay: { ...stallDay, costs }, workspace: { workshop }, locale: 'en-US' },
+    plan: null,
     amount: (money: number) => money.toFixed(2),
   };
   render(<SavedTable on={on as unknown as StallOnScreen} />);
