@@ -7,6 +7,7 @@ import { Advice } from '@/app/_controls/Advice';
 import { Card } from '@/app/_controls/Card';
 import { useTyped } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { formatterFor } from '@/app/_words/formatter';
 import { beyondReachWords } from '@/app/_words/stall/evening/eveningWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
@@ -20,10 +21,10 @@ import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnsw
 import { type DayPaper, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { reconcile } from '@/lib/stall/evening/reconcile';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { AfterClose } from './AfterClose';
 import { CloseBar } from './CloseBar';
 import { EveningHead } from './EveningHead';
 import type { EveningOnScreen } from './eveningOnScreen';
+import { laterParts } from './laterParts';
 import { CardSlip } from './slips/CardSlip';
 import { CashSlip } from './slips/CashSlip';
 import { DecideSlip } from './slips/DecideSlip';
@@ -55,7 +56,7 @@ export function EveningRoom(props: EveningRoomProps) {
         <DecideSlip on={on} />
       </Card>
       <CloseBar on={on} />
-      <AfterClose on={on} />
+      {on.close !== null && <LaterPart part={laterParts.afterClose} what="The next fair" props={{ on }} />}
     </>
   );
 }

@@ -8,6 +8,7 @@ import { settleRecords } from '@/app/_transactions/settleRecords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import { inOrder } from '@/lib/stored/entriesInForce';
+import { mustReachDisk } from '@/lib/stored/pendingEdits';
 import type { Bodies, StoreKinds } from '@/lib/stored/registry';
 import { copying } from './copying';
 import type { DocumentActions, DocumentStore, DocumentStoreOptions } from './documentStore';
@@ -124,7 +125,7 @@ export function createDocumentStore<
   const queue = createWriteQueue({
     pending: () => tabState.pending,
     write: (edit) =>
-      connection.attempt(edit.files === undefined ? 'write' : 'writeStrict', (tx) =>
+      connection.attempt(mustReachDisk(edit) ? 'writeStrict' : 'write', (tx) =>
         (edit.isFirst ? fillLater : commitEdit)(tx, kinds, {
           ...edit,
           ...entriesToWrite(edit, tabState),

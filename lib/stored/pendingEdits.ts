@@ -22,6 +22,10 @@ export interface PendingEdit {
   readonly isFirst?: true;
 }
 
+/** Whether a write must have reached the disk before it is called kept: files, and what is tapped at a stall, where a battery may end at any moment. */
+export const mustReachDisk = ({ files, entries = [] }: PendingEdit): boolean =>
+  files !== undefined || entries.some(({ kind }) => kind === 'stallTap' || kind === 'takeBack');
+
 /** Whether a body of a kind can be read by its schema. */
 type BodyFits = (kind: Stored['kind'], body: unknown) => boolean;
 

@@ -5,9 +5,11 @@ import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
+import { laterParts } from '@/app/_evening/laterParts';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { PickRow } from '@/app/_fields/PickRow';
 import { TextField } from '@/app/_fields/TextField';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { decisionWords } from '@/app/_words/stall/closedWords';
 import { decideAnswer, leaveOutWords, lessonWords } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
@@ -15,7 +17,6 @@ import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/e
 import { textLimits } from '@/shared/limits';
 import { DayNotes } from './DayNotes';
 import { FairsCompared } from './FairsCompared';
-import { LeadRows } from './LeadRows';
 import styles from './Slips.module.css';
 
 type Decision = keyof typeof decisionWords;
@@ -74,7 +75,9 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
           ))}
         </ul>
       )}
-      <LeadRows on={on} />
+      {evening.count.leads.length > 0 && (
+        <LaterPart part={laterParts.leads} what="Who wants something made" props={{ on }} />
+      )}
       <DayNotes on={on} />
       <TextField
         label="Note for next time"

@@ -306,7 +306,7 @@ describe('the evening of the worked fair', () => {
       { what: 'lead', words: 'Ten shirts for the choir' },
       { what: 'lead', words: '' },
     ]);
-    expect(screen.getByText('Somebody wants something made')).toBeVisible();
+    expect(await screen.findByText('Somebody wants something made')).toBeVisible();
     expect(screen.getAllByText('wants something made')).toHaveLength(1);
   });
 
