@@ -8,7 +8,15 @@ import { appKept } from '@/tests/e2e/harness/keptApp';
 import { QUIET } from '@/tests/e2e/harness/keptStore';
 import { type KillableBrowser, startKillable } from '@/tests/e2e/harness/killableBrowser';
 import { COUNT, layPlan, tapsOn } from '@/tests/e2e/harness/stallShelf';
-import { countOn, type Does, endsOf, ThumbDay, tapAll, thumbOf } from '@/tests/e2e/harness/stallThumb';
+import {
+  countOn,
+  countShownOn,
+  type Does,
+  endsOf,
+  ThumbDay,
+  tapAll,
+  thumbOf,
+} from '@/tests/e2e/harness/stallThumb';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { cases } from '@/tests/tools/cases';
 
@@ -87,7 +95,7 @@ test(`of ${TAPS} taps without a network, through ${RELOADS} reloads and ${KILLS}
   let page = await firstAtTheStall();
   const each = Math.ceil(TAPS / ends.length);
   for (const end of ends) {
-    await tapAll(page, batchOf(thumb, day, Math.min(TAPS, day.written.length + each)));
+    await tapAll(await countShownOn(page), batchOf(thumb, day, Math.min(TAPS, day.written.length + each)));
     await isKept(page);
     if (end === 'reload') await page.reload();
     else {
@@ -122,7 +130,7 @@ test(`through ${rushes} reloads and kills in the middle of tapping, every tap th
     saidKept = 0;
     const batch = batchOf(thumb, day, before + EACH);
     // The page goes while it is tapped.
-    const tapping = tapAll(page, batch).catch(() => undefined);
+    const tapping = tapAll(await countShownOn(page), batch).catch(() => undefined);
     await new Promise((resolve) => setTimeout(resolve, moments[at]));
     if (end === 'reload') {
       await page.reload();

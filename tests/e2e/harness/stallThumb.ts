@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Locator, Page } from 'playwright-core';
+import type { ElementHandle, Locator, Page } from 'playwright-core';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 
 /* A thumb that taps the count of the fair, and what it comes to reckoned beside the app, by hand. */
@@ -89,12 +89,20 @@ export class ThumbDay {
 
 export const countOn = (page: Page): Locator => page.locator('[data-stall-count]');
 
+/** @returns the count as the page shows it now, which goes with the page: none that comes after it is tapped by it */
+export async function countShownOn(page: Page): Promise<ElementHandle<Element>> {
+  const count = await countOn(page).elementHandle();
+  if (count === null) throw new Error('The page shows no count.');
+  return count;
+}
+
 /**
  * Taps as fast as a page can be tapped, one after the other. Whenever the page says that all is kept, its `thumbKept`
- * hears how many of these taps were made until then, where there is one; that goes on after the last tap.
+ * hears how many of these taps were made until then, where there is one; that goes on after the last tap, until the
+ * page goes.
  */
-export const tapAll = (page: Page, taps: readonly Does[]): Promise<void> =>
-  countOn(page).evaluate(async (element, all) => {
+export const tapAll = (count: ElementHandle<Element>, taps: readonly Does[]): Promise<void> =>
+  count.evaluate(async (element, all) => {
     const tiles = [...element.querySelectorAll<HTMLElement>('section button')];
     const named = (pattern: RegExp) =>
       [...element.querySelectorAll<HTMLElement>('button')].find(({ textContent }) =>
