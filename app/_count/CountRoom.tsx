@@ -4,7 +4,7 @@ import { useCallback, useMemo, useState } from 'react';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import styles from './Count.module.css';
 import { CountFoot, type CountPanel } from './CountFoot';

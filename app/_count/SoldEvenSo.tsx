@@ -1,7 +1,7 @@
 'use client';
 
 import { goneAskedWords } from '@/app/_words/stall/count/countWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import styles from './Foot.module.css';
 import type { TileRow } from './tileRows';
 import type { Counting } from './useCount';

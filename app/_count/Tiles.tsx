@@ -3,7 +3,7 @@
 import { memo } from 'react';
 import { classes } from '@/app/_controls/classes';
 import type { DayCount } from '@/lib/stall/count/dayCount';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { Tile } from './Tile';
 import styles from './Tiles.module.css';
 import type { TileGoods, TileRow } from './tileRows';

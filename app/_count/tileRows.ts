@@ -1,8 +1,8 @@
 import { besideWords, hasSizes, rowPriceWords, shortAmount } from '@/app/_words/stall/count/countWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { priceNow } from '@/lib/stall/count/priceNow';
 import type { WallTime } from '@/lib/stall/count/sellingTime';
 import { designKey } from '@/lib/stall/designKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 
 /** What one tile sells, the same object while its price holds. */

@@ -1,7 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { pressRowsWords, uncountedWords } from '@/app/_words/stall/makingWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import styles from './Making.module.css';
 import type { Making } from './useMaking';

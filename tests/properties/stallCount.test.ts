@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import type { Entry } from '@/shared/schemas/happened';
 import type { StallGoods } from '@/shared/schemas/stallDay';

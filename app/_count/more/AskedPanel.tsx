@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { TextField } from '@/app/_fields/TextField';
 import { askedCountedWords } from '@/app/_words/stall/count/moreWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { textLimits } from '@/shared/limits';
 import { stallTapSchema } from '@/shared/schemas/stallEvents';
 import type { TileRow } from '../tileRows';

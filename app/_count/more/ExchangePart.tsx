@@ -7,7 +7,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { besideLeftWords, leftWords } from '@/app/_words/stall/count/countWords';
 import { exchangeWords } from '@/app/_words/stall/count/pieceWords';
 import { asPaid } from '@/lib/stall/count/asPaid';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { TileGoods, TileRow } from '../tileRows';
 import type { Counting } from '../useCount';

@@ -9,7 +9,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { shortAmount } from '@/app/_words/stall/count/countWords';
 import { fullWords, refundWords } from '@/app/_words/stall/count/pieceWords';
 import { asPaid } from '@/lib/stall/count/asPaid';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { secondPrice } from '@/lib/stall/prices/secondPrice';
 import { numberLimits } from '@/shared/limits';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';

@@ -10,7 +10,7 @@ import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { offerWords } from '@/app/_words/stall/offerWords';
 import { bringAnswer } from '@/app/_words/stall/stallPlanWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { fewerOfRange } from '@/lib/stall/plan/advice/sayFewer';
 import { type BringCell, broughtOf } from '@/lib/stall/plan/bringGrid';
 import { holdNumbers } from '@/lib/stall/plan/holdNumbers';

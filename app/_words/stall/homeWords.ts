@@ -1,7 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
 import type { LeftInCar } from '@/lib/stall/car/leftInCar';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 
 export const homeWords = {
   label: 'Finished at home',

@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Entry } from '@/shared/schemas/happened';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockGrade, StockMove } from '@/shared/schemas/stock';

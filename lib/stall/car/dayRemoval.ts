@@ -1,8 +1,8 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
 import { closeInForce, type DayPaper } from '@/lib/stall/evening/pastDaysOf';
 import { tapsSince } from '@/lib/stall/evening/tapsSince';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { StockMove } from '@/shared/schemas/stock';

@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import type { CarStock } from './carMoves';
 import { leftInCar } from './leftInCar';

@@ -1,5 +1,5 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockMove } from '@/shared/schemas/stock';
 import type { CarStock } from './carMoves';

@@ -1,5 +1,5 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { closeInForce, type DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { CarStock } from './carMoves';
 import { loadedFor } from './dayMoves';

@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';

@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockMove } from '@/shared/schemas/stock';
 import type { CarStock } from './carMoves';

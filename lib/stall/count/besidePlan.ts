@@ -1,7 +1,7 @@
 import type { FixedPlan } from '@/lib/stall/car/plansOf';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
-import { goodsKey } from './goodsKey';
 
 /**
  * What was tapped by a former plan and stands no longer in the one that is counted by.

@@ -1,7 +1,7 @@
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { GoodsCount } from './dayCount';
-import { goodsKey } from './goodsKey';
 import { priceNow } from './priceNow';
 import { type EarlierPlan, putOutBefore } from './putOutBefore';
 import { sellingStretches } from './sellingStretches';

@@ -1,6 +1,6 @@
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
-import { goodsKey } from './goodsKey';
 import type { TappedEntry } from './tappedEntry';
 
 /** A plan by which may have been counted before. */

@@ -1,6 +1,6 @@
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { Tap } from '@/shared/schemas/stallEvents';
-import { goodsKey } from './goodsKey';
 import type { TappedEntry } from './tappedEntry';
 
 /** How long some goods lay on the table: from the beginning, or from when more was put out, until they were gone. */

@@ -1,7 +1,7 @@
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
-import { goodsKey } from './goodsKey';
 import { bestPacking, type Packed, packSets } from './packSets';
 import type { TicketLine } from './ticketLines';
 import { type TicketPiece, ticketPieces } from './ticketPieces';

@@ -1,6 +1,6 @@
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPay } from '@/shared/schemas/stallEvents';
-import { goodsKey } from './goodsKey';
 import type { TicketLine } from './ticketLines';
 
 /** A piece that goes with the customer. */

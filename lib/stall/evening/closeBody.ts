@@ -1,6 +1,6 @@
 import type { WeatherMinutes } from '@/lib/stall/count/dayCount';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { DayWeather } from './dayWeather';

@@ -1,5 +1,5 @@
 import { carNet, isOf, loadsOf, type NotedMove, takenFrom } from '@/lib/stall/car/dayMoves';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
 import type { StallGoods } from '@/shared/schemas/stallDay';

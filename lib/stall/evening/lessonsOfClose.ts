@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose, PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import { LEAST_LOST, nextBring } from './nextBring';
 

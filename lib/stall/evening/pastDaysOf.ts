@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Paper } from '@/shared/schemas/happened';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';

@@ -1,9 +1,9 @@
 import type { FixedPlan } from '@/lib/stall/car/plansOf';
 import { besidePlan } from '@/lib/stall/count/besidePlan';
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import { openHours } from '@/lib/stall/days/openHours';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { type Bridge, bridgeOf } from './bridge';
 import { type DayMoney, dayMoney } from './dayMoney';

@@ -1,6 +1,6 @@
 import type { DayCount, GoodsCount } from '@/lib/stall/count/dayCount';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { SellingStretch } from '@/lib/stall/count/sellingStretches';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallPay } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers, StockReason } from './eveningAnswers';

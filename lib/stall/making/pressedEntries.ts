@@ -1,5 +1,5 @@
 import { type CarStock, carMoves } from '@/lib/stall/car/carMoves';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockMove } from '@/shared/schemas/stock';

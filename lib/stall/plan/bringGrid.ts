@@ -1,5 +1,5 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { designKey } from '@/lib/stall/designKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import type { GoodsPlanned } from './stallPlanned';
 

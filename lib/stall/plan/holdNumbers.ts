@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 
 type Held = StallDay['held'];

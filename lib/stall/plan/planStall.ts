@@ -1,5 +1,5 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { adviseCarried } from '@/lib/stall/plan/advice/adviseCarried';
 import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { Limited } from '@/lib/stall/plan/advice/withinLimits';

@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type AtShop, dearestOf } from '@/lib/stall/shops/toldPrices';

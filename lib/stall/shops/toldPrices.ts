@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { daysBetween } from '@/shared/days';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Entry } from '@/shared/schemas/happened';

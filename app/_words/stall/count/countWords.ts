@@ -1,5 +1,5 @@
 import { tapsSinceWords } from '@/app/_words/stall/closedWords';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { formatNumber } from '@/shared/formatNumber';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { StallPay } from '@/shared/schemas/stallEvents';

@@ -2,7 +2,7 @@ import { costInput } from '@/lib/costing/costInput';
 import { type CostedJob, costJob } from '@/lib/grid/costJob';
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { OwnRow } from '@/shared/schemas/ownRow';
 import type { JobInput } from '@/shared/schemas/request';
 import type { StallGoods } from '@/shared/schemas/stallDay';

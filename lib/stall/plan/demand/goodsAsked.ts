@@ -1,4 +1,4 @@
-import { goodsKey } from '@/lib/stall/count/goodsKey';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import type { StallTrouble } from '@/lib/stall/plan/stallPlanned';
 import type { Blank } from '@/shared/schemas/blank';

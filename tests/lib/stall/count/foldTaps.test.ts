@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { type OpenTicket, openTicket } from '@/lib/stall/count/openTicket';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { stallTapSchema, type Tap } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { closeBody } from '@/lib/stall/evening/closeBody';
 import { closeMoves } from '@/lib/stall/evening/closeMoves';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { reconcile } from '@/lib/stall/evening/reconcile';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import { addDays } from '@/shared/days';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import {

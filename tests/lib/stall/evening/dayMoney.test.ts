@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
 import { noAnswers } from '@/lib/stall/evening/eveningAnswers';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { dayOf, fairAnswers, fairCount, fairEvening, fairTaps, OTTER_L } from './fairEvening';

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { springFairTap } from '@/lib/examples/springFairCount';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import type { StockReason } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { PlannedGoods } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { goodsKey } from '@/lib/stall/count/goodsKey';
 import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow, shouldBeLeft } from '@/lib/stall/evening/stockRows';
+import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
