@@ -3,9 +3,9 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import type { FixedPlan } from '@/lib/stall/car/plansOf';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { DayPaper } from '@/lib/stall/evening/pastDaysOf';
 import type { Evening } from '@/lib/stall/evening/reconcile';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 
 /** What every slip of the evening is drawn from. */

@@ -1,6 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 
 /**
  * @param id of the stall day that is planned, which teaches itself nothing

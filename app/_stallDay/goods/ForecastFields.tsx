@@ -8,7 +8,7 @@ import { RateField } from '@/app/_fields/RateField';
 import { wholePieces } from '@/app/_numbers/wholePieces';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { forecastChoices, visitorsHint, visitorsLabel } from '@/app/_words/stall/goodsWords';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { numberLimits } from '@/shared/limits';
 import { type StallForecast, stallDaySchema } from '@/shared/schemas/stallDay';
 import { PastDayChoice } from './PastDayChoice';

@@ -4,7 +4,7 @@ import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { CheckField } from '@/app/_fields/CheckField';
 import { NumberField } from '@/app/_fields/NumberField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { numberLimits } from '@/shared/limits';
 import { type StallForecast, stallDaySchema } from '@/shared/schemas/stallDay';
 

@@ -9,7 +9,7 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import styles from './Goods.module.css';

@@ -10,7 +10,7 @@ import {
   sizeMixChoiceOf,
   sizeMixChoices,
 } from '@/app/_words/stall/goodsWords';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { numberLimits } from '@/shared/limits';
 import { type SizeMix, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';

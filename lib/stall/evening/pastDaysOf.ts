@@ -1,9 +1,9 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Paper } from '@/shared/schemas/happened';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 import { weatherShares } from './dayWeather';
-import type { PastDay } from './pastDay';
 
 /** A paper of a stall day as screens and copies have it. */
 export type DayPaper<Kind extends 'stallPlan' | 'dayClose', Body> = Pick<Paper<Kind, Body>, 'id' | 'body'> & {

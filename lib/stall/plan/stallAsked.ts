@@ -1,4 +1,4 @@
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import type { JobInput } from '@/shared/schemas/request';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
 import type { Workshop } from '@/shared/schemas/workshop';

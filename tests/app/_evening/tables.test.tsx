@@ -7,7 +7,7 @@ import { SellThrough } from '@/app/_evening/slips/SellThrough';
 import { formatterFor } from '@/app/_words/formatter';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { fairAnswers, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';

@@ -7,10 +7,10 @@ import { askedForWords, nextTimeWords } from '@/app/_words/stall/notedWords';
 import { dayOfWeather } from '@/app/_words/stall/weatherWords';
 import type { BridgeStep } from '@/lib/stall/evening/bridge';
 import { type LostStretch, thinBelow } from '@/lib/stall/evening/lostSales';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { Lesson } from '@/lib/stall/evening/teaches';
 import { wishesKept } from '@/lib/stall/evening/wishesKept';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import { goodsName } from './goodsName';
 

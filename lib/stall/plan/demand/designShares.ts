@@ -1,6 +1,6 @@
 import { designKey } from '@/lib/stall/designKey';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { RangeDesign, StallRange } from '@/shared/schemas/stallDay';
+import type { PastDay } from './pastDay';
 import { designRates } from './pastWanted';
 
 /**

@@ -1,5 +1,5 @@
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallWeather } from '@/shared/schemas/stallDay';
+import type { PastDay } from './pastDay';
 
 /** What days that were closed say of a weather; an offer, which nothing takes by itself. */
 interface LearnedFactor {

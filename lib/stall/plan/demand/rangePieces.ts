@@ -1,7 +1,7 @@
 import { openHours } from '@/lib/stall/days/openHours';
 import { designKey } from '@/lib/stall/designKey';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
+import type { PastDay } from './pastDay';
 import { designRates, hourlyWhenDry, meanOf, wantedOf } from './pastWanted';
 
 /** What a forecast rests on. */

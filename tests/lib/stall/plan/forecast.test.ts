@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { openHours } from '@/lib/stall/days/openHours';
-import type { PastDay } from '@/lib/stall/evening/pastDay';
 import { designShares } from '@/lib/stall/plan/demand/designShares';
 import { learnedFactors } from '@/lib/stall/plan/demand/learnedFactors';
+import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { rangePieces } from '@/lib/stall/plan/demand/rangePieces';
 import { holdsOneWeather, scenariosOf } from '@/lib/stall/plan/demand/scenarios';
