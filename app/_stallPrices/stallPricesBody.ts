@@ -1,6 +1,6 @@
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { StallPricesBody } from '@/lib/papers/bodies/stallPricesPaper';
-import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
+import { dayPriceOf } from '@/lib/stall/plan/costs/dayPriceOf';
 import { priceRows } from '@/lib/stall/prices/priceRows';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import { toMinor } from '@/shared/money';

@@ -1,7 +1,7 @@
 import { secondsOf } from '@/lib/stall/car/secondsFor';
 import { dayCosts, stallFeeOf } from '@/lib/stall/plan/costs/dayCosts';
+import { dayPriceOf } from '@/lib/stall/plan/costs/dayPriceOf';
 import { type SellingTerms, sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
-import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import { daysInOrder } from '@/lib/stall/sellingDays';
 import { mostEntries, numberLimits } from '@/shared/limits';
 import { type MinorUnits, toMinor } from '@/shared/money';

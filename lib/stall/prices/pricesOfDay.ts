@@ -1,10 +1,10 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
+import { dayPriceOf } from '@/lib/stall/plan/costs/dayPriceOf';
 import type { SellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type AtShop, dearestOf } from '@/lib/stall/shops/toldPrices';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';
-import { dayPriceOf } from './dayPriceOf';
 import { expectedSold } from './expectedSold';
 import { commonestPrice, judgeSet, type SetJudged } from './judgeSet';
 import { type Neighbours, neighbours } from './neighbours';

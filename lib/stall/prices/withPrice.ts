@@ -1,6 +1,6 @@
 import { designKey } from '@/lib/stall/designKey';
+import { dayPriceOf } from '@/lib/stall/plan/costs/dayPriceOf';
 import type { DayPrice, StallGoods } from '@/shared/schemas/stallDay';
-import { dayPriceOf } from './dayPriceOf';
 
 /**
  * Prices of a day after some goods were given another one.

@@ -1,6 +1,6 @@
-import { dayPriceOf } from '@/lib/stall/prices/dayPriceOf';
 import type { Line } from '@/shared/schemas/job';
 import type { StallDay, StallGoods } from '@/shared/schemas/stallDay';
+import { dayPriceOf } from './dayPriceOf';
 
 /**
  * The price of a piece at the stall, as the way of selling writes it: that of the day for its size, else that of the
