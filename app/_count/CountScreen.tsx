@@ -8,7 +8,7 @@ import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace
 import { noPlanWords } from '@/app/_words/stall/count/countWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { CountRoom } from './CountRoom';
 
 /** The sales count of the stall day that the address names. */

@@ -7,7 +7,7 @@ import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { noPlanWords } from '@/app/_words/stall/evening/eveningWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { EveningRoom } from './EveningRoom';
 
 /** The evening of the stall day that the address names. */

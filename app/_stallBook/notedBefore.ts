@@ -1,6 +1,6 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { type ClosedLesson, lessonsOfClose } from '@/lib/stall/evening/lessonsOfClose';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 
 /** What was noted for next time when a stall day was closed; it stays in its close. */

@@ -6,7 +6,7 @@ import { planMoves } from '@/lib/stall/car/planMoves';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { secondsFor } from '@/lib/stall/car/secondsFor';
 import { takenAlong, takenMoves } from '@/lib/stall/car/takenAlong';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { adviseFloat } from '@/lib/stall/float/adviseFloat';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';

@@ -6,7 +6,7 @@ import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { laterParts } from './laterParts';
 import { StallDocket } from './StallDocket';
 

@@ -25,7 +25,7 @@ import { stallStates } from '@/app/_words/stall/stallStates';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { bringGrid } from '@/lib/stall/plan/bringGrid';
 import { textLimits } from '@/shared/limits';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';

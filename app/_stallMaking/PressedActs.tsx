@@ -3,7 +3,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import { nameOfDay, pressedWords } from '@/app/_words/stall/makingWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { pressedEntries } from '@/lib/stall/making/pressedEntries';
 import styles from './Making.module.css';
 import type { Making } from './useMaking';

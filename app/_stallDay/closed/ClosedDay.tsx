@@ -21,7 +21,7 @@ import { closedNames, tapsSinceWords } from '@/app/_words/stall/closedWords';
 import { notedNames } from '@/app/_words/stall/notedWords';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import type { DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import type { DayPaper } from '@/lib/stall/closeInForce';
 import { tapsSince } from '@/lib/stall/evening/tapsSince';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';

@@ -1,6 +1,6 @@
+import { closeInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
-import { closeInForce, type DayPaper } from '@/lib/stall/evening/pastDaysOf';
 import { tapsSince } from '@/lib/stall/evening/tapsSince';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';

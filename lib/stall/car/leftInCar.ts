@@ -1,4 +1,4 @@
-import { closeInForce } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockMove } from '@/shared/schemas/stock';

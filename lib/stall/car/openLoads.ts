@@ -1,4 +1,4 @@
-import { closeInForce, type DayPaper } from '@/lib/stall/evening/pastDaysOf';
+import { closeInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { CarStock } from './carMoves';

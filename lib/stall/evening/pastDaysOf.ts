@@ -1,21 +1,9 @@
+import { closeInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { Paper } from '@/shared/schemas/happened';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 import { weatherShares } from './dayWeather';
-
-/** A paper of a stall day as screens and copies have it. */
-export type DayPaper<Kind extends 'stallPlan' | 'dayClose', Body> = Pick<Paper<Kind, Body>, 'id' | 'body'> & {
-  readonly withdrawn: boolean;
-};
-
-/** @returns the close of a day that counts: the last that went out and was not withdrawn; null where it is open. */
-export const closeInForce = <Close extends DayPaper<'dayClose', DayClose>>(
-  closes: readonly Close[],
-  stallDayId: string,
-): Close | null =>
-  closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === stallDayId) ?? null;
 
 /**
  * What all closed days teach.

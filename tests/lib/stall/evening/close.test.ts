@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { closeInForce } from '@/lib/stall/closeInForce';
 import { answersOfClose, closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
-import { closeInForce, pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
+import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { addDays } from '@/shared/days';
 import { type DayClose, dayCloseSchema } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
