@@ -25,7 +25,7 @@ import {
 } from '@/app/_words/stall/count/countWords';
 import { takenBackWords } from '@/app/_words/stall/takenBackWords';
 import { isLastHour, sellingTime, type WallTime } from '@/lib/stall/count/sellingTime';
-import { tapsSince } from '@/lib/stall/evening/tapsSince';
+import { tapsSince } from '@/lib/stall/count/tapsSince';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import styles from './Count.module.css';
 import type { Counting } from './useCount';

@@ -22,7 +22,7 @@ import { notedNames } from '@/app/_words/stall/notedWords';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { DayPaper } from '@/lib/stall/closeInForce';
-import { tapsSince } from '@/lib/stall/evening/tapsSince';
+import { tapsSince } from '@/lib/stall/count/tapsSince';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { ClosedPlan } from './ClosedPlan';

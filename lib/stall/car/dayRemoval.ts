@@ -1,7 +1,7 @@
 import { closeInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
-import { tapsSince } from '@/lib/stall/evening/tapsSince';
+import { tapsSince } from '@/lib/stall/count/tapsSince';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';

@@ -1,5 +1,5 @@
-import { type TappedEntry, tapsOfDay } from '@/lib/stall/count/tappedEntry';
 import type { DayClose } from '@/shared/schemas/stallPapers';
+import { type TappedEntry, tapsOfDay } from './tappedEntry';
 
 /** @returns how many taps of a day came since it was closed; below 0 so many were taken back. */
 export const tapsSince = (
