@@ -1,4 +1,3 @@
-import type { FixedPlan } from '@/lib/stall/car/plansOf';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
@@ -12,7 +11,7 @@ import type { PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
  */
 export function besidePlan(
   plan: StallPlan,
-  former: readonly Pick<FixedPlan, 'body'>[],
+  former: readonly { readonly body: StallPlan }[],
   tapped: readonly StallGoods[],
 ): readonly PlannedGoods[] {
   const own = new Set(plan.goods.map(goodsKey));
