@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { adviseBring } from '@/lib/stall/plan/advice/adviseBring';
-import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
 import { ruleBring } from '@/lib/stall/plan/advice/ruleBring';
+import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/goodsReckoned';
 import { fairAsked, fairWith, plannedFair } from '@/tests/fixtures/fairAsked';
 import { fixedRate, typed } from '@/tests/fixtures/numbers';
 import { cases } from '@/tests/tools/cases';

@@ -1,7 +1,6 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import { adviseCarried } from '@/lib/stall/plan/advice/adviseCarried';
-import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { Limited } from '@/lib/stall/plan/advice/withinLimits';
 import { type Batches, batchesOf } from '@/lib/stall/plan/costs/batchesOf';
 import { type DayCosts, dayCosts } from '@/lib/stall/plan/costs/dayCosts';
@@ -18,6 +17,7 @@ import { canonicalText } from '@/lib/stored/canonicalText';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Channel } from '@/shared/schemas/workshop';
 import { channelTypicals } from '@/shared/tables/typicalRates';
+import { type GoodsReckoned, reckonGoods } from './goodsReckoned';
 import { planTroubles } from './planTroubles';
 import { restsOn } from './restsOn';
 import type { StallAsked } from './stallAsked';

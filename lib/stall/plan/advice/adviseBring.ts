@@ -1,6 +1,6 @@
 import { designKey } from '@/lib/stall/designKey';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import type { GoodsPlanned } from '@/lib/stall/plan/stallPlanned';
-import type { GoodsReckoned } from './goodsReckoned';
 import { ruleBring } from './ruleBring';
 import { type BringLimits, type Limited, withinLimits } from './withinLimits';
 

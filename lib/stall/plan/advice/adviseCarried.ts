@@ -1,8 +1,8 @@
 import { designKey } from '@/lib/stall/designKey';
 import type { JobBatch } from '@/lib/stall/plan/costs/makingCosts';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import { profitOfPieces } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { type Advice, adviseBring } from './adviseBring';
-import type { GoodsReckoned } from './goodsReckoned';
 import type { BringLimits } from './withinLimits';
 
 /** What making a job's part of a plan costs beside its pieces; by the order of the goods. */

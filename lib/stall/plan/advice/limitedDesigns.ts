@@ -1,6 +1,6 @@
 import { designKey } from '@/lib/stall/designKey';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
-import type { GoodsReckoned } from './goodsReckoned';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 
 /** What pieces take of each limit, and what there is of it. */
 export interface Room {

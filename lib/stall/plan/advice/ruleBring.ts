@@ -1,4 +1,4 @@
-import type { GoodsReckoned } from './goodsReckoned';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import { stockFor } from './stockFor';
 
 /** Where a piece that stays costs nothing, as many as serve all who ask on all but one day in ten thousand. */

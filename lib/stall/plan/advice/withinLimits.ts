@@ -1,5 +1,5 @@
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import { filledChoice, improvedChoice, type Patience } from './filledChoice';
-import type { GoodsReckoned } from './goodsReckoned';
 import { type Choice, fits, nextMoves, pricedChoice } from './limitedChoice';
 import { type LimitedDesign, limitedDesigns, type Room } from './limitedDesigns';
 

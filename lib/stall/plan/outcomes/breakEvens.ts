@@ -1,6 +1,6 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
-import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import type { StallBreakEven } from '@/lib/stall/plan/stallPlanned';
 import { fixedOf, outcomeOf, type PlanSeen, soldOf } from './planOutcomes';
 

@@ -1,9 +1,9 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
 import { lossUnsold } from '@/lib/stall/lossUnsold';
-import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import type { DayCosts } from '@/lib/stall/plan/costs/dayCosts';
 import type { BatchCosts } from '@/lib/stall/plan/costs/makingCosts';
 import type { Scenario } from '@/lib/stall/plan/demand/scenarios';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import type { StallOutcome } from '@/lib/stall/plan/stallPlanned';
 
 /** What a plan is seen through with. */

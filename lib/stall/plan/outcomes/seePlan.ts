@@ -1,4 +1,4 @@
-import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import type { StallPlanned } from '@/lib/stall/plan/stallPlanned';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { breakEvens } from './breakEvens';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviseBring } from '@/lib/stall/plan/advice/adviseBring';
-import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
+import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/goodsReckoned';
 import { breakEvens } from '@/lib/stall/plan/outcomes/breakEvens';
 import { fairAsked } from '@/tests/fixtures/fairAsked';
 import { fixedRate } from '@/tests/fixtures/numbers';

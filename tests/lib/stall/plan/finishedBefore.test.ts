@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/advice/goodsReckoned';
+import { type GoodsReckoned, reckonGoods } from '@/lib/stall/plan/goodsReckoned';
 import { breakEvens } from '@/lib/stall/plan/outcomes/breakEvens';
 import { type PlanSeen, planOutcomes, weightedOutcome } from '@/lib/stall/plan/outcomes/planOutcomes';
 import { planSpread } from '@/lib/stall/plan/outcomes/planSpread';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { GoodsReckoned } from '@/lib/stall/plan/advice/goodsReckoned';
 import { withinLimits } from '@/lib/stall/plan/advice/withinLimits';
 import { type Demand, demandOf } from '@/lib/stall/plan/demand/demand';
+import type { GoodsReckoned } from '@/lib/stall/plan/goodsReckoned';
 import { fairAsked } from '@/tests/fixtures/fairAsked';
 
 const line = fairLine();
