@@ -1,25 +1,11 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen } from '@testing-library/react';
+import './countStage';
+import { screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, expect, it, vi } from 'vitest';
-import { clearScreens } from '@/tests/app/_screens/screens';
+import { expect, it } from 'vitest';
 import { eventually } from '@/tests/tools/eventually';
 import { enterCount, fixPlan, key, tile } from './inCount';
-
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/spring-fair/count',
-  useRouter: () => ({ push: () => undefined }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 /** What the head says of the marks: in words, and how long what is earned is, with where each mark stands and where the line to its name begins. */
 const told = () => {

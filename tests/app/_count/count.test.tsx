@@ -1,40 +1,16 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
+import './countStage';
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { addDays } from '@/shared/days';
 import { closeFair } from '@/tests/app/_screens/closeFair';
-import { clearScreens, disk, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
+import { disk, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 import { enterCount, fixPlan, key, tapped, tile } from './inCount';
-
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/spring-fair/count',
-  useRouter: () => ({ push: () => undefined }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-beforeEach(() => {
-  // The tests' browser has no dialogs; the browser tests look at the real ones.
-  HTMLDialogElement.prototype.showModal = function showModal() {
-    this.open = true;
-  };
-  HTMLDialogElement.prototype.close = function close() {
-    if (!this.open) return;
-    this.open = false;
-    this.dispatchEvent(new Event('close'));
-  };
-});
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const click = (element: HTMLElement) => userEvent.click(element);
 const kept = () => eventually(() => expect(screen.getByText(/^no signal needed · kept/)).toBeVisible());

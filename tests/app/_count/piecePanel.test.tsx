@@ -1,37 +1,12 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, fireEvent, screen, within } from '@testing-library/react';
+import './countStage';
+import { fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { clearScreens } from '@/tests/app/_screens/screens';
+import { describe, expect, it } from 'vitest';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { fairGoods, saleOf } from '@/tests/fixtures/stallTaps';
 import { enterCount, fixPlan, key, tapped, tile } from './inCount';
-
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/spring-fair/count',
-  useRouter: () => ({ push: () => undefined }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-beforeEach(() => {
-  // The tests' browser has no dialogs; the browser tests look at the real ones.
-  HTMLDialogElement.prototype.showModal = function showModal() {
-    this.open = true;
-  };
-  HTMLDialogElement.prototype.close = function close() {
-    if (!this.open) return;
-    this.open = false;
-    this.dispatchEvent(new Event('close'));
-  };
-});
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const click = (element: HTMLElement) => userEvent.click(element);
 

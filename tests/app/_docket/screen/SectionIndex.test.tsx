@@ -5,6 +5,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { benchStore, clearBench } from '@/tests/app/_docket/bench';
 import { layOut } from '@/tests/app/_docket/layOut';
+import { openDialogs } from '@/tests/tools/openDialogs';
 
 vi.mock('@/app/_store/appDocuments', async () => {
   const { benchStore: appDocuments } = await import('@/tests/app/_docket/bench');
@@ -16,16 +17,9 @@ vi.mock('@/app/_pricing/priceService', async () => {
 });
 
 beforeEach(() => {
-  // The tests' browser scrolls nothing and has no dialogs; the browser tests look at the real ones.
+  // The tests' browser scrolls nothing; the browser tests look at that.
   Element.prototype.scrollIntoView = vi.fn();
-  HTMLDialogElement.prototype.showModal = function showModal() {
-    this.open = true;
-  };
-  HTMLDialogElement.prototype.close = function close() {
-    if (!this.open) return;
-    this.open = false;
-    this.dispatchEvent(new Event('close'));
-  };
+  openDialogs();
 });
 
 afterEach(() => {
