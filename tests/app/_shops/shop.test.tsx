@@ -1,11 +1,12 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen, within } from '@testing-library/react';
+import './shopStage';
+import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { ShopsScreen } from '@/app/_shops/ShopsScreen';
 import { shopSchema } from '@/shared/schemas/shop';
-import { clearScreens, enter } from '@/tests/app/_screens/screens';
+import { enter } from '@/tests/app/_screens/screens';
 import {
   actions,
   bring,
@@ -19,22 +20,7 @@ import {
   state,
 } from '@/tests/app/_shops/shopHands';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-
-const push = vi.hoisted(() => vi.fn());
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/shops/corner',
-  useRouter: () => ({ push }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-  push.mockClear();
-});
+import { push } from './shopStage';
 
 describe('goods on consignment', () => {
   it('are counted at home before they leave, for nobody counted them yet', async () => {

@@ -1,9 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen, within } from '@testing-library/react';
+import './shopStage';
+import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
-import { clearScreens } from '@/tests/app/_screens/screens';
+import { describe, expect, it } from 'vitest';
 import {
   actions,
   bring,
@@ -17,20 +17,6 @@ import {
   state,
 } from '@/tests/app/_shops/shopHands';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/shops/corner',
-  useRouter: () => ({ push: vi.fn() }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 describe('what a shop owes for goods', () => {
   it('are settled to the cent, part by part, and taken back whole', async () => {

@@ -1,25 +1,11 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { cleanup, screen, within } from '@testing-library/react';
+import './shopStage';
+import { screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { fixPlan } from '@/tests/app/_count/inCount';
-import { clearScreens } from '@/tests/app/_screens/screens';
 import { bring, click, field, form, noted, shop, state } from '@/tests/app/_shops/shopHands';
-
-vi.mock('next/navigation', () => ({
-  usePathname: () => '/stall/shops/corner',
-  useRouter: () => ({ push: vi.fn() }),
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const AGREED = 'Its price, agreed';
 const agreed = () => noted().shopPrice.map(({ body }) => [body.goods.size, body.eachMinor]);
