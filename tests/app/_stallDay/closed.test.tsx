@@ -1,32 +1,15 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
+import './stallStage';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import { closeFair } from '@/tests/app/_screens/closeFair';
-import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
-import { stubWorker } from './stallDesk';
-
-const push = vi.hoisted(() => vi.fn<(href: string) => void>());
-vi.mock('next/navigation', () => ({ useRouter: () => ({ push }), usePathname: () => '/stall' }));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
-
-beforeEach(() => {
-  push.mockClear();
-  stubWorker();
-});
-afterEach(() => {
-  cleanup();
-  clearScreens();
-  vi.unstubAllGlobals();
-});
+import { bodyOf, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
+import { push } from './stallStage';
 
 async function closedFair(note = ''): Promise<void> {
   await closeFair('dry', note);

@@ -1,32 +1,15 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen } from '@testing-library/react';
+import './stallStage';
+import { act, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, screenStore } from '@/tests/app/_screens/screens';
 import { eventually } from '@/tests/tools/eventually';
-import { stubWorker } from './stallDesk';
-
-vi.mock('next/navigation', () => ({
-  useRouter: () => ({ push: () => undefined }),
-  usePathname: () => '/stall',
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
-
-beforeEach(stubWorker);
-afterEach(() => {
-  cleanup();
-  clearScreens();
-  vi.unstubAllGlobals();
-});
 
 /** The worked fair with a second day, so many days after the first. */
 async function twoDays(after: number): Promise<void> {

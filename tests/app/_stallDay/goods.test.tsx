@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen } from '@testing-library/react';
+import '@/tests/app/_screens/stage';
+import { act, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { GoodsFields } from '@/app/_stallDay/goods/GoodsFields';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
@@ -10,17 +11,7 @@ import { formatterFor } from '@/app/_words/formatter';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { orderSchema } from '@/shared/schemas/order';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { bodyOf, clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
-
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
+import { bodyOf, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
 
 const change = (to: Partial<StallDay>) =>
   act(async () => {

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen } from '@testing-library/react';
+import './stallStage';
+import { act, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { goodsKey } from '@/lib/stall/goodsKey';
@@ -12,26 +13,8 @@ import { foldStock } from '@/lib/stock/foldStock';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { closeFair } from '@/tests/app/_screens/closeFair';
-import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-import { stubWorker } from './stallDesk';
-
-vi.mock('next/navigation', () => ({
-  useRouter: () => ({ push: () => undefined }),
-  usePathname: () => '/stall',
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
-
-beforeEach(stubWorker);
-afterEach(() => {
-  cleanup();
-  clearScreens();
-  vi.unstubAllGlobals();
-});
 
 const NEXT = 'autumn-fair';
 

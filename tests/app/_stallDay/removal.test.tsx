@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, screen } from '@testing-library/react';
+import '@/tests/app/_screens/stage';
+import { act, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { NoteFields } from '@/app/_stallDay/day/NoteFields';
 import { formatterFor } from '@/app/_words/formatter';
@@ -10,18 +11,8 @@ import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import { foldStock } from '@/lib/stock/foldStock';
 import type { StockMove } from '@/shared/schemas/stock';
-import { clearScreens, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
+import { enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
-
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const Room = () => (
   <WithWorkspace>

@@ -1,33 +1,17 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import './stallStage';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { StallDayScreen } from '@/app/_stallDay/StallDayScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
-import { bodyOf, clearScreens, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
-import { stubWorker } from './stallDesk';
-
-vi.mock('next/navigation', () => ({
-  useRouter: () => ({ push: () => undefined }),
-  usePathname: () => '/stall',
-}));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-vi.mock('@/app/_studies/shareStudyWorker', async () => (await import('./stallDesk')).studiesHere());
 
 beforeEach(() => {
-  stubWorker();
   Element.prototype.scrollIntoView = () => undefined;
-});
-afterEach(() => {
-  cleanup();
-  clearScreens();
-  vi.unstubAllGlobals();
 });
 
 async function fair(): Promise<void> {
