@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
+import '@/tests/app/_screens/stage';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { EveningScreen } from '@/app/_evening/EveningScreen';
 import { springFairTap, springFairTaps } from '@/lib/examples/springFairCount';
 import { planSeries } from '@/lib/stall/car/plansOf';
@@ -13,7 +14,6 @@ import type { Tap } from '@/shared/schemas/stallEvents';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import {
   bodyOf,
-  clearScreens,
   damage,
   disk,
   enter,
@@ -30,15 +30,6 @@ vi.mock('next/navigation', () => ({
   usePathname: () => '/stall/spring-fair/evening',
   useRouter: () => ({ push: () => undefined }),
 }));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const DAY = 'spring-fair';
 

@@ -1,29 +1,22 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import '@/tests/app/_screens/stage';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { StallScreen } from '@/app/_stall/StallScreen';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { springFairTap } from '@/lib/examples/springFairCount';
 import { addDays } from '@/shared/days';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { closeFair } from '@/tests/app/_screens/closeFair';
-import { bodyOf, clearScreens, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 const push = vi.hoisted(() => vi.fn<(href: string) => void>());
 vi.mock('next/navigation', () => ({ useRouter: () => ({ push }), usePathname: () => '/stall' }));
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
 
 beforeEach(() => push.mockClear());
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const change = (to: Partial<StallDay>) =>
   act(async () => {

@@ -1,8 +1,9 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
+import '@/tests/app/_screens/stage';
 import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { CarPart } from '@/app/_stallCar/CarPart';
 import { otherDay } from '@/app/_stallCar/otherDay';
@@ -12,21 +13,11 @@ import { closeMoves } from '@/lib/stall/evening/closeMoves';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { foldStock } from '@/lib/stock/foldStock';
 import type { StockMove } from '@/shared/schemas/stock';
-import { clearScreens, disk, enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { disk, enter, screenStore, undo } from '@/tests/app/_screens/screens';
 import { fairAnswer } from '@/tests/fixtures/stallAnswer';
 import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
-
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const DAY = 'spring-fair';
 type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;

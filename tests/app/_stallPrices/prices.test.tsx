@@ -1,26 +1,17 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import '@/tests/app/_screens/stage';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { PricesPart } from '@/app/_stallPrices/PricesPart';
 import { shopSchema } from '@/shared/schemas/shop';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { bodyOf, clearScreens, enter, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, screenStore } from '@/tests/app/_screens/screens';
 import { fairAnswer } from '@/tests/fixtures/stallAnswer';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
-
-vi.mock('@/app/_store/appDocuments', async () => {
-  const { screenStore: appDocuments } = await import('@/tests/app/_screens/screens');
-  return { appDocuments };
-});
-
-afterEach(() => {
-  cleanup();
-  clearScreens();
-});
 
 const DAY = 'spring-fair';
 const Room = ({ hasPlan = true }: Readonly<{ hasPlan?: boolean }>) => (
