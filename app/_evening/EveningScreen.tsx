@@ -1,10 +1,8 @@
 'use client';
 
-import Link from 'next/link';
-import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
-import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { NoPlanFixed } from '@/app/_stallBook/NoPlanFixed';
 import { noPlanWords } from '@/app/_words/stall/evening/eveningWords';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import { closeInForce } from '@/lib/stall/closeInForce';
@@ -36,22 +34,5 @@ function EveningOfDay({
     // A close is where the next correction begins.
     return <EveningRoom key={close?.id ?? 'open'} {...{ workspace, fixed: counts, isOfSeveral, close }} />;
   }
-  const stallDay = workspace.stallDays[stallDayId];
-  if (stallDay === undefined) {
-    return (
-      <NotHere
-        {...{ workspace, id: stallDayId }}
-        what="stall day"
-        back={{ href: '/', words: 'To the start' }}
-      />
-    );
-  }
-  return (
-    <>
-      <PageHead title={noPlanWords.title} line={`${stallDay.name}. ${noPlanWords.line}`} />
-      <p>
-        <Link href={`/stall/${encodeURIComponent(stallDayId)}`}>{noPlanWords.link}</Link>
-      </p>
-    </>
-  );
+  return <NoPlanFixed {...{ workspace, stallDayId }} words={noPlanWords} />;
 }
