@@ -7,7 +7,7 @@ export type Heat = (typeof heats)[number];
 
 type HeatStopProps = Readonly<{
   heat: Heat;
-  /** Where along the bar, as a share of its width: `50%`. */
+  /** Where along the bar, as a share of its width: `50%` or `0.5`. */
   offset: string;
 }>;
 

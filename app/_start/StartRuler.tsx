@@ -1,3 +1,4 @@
+import { HeatStop } from '@/app/_ruler/HeatStop';
 import type { Offer } from '@/lib/price/offer';
 import type { RulerMark } from '@/lib/price/rulerMarks';
 import { formatMinor, fromMinor, toMinor } from '@/shared/money';
@@ -30,11 +31,11 @@ export function StartRuler({ marks, offer, currency, locale }: StartRulerProps) 
       <svg className={styles.ruler} viewBox={`-4 0 ${WIDTH + 8} 34`} aria-hidden="true" focusable="false">
         <defs>
           <linearGradient id="start-heat">
-            <stop className={styles.cold} offset="0" />
-            <stop className={styles.tepid} offset="0.45" />
-            <stop className={styles.warm} offset="0.65" />
-            <stop className={styles.hot} offset="0.85" />
-            <stop className={styles.scorch} offset="1" />
+            <HeatStop heat="cold" offset="0" />
+            <HeatStop heat="tepid" offset="0.45" />
+            <HeatStop heat="warm" offset="0.65" />
+            <HeatStop heat="hot" offset="0.85" />
+            <HeatStop heat="scorch" offset="1" />
           </linearGradient>
         </defs>
         <rect x="0" y="13" width={WIDTH} height="13" rx="6.5" fill="url(#start-heat)" />
