@@ -1,6 +1,6 @@
 'use client';
 
-import Link from 'next/link';
+import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import { erasedName, writtenToWords } from '@/app/_words/customers/customerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import styles from './Customers.module.css';
@@ -13,13 +13,11 @@ export function CustomerLine({ row: { id, customer, orders }, formatter }: Custo
   const [last] = orders;
   const { erasedOn } = customer;
   return (
-    <li className={styles.line}>
+    <OpenLine className={styles.line}>
       <div>
-        <h2 className={styles.name}>
-          <Link href={`/customers/${id}`}>
-            <bdi>{erasedOn === null ? customer.name : erasedName(erasedOn, formatter)}</bdi>
-          </Link>
-        </h2>
+        <OpenName href={`/customers/${id}`}>
+          <bdi>{erasedOn === null ? customer.name : erasedName(erasedOn, formatter)}</bdi>
+        </OpenName>
         {erasedOn === null && <p className={styles.quiet}>{writtenToWords(customer)}</p>}
       </div>
       <p className={styles.last}>
@@ -35,6 +33,6 @@ export function CustomerLine({ row: { id, customer, orders }, formatter }: Custo
           </>
         )}
       </p>
-    </li>
+    </OpenLine>
   );
 }

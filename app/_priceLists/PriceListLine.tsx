@@ -1,7 +1,7 @@
 'use client';
 
-import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
+import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import { Carry } from '@/app/_copies/Carry';
 import type { PriceListRecord } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -23,11 +23,9 @@ export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove 
   const newest = issued.newest?.body;
   const standings = useListStates(workspace, newest);
   return (
-    <li className={styles.line}>
+    <OpenLine className={styles.line}>
       <div>
-        <h2 className={styles.name}>
-          <Link href={`/price-lists/${id}`}>{list.name}</Link>
-        </h2>
+        <OpenName href={`/price-lists/${id}`}>{list.name}</OpenName>
         <p className={styles.quiet}>
           {newest === undefined
             ? `${issued.withdrawn.length > 0 ? 'nothing of it is in force' : 'not issued yet'}, ${formatter.count(list.items.length, 'item')}`
@@ -41,6 +39,6 @@ export function PriceListLine({ kept: { id, list, issued }, workspace, onRemove 
           Remove <span className="visuallyHidden">{list.name}</span>
         </Button>
       </div>
-    </li>
+    </OpenLine>
   );
 }

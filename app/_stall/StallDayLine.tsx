@@ -1,5 +1,5 @@
-import Link from 'next/link';
 import { classes } from '@/app/_controls/classes';
+import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
@@ -30,13 +30,11 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workspace }:
   const [due, ...more] = isAhead ? duesOf(stallDay) : [];
   const told = due === undefined ? null : stallDueWords(due, today, reader);
   return (
-    <li className={styles.line}>
+    <OpenLine className={styles.line}>
       <div>
-        <h3 className={styles.name}>
-          <Link href={`/stall/${id}`}>
-            <bdi>{stallDay.name}</bdi>
-          </Link>
-        </h3>
+        <OpenName level={3} href={`/stall/${id}`}>
+          <bdi>{stallDay.name}</bdi>
+        </OpenName>
         <p className={styles.quiet}>
           {stallDaysWords(stallDay, today, reader)}
           {stallDay.place !== '' && (
@@ -59,7 +57,7 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workspace }:
           </p>
         )}
       </div>
-    </li>
+    </OpenLine>
   );
 }
 
