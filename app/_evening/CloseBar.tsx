@@ -16,6 +16,7 @@ import {
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { isBookedTwice } from '@/lib/stall/evening/closeMoves';
+import { AfterClose } from './AfterClose';
 import { closeDay, closeStockOf } from './closeDay';
 import styles from './Evening.module.css';
 import type { EveningOnScreen } from './eveningOnScreen';
@@ -25,7 +26,7 @@ type Closing =
   /** In words of the screen. */
   | { readonly kind: 'notClosed'; readonly why: string };
 
-/** Closes the day once nothing is left to settle; closed again it is a correction. */
+/** Closes the day once nothing is left to settle; closed again it is a correction. Below stands what it leads to. */
 export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
   const [state, setState] = useState<Closing>({ kind: 'none' });
   const { evening, close } = on;
@@ -45,25 +46,28 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
   const isTwice =
     close !== null && isBookedTwice(close.body, closeStockOf(on.workspace, evening.plan.stallDayId));
   return (
-    <div className={styles.close}>
-      {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
-      {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
-      {paper !== undefined && (
-        <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter)}</p>
-      )}
-      <Button
-        kind={on.isAsClosed && !isTwice ? 'quiet' : 'strong'}
-        blockedBy={state.kind === 'closing' ? 'It is being closed.' : blocked}
-        describedBy="evening-close-told"
-        onPress={() => void closeNow()}
-      >
-        {close === null ? 'Close the day' : 'Close it again'}
-      </Button>
-      <p id="evening-close-told" role="status">
-        {state.kind === 'notClosed'
-          ? notClosedWords(state.why)
-          : (blocked ?? (close === null ? null : correctionWords))}
-      </p>
-    </div>
+    <>
+      <div className={styles.close}>
+        {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
+        {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
+        {paper !== undefined && (
+          <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter)}</p>
+        )}
+        <Button
+          kind={on.isAsClosed && !isTwice ? 'quiet' : 'strong'}
+          blockedBy={state.kind === 'closing' ? 'It is being closed.' : blocked}
+          describedBy="evening-close-told"
+          onPress={() => void closeNow()}
+        >
+          {close === null ? 'Close the day' : 'Close it again'}
+        </Button>
+        <p id="evening-close-told" role="status">
+          {state.kind === 'notClosed'
+            ? notClosedWords(state.why)
+            : (blocked ?? (close === null ? null : correctionWords))}
+        </p>
+      </div>
+      <AfterClose on={on} />
+    </>
   );
 }

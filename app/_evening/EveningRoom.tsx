@@ -16,13 +16,13 @@ import { sameValue } from '@/lib/merging/sameValue';
 import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import type { DayPaper } from '@/lib/stall/closeInForce';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { answersOfClose } from '@/lib/stall/evening/answersOfClose';
 import { isBeyondReach } from '@/lib/stall/evening/beyondReach';
-import { answersOfClose } from '@/lib/stall/evening/closeBody';
 import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import { reconcile } from '@/lib/stall/evening/reconcile';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { CloseBar } from './CloseBar';
+import styles from './Evening.module.css';
 import { EveningHead } from './EveningHead';
 import type { EveningOnScreen } from './eveningOnScreen';
 import { laterParts } from './laterParts';
@@ -56,8 +56,12 @@ export function EveningRoom(props: EveningRoomProps) {
         <ResultSlip on={on} />
         <DecideSlip on={on} />
       </Card>
-      <CloseBar on={on} />
-      {on.close !== null && <LaterPart part={laterParts.afterClose} what="The next fair" props={{ on }} />}
+      <LaterPart
+        part={laterParts.closing}
+        what="What closes the day"
+        props={{ on }}
+        before={<div className={styles.closePlace} />}
+      />
     </>
   );
 }

@@ -3,6 +3,6 @@ import { lazy } from '@/app/_network/lazy';
 /** Parts of the evening that are fetched behind what is seen first. */
 export const laterParts = {
   coins: lazy(() => import('./slips/CoinFields').then(({ CoinFields }) => CoinFields)),
-  afterClose: lazy(() => import('./AfterClose').then(({ AfterClose }) => AfterClose)),
+  closing: lazy(() => import('./CloseBar').then(({ CloseBar }) => CloseBar)),
   leads: lazy(() => import('./slips/LeadRows').then(({ LeadRows }) => LeadRows)),
 } as const;

@@ -4,10 +4,7 @@ import { expectPriceBar, filled, section } from '@/tests/e2e/harness/docketPage'
 import { pointer } from '@/tests/e2e/harness/hands';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { issue, note } from '@/tests/e2e/harness/orderRoom';
-import { takePace, watchPace } from '@/tests/e2e/harness/pace';
-
-/** A fifth of what counts as a page that stands still: 0.1 is the limit in common use. */
-const MOST_SHIFT = 0.02;
+import { MOST_SHIFT, takePace, watchPace } from '@/tests/e2e/harness/pace';
 
 async function opened(width: number): Promise<Page> {
   // The first page only lends its window.

@@ -5,6 +5,7 @@ import type { Tap } from '@/shared/schemas/stallEvents';
 import { QUIET } from '@/tests/e2e/harness/keptStore';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
+import { MOST_SHIFT, takePace, watchPace } from '@/tests/e2e/harness/pace';
 import { EVENING, layPlan, layTaps } from '@/tests/e2e/harness/stallShelf';
 import { unfoldAll } from '@/tests/e2e/harness/unfoldAll';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
@@ -45,5 +46,18 @@ test.each([1280, 390, 320])(
     await page.getByRole('button', { name: 'Close the day' }).click();
     await page.getByRole('button', { name: 'Close it again' }).waitFor();
     await looksRight(page, 'stall-evening-closed');
+  },
+);
+
+test.each(['', '#evening-decide'].flatMap((place) => [1280, 390].map((width) => [place, width] as const)))(
+  'hardly anything moves on the evening at “%s” at %d px while its later parts come',
+  async (place, width) => {
+    const page = await evening(width);
+    await page.goto(QUIET);
+    await watchPace(page);
+    await page.goto(`${EVENING}${place}`);
+    await page.getByRole('button', { name: 'Close the day' }).waitFor();
+    const { shift, moved } = await takePace(page);
+    expect(shift, moved.join('\n')).toBeLessThan(MOST_SHIFT);
   },
 );

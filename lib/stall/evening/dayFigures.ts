@@ -1,7 +1,7 @@
 import type { DayCount } from '@/lib/stall/count/dayCount';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
-import { answersOfClose } from './closeBody';
+import { answersOfClose } from './answersOfClose';
 import { dayMoney } from './dayMoney';
 import { noAnswers } from './eveningAnswers';
 import { stockRows } from './stockRows';

@@ -100,9 +100,9 @@ async function enterEveningByHours(more: ReturnType<typeof springFairTaps> = [])
 }
 
 const slip = (heading: string) => within(screen.getByRole('region', { name: heading }));
-const press = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const press = async (name: string | RegExp) => userEvent.click(await screen.findByRole('button', { name }));
 const pick = (name: string) => userEvent.click(screen.getByRole('radio', { name }));
-const closeButton = () => screen.getByRole('button', { name: /^Close/ });
+const closeButton = () => screen.findByRole('button', { name: /^Close/ });
 const closes = () => screenStore().getState().papers.dayClose;
 
 const typeCash = async (amount: string) => {
@@ -128,7 +128,7 @@ const atHome = (): number => {
 };
 
 const closeOnce = async (many: number) => {
-  await userEvent.click(closeButton());
+  await userEvent.click(await closeButton());
   await eventually(() => expect(closes()).toHaveLength(many));
 };
 
@@ -241,11 +241,11 @@ describe('a close that cannot be a paper', () => {
     await enterEvening(Array.from({ length: 10 }, (): Tap => ({ what: 'refill', goods, pieces: 10_000 })));
     await typeCash('532');
     await press('All is as it should be');
-    await userEvent.click(closeButton());
+    await userEvent.click(await closeButton());
     expect(
       await screen.findByText(/^The day is not closed. Something in it is more than a paper can hold/),
     ).toBeVisible();
-    expect(closeButton()).toHaveAccessibleDescription(/^The day is not closed/);
+    expect(await closeButton()).toHaveAccessibleDescription(/^The day is not closed/);
     expect(closes()).toHaveLength(0);
   });
 });
@@ -260,7 +260,7 @@ describe('the evening of the worked fair', () => {
     expect(slip('Stock').getByText('62', { selector: 'strong' })).toBeVisible();
     expect(slip('Tax').getByText('112.72')).toBeVisible();
     expect(slip('Tax').getByText(/taken once on the day; 1,610\.28 without it/)).toBeVisible();
-    expect(closeButton()).toHaveAttribute('aria-disabled', 'true');
+    expect(await closeButton()).toHaveAttribute('aria-disabled', 'true');
     expect(screen.getByText('To settle: count the tin and count 27 sizes.')).toBeVisible();
   });
 
@@ -269,7 +269,7 @@ describe('the evening of the worked fair', () => {
     await typeCash('530');
     expect(slip('Cash').getByText('2.00 short:')).toBeVisible();
     expect(screen.getByText(/the tin 2\.00 USD short/)).toBeVisible();
-    await userEvent.click(closeButton());
+    await userEvent.click(await closeButton());
     expect(closes()).toEqual([]);
     await pick('Wrong change');
     await press('All is as it should be');
@@ -431,7 +431,7 @@ describe('the evening of the worked fair', () => {
     await typeCash('532');
     await press('All is as it should be');
     disk.isFull = true;
-    await userEvent.click(closeButton());
+    await userEvent.click(await closeButton());
     expect(await screen.findByText(/^The day is not closed\./)).toBeVisible();
     expect(closes()).toEqual([]);
     disk.isFull = false;

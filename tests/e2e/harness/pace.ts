@@ -1,5 +1,8 @@
 import type { Page } from 'playwright-core';
 
+/** A fifth of what counts as a page that stands still: 0.1 is the limit in common use. */
+export const MOST_SHIFT = 0.02;
+
 /** How a page came and moved since it was watched. */
 interface Pace {
   /** What moved without being asked, as browsers count it: share of the screen times way, added up. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { closeInForce } from '@/lib/stall/closeInForce';
-import { answersOfClose, closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
+import { answersOfClose } from '@/lib/stall/evening/answersOfClose';
+import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
 import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { answersOfClose, closeBody } from '@/lib/stall/evening/closeBody';
+import { answersOfClose } from '@/lib/stall/evening/answersOfClose';
+import { closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers, type StockReason } from '@/lib/stall/evening/eveningAnswers';
 import { reasonsFor, type StockRow, shouldBeLeft } from '@/lib/stall/evening/stockRows';
 import { goodsKey } from '@/lib/stall/goodsKey';
