@@ -7,7 +7,7 @@ import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { HoursSection } from '@/app/_workshop/hours/HoursSection';
 import { workshopFields } from '@/app/_workshop/workshopFields';
 import { usualBlocks } from '@/lib/calendar/usualBlocks';
-import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { TEST_DAY, TEST_YEAR } from '@/tests/tools/clock/testDay';
 import { bodyOf, clearScreens, enter, screenStore, undo } from './screens';
 
 vi.mock('@/app/_store/appDocuments', async () => {
@@ -142,20 +142,23 @@ describe('the blocks of the week', () => {
 
 describe('days off', () => {
   it('begin as today, take a last day and a word, and go again', async () => {
+    const [from, to] = [`${TEST_YEAR + 1}-12-24`, `${TEST_YEAR + 2}-01-06`];
     await open();
     await userEvent.click(screen.getByRole('button', { name: 'Add days off' }));
     expect(workshop().daysOff).toMatchObject([{ from: TEST_DAY, to: TEST_DAY, what: '' }]);
     expect(screen.getByLabelText('First day')).toHaveFocus();
-    type(screen.getByLabelText('First day'), '2026-12-24');
+    type(screen.getByLabelText('First day'), from);
     const last = screen.getByLabelText('Last day');
     expect(last).toHaveAccessibleDescription(/comes before the first/);
-    type(last, '2027-01-06');
+    type(last, to);
     expect(last).not.toHaveAccessibleDescription(/comes before the first/);
     await userEvent.click(screen.getByRole('textbox', { name: 'What for' }));
     await userEvent.paste('Christmas');
-    expect(workshop().daysOff).toMatchObject([{ from: '2026-12-24', to: '2027-01-06', what: 'Christmas' }]);
+    expect(workshop().daysOff).toMatchObject([{ from, to, what: 'Christmas' }]);
     await userEvent.click(
-      screen.getByRole('button', { name: /^Remove Christmas, Dec 24, 2026 to Jan 6, 2027/ }),
+      screen.getByRole('button', {
+        name: `Remove Christmas, Dec 24, ${TEST_YEAR + 1} to Jan 6, ${TEST_YEAR + 2}`,
+      }),
     );
     expect(workshop().daysOff).toEqual([]);
     await undo();
