@@ -1,6 +1,8 @@
 'use client';
 
+import { wallAt } from '@/app/_clock/wallAt';
 import { LaterPart } from '@/app/_network/LaterPart';
+import { clockWords } from '@/app/_words/clockWords';
 import { breakMarks, toGo } from '@/app/_words/stall/count/breakEvenWords';
 import { keepingWords, keptWords, notKeptWords, shortAmount } from '@/app/_words/stall/count/countWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
@@ -21,7 +23,7 @@ export function CountHead({ counting }: Readonly<{ counting: Counting }>) {
         <h1 className={styles.title}>{plan.title}</h1>
         {kept.state !== 'notKept' && (
           <p className={styles.kept}>
-            {kept.state === 'keeping' ? keepingWords : keptWords(clockOf(kept.at, locale))}
+            {kept.state === 'keeping' ? keepingWords : keptWords(clockWords(wallAt(kept.at).minute, locale))}
           </p>
         )}
       </div>
@@ -59,8 +61,3 @@ export function CountHead({ counting }: Readonly<{ counting: Counting }>) {
     </div>
   );
 }
-
-// Helpers
-
-const clockOf = (at: number, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(at);

@@ -51,7 +51,7 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
         {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
         {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
         {paper !== undefined && (
-          <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter)}</p>
+          <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter, on.locale)}</p>
         )}
         <Button
           kind={on.isAsClosed && !isTwice ? 'quiet' : 'strong'}

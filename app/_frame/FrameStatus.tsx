@@ -1,14 +1,15 @@
 'use client';
 
 import { createPortal } from 'react-dom';
+import { wallAt } from '@/app/_clock/wallAt';
 import { HeaderCopy } from '@/app/_copies/HeaderCopy';
 import { useCopyStanding } from '@/app/_copies/useCopyStanding';
 import { useAskToKeep } from '@/app/_copies/useStoragePromise';
 import { useWorkspace } from '@/app/_documents/useWorkspace';
 import { NewerVersion } from '@/app/_offline/NewerVersion';
 import { NoNetwork } from '@/app/_offline/NoNetwork';
+import { clockWords } from '@/app/_words/clockWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
-import { usableLocale } from '@/app/_words/usableLocale';
 import { LostStoreNote } from './LostStoreNote';
 import { MovedNote } from './MovedNote';
 import { OverwrittenNote } from './OverwrittenNote';
@@ -28,7 +29,7 @@ export function FrameStatus({ place }: FrameStatusProps) {
   const { status, kept, undo, redo, undoLabel, redoLabel, retry, workshop, ...rest } = workspace;
   const { moved, onUndo, onRedo, onSeen } = useMoves({ undo, redo, undoLabel, redoLabel });
   useUndoKeys(onUndo, onRedo);
-  const locale = usableLocale(workshop?.locale ?? 'en');
+  const locale = workshop?.locale ?? 'en';
   const standing = useCopyStanding(workspace);
   useAskToKeep(status === 'ready' && kept.state === 'kept' && standing.state !== 'nothingOwn');
   const isTold = standing.state !== 'nothingOwn' && standing.isDue && kept.state !== 'notKept';
@@ -48,7 +49,7 @@ export function FrameStatus({ place }: FrameStatusProps) {
               <SaveStatus
                 kept={
                   kept.state === 'kept'
-                    ? { kind: 'kept', at: clock(kept.at, locale) }
+                    ? { kind: 'kept', at: clockWords(wallAt(kept.at).minute, locale) }
                     : kept.state === 'keeping'
                       ? { kind: 'keeping' }
                       : { kind: 'notKept', why: saveFailureWords[kept.why] }
@@ -72,6 +73,3 @@ export function FrameStatus({ place }: FrameStatusProps) {
     </>
   );
 }
-
-const clock = (at: number, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' }).format(at);

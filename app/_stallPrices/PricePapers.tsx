@@ -5,7 +5,8 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { PaperToPrint } from '@/app/_papers/PaperToPrint';
-import { priceWords, setLeftOutWords, timeWords } from '@/app/_words/stall/priceWords';
+import { clockWords } from '@/app/_words/clockWords';
+import { priceWords, setLeftOutWords } from '@/app/_words/stall/priceWords';
 import type { StallPricesBody } from '@/lib/papers/bodies/stallPricesPaper';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
 import styles from './Prices.module.css';
@@ -57,7 +58,7 @@ export function PricePapers({ part, prices }: PricePapersProps) {
             value={when}
             choices={[
               { value: 'day', label: 'the day' },
-              { value: 'late', label: `from ${timeWords(lastHour.fromMinute, workshop.locale)}` },
+              { value: 'late', label: `from ${clockWords(lastHour.fromMinute, workshop.locale)}` },
             ]}
             onCommit={setWhen}
           />

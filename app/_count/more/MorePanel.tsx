@@ -85,11 +85,11 @@ export function MorePanel({ counting, side, wake, onSide, onChoose }: MorePanelP
 
 // Helpers
 
-function Hours({ counting: { count } }: Pick<MorePanelProps, 'counting'>) {
+function Hours({ counting: { count, locale } }: Pick<MorePanelProps, 'counting'>) {
   const formatter = formatterFor(useTextContext());
   const isOfSeveral = new Set(count.hours.map(({ day }) => day)).size > 1;
   return (
-    <Fold summary="By the hour" line={busiestWords(count.hours) ?? 'nothing sold yet'}>
+    <Fold summary="By the hour" line={busiestWords(count.hours, locale) ?? 'nothing sold yet'}>
       <table>
         <thead>
           <tr>
@@ -102,7 +102,7 @@ function Hours({ counting: { count } }: Pick<MorePanelProps, 'counting'>) {
             <tr key={`${day} ${hour}`}>
               <th scope="row">
                 {isOfSeveral && `${formatter.day(day)}, `}
-                {hourWords(hour)}
+                {hourWords(hour, locale)}
               </th>
               <td>{pieces}</td>
             </tr>

@@ -1,11 +1,12 @@
 import { wallAt } from '@/app/_clock/wallAt';
 import { Fold } from '@/app/_controls/Fold';
 import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
-import { besideWords, timeWords } from '@/app/_words/stall/evening/resultWords';
+import { clockWords } from '@/app/_words/clockWords';
+import { besideWords } from '@/app/_words/stall/evening/resultWords';
 import styles from './Slips.module.css';
 
 /** What was noted at the stall beside sales. */
-export function DayNotes({ on: { evening, formatter } }: Readonly<{ on: EveningOnScreen }>) {
+export function DayNotes({ on: { evening, formatter, locale } }: Readonly<{ on: EveningOnScreen }>) {
   const { count } = evening;
   const beside = besideWords(evening, formatter);
   if (count.notes.length === 0 && beside.length === 0) return null;
@@ -19,7 +20,7 @@ export function DayNotes({ on: { evening, formatter } }: Readonly<{ on: EveningO
           <li key={id}>
             <p>
               <bdi>{words}</bdi>
-              <span className={styles.why}>{timeWords(wallAt(at).minute)}</span>
+              <span className={styles.why}>{clockWords(wallAt(at).minute, locale)}</span>
             </p>
           </li>
         ))}

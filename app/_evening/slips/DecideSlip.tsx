@@ -23,10 +23,10 @@ type Decision = keyof typeof decisionWords;
 
 /** What the day teaches, who wants something made, and whether to go again. */
 export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
-  const { evening, answers, say, past, formatter } = on;
+  const { evening, answers, say, past, formatter, locale } = on;
   const [left, setLeft] = useState<readonly string[]>([]);
   const lessons = evening.lessons
-    .map((lesson) => ({ lesson, ...lessonWords(lesson, evening, formatter) }))
+    .map((lesson) => ({ lesson, ...lessonWords(lesson, evening, formatter, locale) }))
     .filter(({ key, what }) => !left.includes(key) && !answers.note.includes(what));
   const limits = textLimits(eveningAnswersSchema, ['note']);
   const noted = (what: string) =>

@@ -7,13 +7,8 @@ import type { EveningOnScreen } from '@/app/_evening/eveningOnScreen';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
-import {
-  bridgeWords,
-  foundWords,
-  plannedHours,
-  resultAnswer,
-  timeWords,
-} from '@/app/_words/stall/evening/resultWords';
+import { clockWords } from '@/app/_words/clockWords';
+import { bridgeWords, foundWords, plannedHours, resultAnswer } from '@/app/_words/stall/evening/resultWords';
 import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { fromHomeWords } from '@/app/_words/stall/fromHomeWords';
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
@@ -64,7 +59,7 @@ export function ResultSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
         <Fold summary="Sales by the hour" line={formatter.count(count.hours.length, 'hour')}>
           <Sums
             rows={count.hours.map(({ day, hour, pieces }) => ({
-              name: `${isOnlyDay(on, day) ? '' : `${formatter.day(day)}, `}${timeWords(hour * 60)}`,
+              name: `${isOnlyDay(on, day) ? '' : `${formatter.day(day)}, `}${clockWords(hour * 60, locale)}`,
               figure: formatter.count(pieces, 'piece'),
             }))}
           />

@@ -1,4 +1,3 @@
-import { dayFormat } from '@/app/_words/dayFormat';
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
 import type { SetJudged } from '@/lib/stall/prices/judgeSet';
@@ -163,10 +162,6 @@ export function setWords(judged: SetJudged, { amount, number }: PriceWriter): re
 /** Why a set does not stand on the papers of the last hour. */
 export const setLeftOutWords = (name: string, singles: number, { amount }: PriceWriter): string =>
   `In the last hour as many cost ${amount(singles)} one by one, so list and cards leave out “${name}” then. Lower its price to offer it to the end.`;
-
-/** A time of the clock on the wall. */
-export const timeWords = (minute: number, locale: string): string =>
-  dayFormat(locale, { timeStyle: 'short' }).format(new Date(minute * 60_000));
 
 /** Of a last hour that begins while the stall is not open. */
 export const lateTimeWords = {

@@ -1,3 +1,4 @@
+import { clockWords } from '@/app/_words/clockWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
@@ -11,7 +12,7 @@ export function stallLineWords(stallDay: StallDay, today: string, locale: string
   const hours =
     first !== undefined &&
     others.every(({ fromMinute, toMinute }) => fromMinute === first.fromMinute && toMinute === first.toMinute)
-      ? `${clockWords(first.fromMinute)} to ${clockWords(first.toMinute)}`
+      ? `${clockWords(first.fromMinute, locale)} to ${clockWords(first.toMinute, locale)}`
       : '';
   const where = isOutdoor === null ? '' : isOutdoor ? 'outdoors' : 'indoors';
   return [stallDaysWords(stallDay, today, locale), hours, where, place]
@@ -22,10 +23,6 @@ export function stallLineWords(stallDay: StallDay, today: string, locale: string
 /** @returns what each day of selling is called in a list: “Sat 24 Apr” */
 export const openDayName = (day: string, today: string, locale: string): string =>
   nearDayWords(day, today, locale);
-
-/** @example clockWords(605) // '10:05' */
-const clockWords = (minute: number): string =>
-  `${Math.floor(minute / 60)}:${String(minute % 60).padStart(2, '0')}`;
 
 /**
  * @param isPressed some of what these hours make is pressed already

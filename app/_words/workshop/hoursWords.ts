@@ -1,11 +1,8 @@
+import { clockWords } from '@/app/_words/clockWords';
 import { dayFormat } from '@/app/_words/dayFormat';
 import { minutesWords } from '@/app/_words/minutesWords';
 import type { Block, DaysOff } from '@/shared/schemas/benchWeek';
 import { weekdayWords } from './workshopWords';
-
-/** @returns a time of the clock on the wall as the place writes it. */
-const clockWords = (minute: number, locale: string): string =>
-  dayFormat(locale, { timeStyle: 'short' }).format(new Date(Math.round(minute) * 60_000));
 
 const dayWords = (day: string, locale: string): string =>
   dayFormat(locale).format(new Date(`${day}T00:00:00Z`));

@@ -285,7 +285,7 @@ describe('the evening of the worked fair', () => {
     const again = await screen.findByRole('button', { name: 'Close it again' });
     // Nothing is asked any more, and nothing changed: what closes is quiet and says when it was closed.
     expect(again.className).toMatch(/quiet/);
-    expect(screen.getByText(/^Closed .+, \d?\d:\d\d.*, number 1[A-Z]?\.$/)).toBeVisible();
+    expect(screen.getByText(/^Closed .+, \d?\d:\d\d [AP]M, number 1[A-Z]?\.$/)).toBeVisible();
     expect(screen.queryByText('Where did it go?')).toBeNull();
     expect(screen.getByText('Where it went')).toBeVisible();
     await typeFernM('2');
@@ -535,7 +535,7 @@ describe('what the fair teaches', () => {
     // Opened at 10:00; the last of seven went at 14:10, and 6 ÷ 250 a minute go on for 170.
     expect(
       screen.getByText(
-        'Gone at 14:10: 6 before the last took 250 min, at that pace about 4 more by the end. Asked for then: 3 times.',
+        'Gone at 2:10 PM: 6 before the last took 250 min, at that pace about 4 more by the end. Asked for then: 3 times.',
       ),
     ).toBeVisible();
     await press('Do not learn from it: Otter L, 9 next time for 7');
@@ -561,7 +561,7 @@ describe('what the fair teaches', () => {
     // Gone from 14:10 to 15:00: 6 ÷ 250 × 50. Put out at 15:00 and gone at 15:08: 1 ÷ 8 × 112.
     expect(
       screen.getByText(
-        'Gone at 14:10 until more was put out: 6 before the last took 250 min, at that pace about 1 more. Gone at 15:08: 1 before the last took 8 min, at that pace about 14 more by the end. Asked for then: 3 times. Of fewer than 3 pieces or 15 min the next plans learn nothing.',
+        'Gone at 2:10 PM until more was put out: 6 before the last took 250 min, at that pace about 1 more. Gone at 3:08 PM: 1 before the last took 8 min, at that pace about 14 more by the end. Asked for then: 3 times. Of fewer than 3 pieces or 15 min the next plans learn nothing.',
       ),
     ).toBeVisible();
     // Wanted are 9 + 3 + 1.2, later 14 more; 4.05 were expected, and halfway lies 8.6, then 15.6.

@@ -1,3 +1,4 @@
+import { clockWords } from '@/app/_words/clockWords';
 import type { DayCount } from '@/lib/stall/count/dayCount';
 
 /** Whether the screen stays awake. */
@@ -14,14 +15,15 @@ export const wakeWords = {
 export const askedCountedWords = (words: string, times: number): string =>
   `Counted: ${words || 'something else'}, ${times} so far.`;
 
-/** @returns an hour of the day: “10 to 11”; 24 and more are after midnight */
-export const hourWords = (hour: number): string => `${hour % 24} to ${(hour + 1) % 24 || 24}`;
+/** @returns an hour of the day: “10:00 to 11:00”; 24 and more are after midnight */
+export const hourWords = (hour: number, locale: string): string =>
+  `${clockWords(hour * 60, locale)} to ${clockWords((hour + 1) * 60, locale)}`;
 
 /** @returns the count by hours in one line; null before the first sale */
-export function busiestWords(hours: DayCount['hours']): string | null {
+export function busiestWords(hours: DayCount['hours'], locale: string): string | null {
   const most = hours.reduce<DayCount['hours'][number] | null>(
     (best, one) => (best === null || one.pieces > best.pieces ? one : best),
     null,
   );
-  return most === null ? null : `most ${hourWords(most.hour)}: ${most.pieces}`;
+  return most === null ? null : `most ${hourWords(most.hour, locale)}, ${most.pieces} sold`;
 }

@@ -1,3 +1,4 @@
+import { clockWords } from '@/app/_words/clockWords';
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
@@ -71,6 +72,7 @@ export function lessonWords(
   lesson: Lesson,
   { plan }: Evening,
   { count }: Formatter,
+  locale: string,
 ): { readonly key: string; readonly what: string; readonly why: string } {
   if (lesson.kind === 'asked') {
     return {
@@ -80,7 +82,7 @@ export function lessonWords(
     };
   }
   const { row, next, stretches, leftOut } = lesson;
-  const gone = stretches.map(goneWords).join('. ');
+  const gone = stretches.map((stretch) => goneWords(stretch, locale)).join('. ');
   const asked = row.asked === 0 ? '' : ` Asked for then: ${count(row.asked, 'time')}.`;
   const left = leftOut === null ? '' : ` ${leftOutWords[leftOut]}`;
   return {
@@ -100,17 +102,16 @@ const leftOutWords = {
 } as const;
 
 /** How the lost sales of goods that sold out are reckoned, for a first rush makes them large. */
-function goneWords({ goneAtMinute, before, withinMinutes, isPutOutAgain, lost }: LostStretch): string {
-  const gone = goneAtMinute === null ? 'All gone' : `Gone at ${timeWords(goneAtMinute)}`;
+function goneWords(
+  { goneAtMinute, before, withinMinutes, isPutOutAgain, lost }: LostStretch,
+  locale: string,
+): string {
+  const gone = goneAtMinute === null ? 'All gone' : `Gone at ${clockWords(goneAtMinute, locale)}`;
   const until = isPutOutAgain ? ' until more was put out' : '';
   if (withinMinutes === null || lost < 0.5) return `${gone}${until}`;
   const more = `about ${Math.round(lost)} more${isPutOutAgain ? '' : ' by the end'}`;
   return `${gone}${until}: ${before} before the last took ${Math.round(withinMinutes)} min, at that pace ${more}`;
 }
-
-/** @returns minutes since midnight as a clock shows them, “14:10”. */
-export const timeWords = (minute: number): string =>
-  `${Math.floor(minute / 60) % 24}:${String(minute % 60).padStart(2, '0')}`;
 
 export const leadWords = (words: string): string => (words === '' ? 'Somebody wants something made' : words);
 
@@ -122,7 +123,8 @@ export const closedOnWords = (
   { day, minute }: { readonly day: string; readonly minute: number },
   number: string,
   { day: dayText }: Pick<Formatter, 'day'>,
-): string => `Closed ${dayText(day)}, ${timeWords(minute)}, number ${number}.`;
+  locale: string,
+): string => `Closed ${dayText(day)}, ${clockWords(minute, locale)}, number ${number}.`;
 
 /** What a second close does. */
 export const correctionWords =
