@@ -5,6 +5,7 @@ import { useToday } from '@/app/_clock/useToday';
 import { wallAt } from '@/app/_clock/wallAt';
 import { Advice } from '@/app/_controls/Advice';
 import { Card } from '@/app/_controls/Card';
+import type { OrderForm } from '@/app/_fields/formMemory';
 import { useTyped } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
@@ -74,7 +75,13 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   const { stallTap } = workspace.entries;
   const { stallPlan, dayClose } = workspace.papers;
   // What was typed before a close stays under it, so that undoing the close finds it again.
-  const form = { orderId: plan.stallDayId, name: `evening ${close?.id ?? 'open'}`, isErased: false };
+  const form: OrderForm = {
+    orderId: plan.stallDayId,
+    name: `evening ${close?.id ?? 'open'}`,
+    isErased: false,
+    // A quarter of an hour of counting, on a phone that may be put away or empty before the day is closed.
+    outlivesTab: true,
+  };
   const first = close === null ? noAnswers : answersOfClose(close.body);
   const [answers, setAnswers] = useTyped(form, 'answers', eveningAnswersSchema, first);
   const earlier = useMemo(

@@ -25,7 +25,7 @@ export interface EveningOnScreen {
   /** The answers come to more than can be reckoned, so the evening is without them. */
   readonly isBeyondReach: boolean;
   readonly say: (answers: Partial<EveningAnswers>) => void;
-  /** Under which half-typed figures are kept in the tab. */
+  /** Under which half-typed figures are remembered. */
   readonly form: OrderForm;
   /** Other days that were closed, in the same currency, the latest first. */
   readonly past: readonly PastDay[];

@@ -1,4 +1,4 @@
-import { tabMemory } from '@/app/_tab/tabMemory';
+import { deviceMemory, tabMemory } from '@/app/_tab/browserMemory';
 import { z } from '@/shared/schemas/z';
 
 /** A form of an order whose fields are entered together. */
@@ -8,6 +8,8 @@ export interface OrderForm {
   readonly name: string;
   /** The customer was erased: nothing that is typed about them is remembered any more. */
   readonly isErased: boolean;
+  /** It takes long to fill in, so that it is kept on the device; left out, in the tab. */
+  readonly outlivesTab?: true;
 }
 
 /** A text that is no value yet: kept beside the value before it. */
@@ -16,7 +18,7 @@ export interface HalfTyped {
   readonly remember: (text: string | null) => void;
 }
 
-/** What is typed in forms of orders and not entered yet, kept in this tab, a field at a time. */
+/** What is typed in forms of orders and stall days and not entered yet, a field at a time. */
 export const formMemory = {
   /** @returns undefined where nothing was typed in the field */
   recall: (form: OrderForm, field: string): unknown => fieldsOf(form)[field],
@@ -25,17 +27,17 @@ export const formMemory = {
     if (form.isErased) return;
     const { [field]: _, ...others } = fieldsOf(form);
     const fields = value === undefined ? others : { ...others, [field]: value };
-    tabMemory.remember(keyOf(form), Object.keys(fields).length === 0 ? null : fields);
+    memoryOf(form).remember(keyOf(form), Object.keys(fields).length === 0 ? null : fields);
   },
   forget(form: Pick<OrderForm, 'orderId' | 'name'>): void {
-    tabMemory.remember(keyOf(form), null);
+    for (const memory of memories) memory.remember(keyOf(form), null);
   },
   /** @returns names of the forms of an order in which something was typed, of those that begin so */
   begun: (orderId: string, beginning: string): readonly string[] => {
     const start = keyOf({ orderId, name: beginning });
-    return tabMemory.keysOf(start).map((key) => key.slice(start.length));
+    return memories.flatMap(({ keysOf }) => keysOf(start)).map((key) => key.slice(start.length));
   },
-  /** Forgets all that is typed in forms of orders. */
+  /** Forgets all that is typed in forms of orders or stall days. */
   forgetOrders(orderIds: readonly string[]): void {
     for (const orderId of orderIds) {
       for (const name of formMemory.begun(orderId, '')) formMemory.forget({ orderId, name });
@@ -50,10 +52,15 @@ export const halfTyped = (form: OrderForm, field: string): HalfTyped => ({
 
 // Helpers
 
+const memories = [tabMemory, deviceMemory];
+
+const memoryOf = ({ outlivesTab }: Pick<OrderForm, 'outlivesTab'>) =>
+  outlivesTab === true ? deviceMemory : tabMemory;
+
 const keyOf = ({ orderId, name }: Pick<OrderForm, 'orderId' | 'name'>): string =>
   `pressminute-form ${orderId} ${name}`;
 
 const fieldsSchema = z.record(z.string(), z.unknown());
 
 const fieldsOf = (form: OrderForm): Readonly<Record<string, unknown>> =>
-  form.isErased ? {} : (fieldsSchema.safeParse(tabMemory.recall(keyOf(form))).data ?? {});
+  form.isErased ? {} : (fieldsSchema.safeParse(memoryOf(form).recall(keyOf(form))).data ?? {});

@@ -6,9 +6,9 @@ import { z } from '@/shared/schemas/z';
 import { formMemory, type HalfTyped, halfTyped, type OrderForm } from './formMemory';
 
 /**
- * A field of a form of an order, kept in the tab until the form is entered or left.
+ * A field of a form of an order or a stall day, remembered until the form is entered or left.
  *
- * @param schema of what is taken from the tab's memory
+ * @param schema of what is taken from the browser's memory
  * @param fresh what stands there while nobody has typed in it
  */
 export function useTyped<Value>(

@@ -1,4 +1,4 @@
-import { tabMemory } from '@/app/_tab/tabMemory';
+import { tabMemory } from '@/app/_tab/browserMemory';
 import type { NamesTable } from '@/lib/names/namesTable';
 import { z } from '@/shared/schemas/z';
 

@@ -1,4 +1,4 @@
-import { tabMemory } from '@/app/_tab/tabMemory';
+import { tabMemory } from '@/app/_tab/browserMemory';
 import { type EnquiryDraft, enquiryDraftSchema } from './enquiryDraft';
 
 const KEY = 'pressminute-enquiry';

@@ -1,4 +1,4 @@
-import { tabMemory } from '@/app/_tab/tabMemory';
+import { tabMemory } from '@/app/_tab/browserMemory';
 import { type StartChoices, startChoicesSchema } from '@/lib/examples/startChoices';
 
 const KEY = 'pressminute-start';

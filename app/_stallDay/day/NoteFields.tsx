@@ -3,6 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { typing } from '@/app/_documents/typing';
+import { formMemory } from '@/app/_fields/formMemory';
 import { TextField } from '@/app/_fields/TextField';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { removalRefused, removalWords } from '@/app/_words/stall/removalWords';
@@ -36,6 +37,8 @@ export function NoteFields({ on, onRemoved }: NoteFieldsProps) {
     if (removal.kind === 'refused') return;
     const label = `Remove ${name}`;
     onRemoved(label);
+    // What was typed of its evening goes with it.
+    formMemory.forgetOrders([id]);
     // One step, so that undo loads the car again.
     workspace.note(
       label,

@@ -199,7 +199,7 @@ function shown(
   return {
     ...{ jobId, lineId, size, rangeId, design, price, netPrice, fees, packaging, cost },
     ...{ costWithOverhead, leftoverShare, expected, criticalRatio, atHome, finishedBefore },
-    ...{ mine, isHeld: held !== null, advised, advisedBy },
+    ...{ mine, isHeld: held !== null, sold: one.demand.sold(mine), advised, advisedBy },
   };
 }
 

@@ -25,6 +25,8 @@ export interface GoodsPlanned extends StallGoods {
   /** The maker's number where one is held, else the advice. */
   readonly mine: number;
   readonly isHeld: boolean;
+  /** Mean pieces sold of `mine`, over the weathers. */
+  readonly sold: number;
   /** What the sums advise. */
   readonly advised: number;
   /** Why the advice is not the plain rule: trimmed for room, money or time, or raised by what lies at home; of `onceCost` designs only that comes along. */

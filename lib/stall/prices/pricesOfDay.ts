@@ -5,7 +5,6 @@ import type { GoodsPlanned, StallAnswer } from '@/lib/stall/plan/stallPlanned';
 import { type AtShop, dearestOf } from '@/lib/stall/shops/toldPrices';
 import { type MinorUnits, toMinor } from '@/shared/money';
 import type { SetOffer, StallDay, StallGoods } from '@/shared/schemas/stallDay';
-import { expectedSold } from './expectedSold';
 import { commonestPrice, judgeSet, type SetJudged } from './judgeSet';
 import { type Neighbours, neighbours } from './neighbours';
 import { pieceMoney } from './pieceMoney';
@@ -56,11 +55,9 @@ export interface PricesOfDay {
 /** Everything that is said of the prices of a stall day, at the numbers that are brought. */
 export function pricesOfDay(asked: PricesAsked): PricesOfDay {
   const { answer, stallDay, terms } = asked;
-  const sold = expectedSold(answer.goods, stallDay);
-  const goods = answer.goods.map((one, at) => ({
+  const goods = answer.goods.map((one) => ({
     ...one,
     minor: toMinor(one.price, answer.currency),
-    sold: sold[at] ?? 0,
     takes: one.cost + one.packaging,
     money: one.price > 0 ? pieceMoney(one, terms) : null,
   }));

@@ -132,6 +132,23 @@ const closeOnce = async (many: number) => {
   await eventually(() => expect(closes()).toHaveLength(many));
 };
 
+describe('goods of which more were sold than brought', () => {
+  it('are told against what should be left, below nothing', async () => {
+    const planId = await fixPlan();
+    // Of Fern 3XL one was brought, and two went: 132 less 2 should be left, and 131 are.
+    const sale: Tap = {
+      ...{ what: 'sale', goods: { jobId: 'fair-shirts', lineId: 'fern', size: '3XL' } },
+      ...{ minor: 3100, pay: 'card' },
+    };
+    await tap(planId, [sale, sale]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    expect(screen.getByText(/^leaves −?[\d,]+ so far, /)).toBeVisible();
+    await press('All is as it should be');
+    expect(slip('Stock').getByText('131 counted, 130 should be:')).toBeVisible();
+    expect(slip('Stock').getByText(/1 Fern 3XL is too many$/)).toBeVisible();
+  });
+});
+
 describe('a reader that took more than all goods', () => {
   it('is asked about, and may be said to be right', async () => {
     const planId = await fixPlan();
@@ -358,7 +375,7 @@ describe('the evening of the worked fair', () => {
     expect(fernM).toMatchObject({ given: 0, reason: 'notKnown', reasonFor: -3 });
   });
 
-  it('keeps what is typed through a reload, half-typed figures too', async () => {
+  it('keeps what is typed when the browser is closed, half-typed figures too', async () => {
     await enterEvening();
     await typeCash('530,5,');
     await userEvent.type(screen.getByLabelText('Note for next time'), 'Nearer the gate.');
@@ -366,6 +383,7 @@ describe('the evening of the worked fair', () => {
     cleanup();
     await act(() => screenStore().flush());
     leaveScreens();
+    sessionStorage.clear();
     await enter(<EveningScreen stallDayId={DAY} />);
     expect(await screen.findByLabelText('Note for next time')).toHaveValue('Nearer the gate.');
     expect(slip('Cash').getByLabelText(/^All that is in the tin/)).toHaveValue('530,5,');

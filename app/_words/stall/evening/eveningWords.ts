@@ -47,14 +47,15 @@ export function takenWords({ money, plan }: Evening, locale: string): AnswerWord
   return { key: minorWords(money.gross, plan.currency, locale), after: `${plan.currency} taken${tax}` };
 }
 
-export function earnsWords({ result, rows }: Evening, { number }: Formatter): string {
+export function earnsWords({ result, rows, unsettled }: Evening, { number }: Formatter): string {
   if (result.profit === null) {
     return rows.some(({ left }) => left === null)
       ? 'What it leaves is known once the goods are counted.'
       : 'What it leaves is not known: the plan lacks a cost.';
   }
   const pay = result.payPerHour === null ? '' : `, pays you ${number(result.payPerHour, 0)} an hour`;
-  return `leaves ${number(result.profit, 0)}${pay}`;
+  const soFar = unsettled.length === 0 ? '' : ' so far';
+  return `leaves ${number(result.profit, 0)}${soFar}${pay}`;
 }
 
 /** What is to be settled, in one line. */

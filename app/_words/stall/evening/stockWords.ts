@@ -21,8 +21,10 @@ export function stockAnswer({ rows, plan, soldFrom }: Evening, { count }: Format
   const left = rows.reduce((sum, row) => sum + (row.left ?? 0), 0);
   if (soldFrom === 'count' && open.length > 0)
     return { key: `Count ${count(open.length, 'size')}`, after: ': what is left says what was sold' };
-  const reckoned = rows.reduce((sum, row) => sum + shouldBeLeft(row), 0);
-  if (open.length === rows.length) return { key: `${reckoned}`, after: ' should be left' };
+  if (open.length === rows.length) {
+    const should = rows.reduce((sum, row) => sum + shouldBeLeft(row), 0);
+    return { key: `${should}`, after: ' should be left' };
+  }
   const differing = rows.filter(({ difference }) => difference !== null && difference !== 0);
   const [first] = differing.filter(({ reason }) => reason === null);
   if (first === undefined && differing.length > 0)
@@ -33,6 +35,8 @@ export function stockAnswer({ rows, plan, soldFrom }: Evening, { count }: Format
   }
   const others = differing.filter(({ reason }) => reason === null).length - 1;
   const more = others > 0 ? ` and ${count(others, 'size')} more` : '';
+  // Below 0 of goods of which more went than was brought: what is too many is told against just that.
+  const reckoned = rows.reduce((sum, row) => sum + (row.reckoned ?? shouldBeLeft(row)), 0);
   return {
     key: `${left} counted, ${reckoned} should be:`,
     after: ` ${differsWords(first, goodsName(plan, first.goods))}${more}`,

@@ -15,6 +15,7 @@ const goods = (rangeId: string, lineId: string, size: string, advised: number): 
     finishedBefore: 0,
     mine: advised,
     isHeld: false,
+    sold: 4,
     advisedBy: 'rule',
   },
 });

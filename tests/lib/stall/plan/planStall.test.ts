@@ -71,6 +71,15 @@ describe('what a piece brings', () => {
   });
 });
 
+describe('what is sold of each', () => {
+  it('is 43.5 shirts and 18.3 mugs over the weathers, as worked', () => {
+    const of = (rangeId: string) =>
+      plan.goods.reduce((sum, one) => sum + (one.rangeId === rangeId ? one.sold : 0), 0);
+    expect(of('shirts').toFixed(1)).toBe('43.5');
+    expect(of('mugs').toFixed(1)).toBe('18.3');
+  });
+});
+
 describe('what is finished at home', () => {
   const lying = (pieces: number): StallAsked => fairWith({ held: [] }, { atHome: [{ ...fernL, pieces }] });
 
