@@ -46,14 +46,16 @@ export function planDifferences(before: Told, now: Told): PlanDifferences | null
   const prices = changes((goods) => goods.price).filter(
     (row) => was.has(goodsKey(row)) && is.has(goodsKey(row)),
   );
+  const isOfOtherCost = before.goods.some((old) => {
+    const fresh = is.get(goodsKey(old));
+    return fresh !== undefined && isOtherCost(old, fresh);
+  });
+  const isOtherBatch = bring.length === 0 && !isOfOtherCost && batchOf(before) !== batchOf(now);
   const others = {
     secondsShare: secondsOf(before, now),
     isOtherWeather: canonicalText(before.weathers) !== canonicalText(now.weathers),
-    isOtherCost: before.goods.some((old) => {
-      const fresh = is.get(goodsKey(old));
-      return fresh !== undefined && isOtherCost(old, fresh);
-    }),
-    isOtherwise: restOf(before) !== restOf(now),
+    isOtherCost: isOfOtherCost,
+    isOtherwise: isOtherBatch || restOf(before, is) !== restOf(now, was),
   };
   const isSame = bring.length === 0 && prices.length === 0 && Object.values(others).every((one) => !one);
   return isSame
@@ -82,15 +84,27 @@ const isOtherCost = (old: PlannedGoods, fresh: PlannedGoods): boolean =>
 const costsOf = ({ cost, packaging, leftoverShare }: PlannedGoods): string =>
   [cost, packaging, leftoverShare].map((figure) => figure?.toPrecision(9) ?? 'unknown').join(' ');
 
-/** What a plan expects comes of all the rest and is no difference by itself. */
-function restOf(plan: Told): string {
-  const { title, place, days, currency, ranges, sets, lastHourFrom, float, costs, goods } = plan;
+/** What making costs once and at the bench follows the pieces, and is a difference by itself only where they are the same. */
+const batchOf = ({ costs: { batch, benchHours } }: Told): string =>
+  [batch, benchHours].map((figure) => figure.toPrecision(9)).join(' ');
+
+/**
+ * What a plan expects comes of all the rest and is no difference by itself.
+ *
+ * @param other goods of the other plan: of those that only one brings all is told by how many come along
+ */
+function restOf(plan: Told, other: ReadonlyMap<string, PlannedGoods>): string {
+  const { title, place, days, currency, ranges, sets, lastHourFrom, float, goods } = plan;
   const { taxMode, tax, taxRounding, cardFee, cardFixedFee, cardShare } = plan;
   const { commission, commissionBase, piecesPerTicket } = plan;
+  const { batch: _, benchHours: __, ...costs } = plan.costs;
   return canonicalText([
     [title, place, days, currency, ranges, sets, lastHourFrom, float, costs],
     [taxMode, tax, taxRounding, cardFee, cardFixedFee, cardShare],
     [commission, commissionBase, piecesPerTicket],
-    goods.map((one) => [goodsKey(one), one.lastHourPrice, one.seconds ?? 0]),
+    goods.flatMap((one) => {
+      const key = goodsKey(one);
+      return other.has(key) ? [[key, one.lastHourPrice, one.seconds ?? 0]] : [];
+    }),
   ]);
 }

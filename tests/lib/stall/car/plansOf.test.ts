@@ -91,6 +91,29 @@ describe('a second plan', () => {
     });
   });
 
+  it('tells nothing else where what making costs once only follows the pieces', () => {
+    const costs = { ...fairPlan.costs, batch: 99.5, benchHours: 12.8 };
+    const more = { ...fairPlan, costs, goods: [{ ...fern, bring: 5 }, ...rest] };
+    expect(planDifferences(fairPlan, more)).toMatchObject({ isOtherCost: false, isOtherwise: false });
+    const finished = { ...fairPlan, costs, goods: [{ ...fern, fromHome: 2 }, ...rest] };
+    expect(planDifferences(fairPlan, finished)).toMatchObject({ isOtherCost: true, isOtherwise: false });
+    // Of the same pieces it is preparing or the bench that costs something else.
+    expect(planDifferences(fairPlan, { ...fairPlan, costs })?.isOtherwise).toBe(true);
+    const fee = { ...costs, stallFee: 90 };
+    expect(planDifferences(fairPlan, { ...more, costs: fee })?.isOtherwise).toBe(true);
+  });
+
+  it('tells late prices and seconds of goods of both plans alone', () => {
+    const late = (goods: typeof fairPlan.goods) =>
+      goods.map((one) => ({ ...one, lastHourPrice: 2000, seconds: 1 }));
+    const before = { ...fairPlan, goods: late([fern, ...rest]) };
+    const isOtherwise = (goods: typeof fairPlan.goods) =>
+      planDifferences(before, { ...fairPlan, goods })?.isOtherwise;
+    expect(isOtherwise(late(rest))).toBe(false);
+    expect(isOtherwise([{ ...fern, lastHourPrice: 2000 }, ...late(rest)])).toBe(true);
+    expect(isOtherwise([{ ...fern, lastHourPrice: 1900, seconds: 1 }, ...late(rest)])).toBe(true);
+  });
+
   it('tells prices that changed, and that something else did', () => {
     const goods = [{ ...fern, price: 3000 }, ...rest];
     expect(planDifferences(fairPlan, { ...fairPlan, goods })).toMatchObject({
