@@ -3,6 +3,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen, StallPlan } from '@/app/_stallDay/stallOnScreen';
+import { outcomeKey } from '@/app/_stallDay/weather/bandsOf';
 import { stayAnswer, stayBoundWords } from '@/app/_words/stall/stallPlanWords';
 import { certainly, weatherTold } from '@/app/_words/stall/weatherWords';
 import styles from './Stay.module.css';
@@ -46,7 +47,7 @@ function Bars({ plan, on }: Readonly<{ plan: StallPlan; on: StallOnScreen }>) {
   const { goOrStay, outcomes } = plan.mine;
   const { worst, avoidable } = goOrStay;
   const most = Math.max(worst.earns, avoidable, 1);
-  const factor = outcomes.find(({ weather }) => weather === worst.weather)?.factor ?? null;
+  const factor = outcomes.find((one) => outcomeKey(one) === outcomeKey(worst))?.factor ?? null;
   const bars = [
     { name: 'going brings', value: worst.earns, look: styles.go },
     { name: 'staying saves', value: avoidable, look: styles.stay },

@@ -74,8 +74,10 @@ export function weatherAnswer(
       key: `${withCapital(spelledNumber(fewer.fewer))} fewer lose less ${when(fewer.worst)}`,
       after: ` and give up nothing ${when(fewer.best)}`,
     };
-  const [worst] = mine.outcomes.toSorted((one, other) => one.profit - other.profit);
-  const [best] = mine.outcomes.toSorted((one, other) => other.profit - one.profit);
+  const byProfit = mine.outcomes
+    .filter(({ chance }) => chance > 0)
+    .toSorted((one, other) => one.profit - other.profit);
+  const [worst, best] = [byProfit[0], byProfit.at(-1)];
   if (worst === undefined || best === undefined) return { key: 'No weather is told' };
   const amount = (money: number) => amountWords(money, currency, locale);
   if (worst === best) return { key: amount(best.profit), after: ` ${weatherLabel(best, ofDays)}` };

@@ -66,9 +66,11 @@ export function fewerOfRange({
 
 const endOf = ({ weather, weatherIds }: StallOutcome): End => ({ weather, weatherIds });
 
-/** The outcomes of both plans in the weather at one end: 1 for that of the largest factor, −1 for the smallest. */
+/** The outcomes of both plans in the weather at one end that can be: 1 for that of the largest factor, −1 for the smallest. */
 function endsOf(mine: readonly StallOutcome[], advice: readonly StallOutcome[], side: 1 | -1) {
-  const [first] = mine.toSorted((one, other) => side * (other.factor - one.factor));
-  const same = advice.find(({ weather }) => weather === first?.weather);
+  const [first] = mine
+    .filter(({ chance }) => chance > 0)
+    .toSorted((one, other) => side * (other.factor - one.factor));
+  const same = advice.find(({ weatherIds }) => weatherIds.join() === first?.weatherIds.join());
   return first === undefined || same === undefined ? null : { mine: first, advice: same };
 }

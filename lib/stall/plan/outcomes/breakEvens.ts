@@ -6,15 +6,15 @@ import { fixedOf, outcomeOf, type PlanSeen, soldOf } from './planOutcomes';
 
 /**
  * Pieces that must be sold until the day has earned its money, its pay, everything, and the loss of value of what stays;
- * in the mix that sells in the best weather.
+ * in the mix that sells in the best weather that can be.
  *
  * @returns null where nothing sells or a piece leaves nothing
  */
 export function breakEvens(seen: PlanSeen): StallBreakEven | null {
   const { goods, bring, day, scenarios } = seen;
   const best = scenarios.reduce(
-    (top, { factor }, at) => (factor > (scenarios[top]?.factor ?? 0) ? at : top),
-    0,
+    (top, { chance, factor }, at) => (chance > 0 && factor > (scenarios[top]?.factor ?? -1) ? at : top),
+    -1,
   );
   const sold = soldOf(seen, ({ demands }, brought) => demands[best]?.sold(brought) ?? 0);
   const { sold: pieces, contribution } = outcomeOf(seen, sold);

@@ -30,7 +30,7 @@ interface Table {
 export function planSpread(seen: PlanSeen): StallSpread {
   const { goods, bring, scenarios } = seen;
   const seed = seedOf([
-    ...scenarios.flatMap(({ chance, factor }) => [chance, factor]),
+    ...scenarios.flatMap(({ chance, factor }) => (chance > 0 ? [chance, factor] : [])),
     ...goods.flatMap(({ expected, contribution }, at) => [bring[at] ?? 0, expected, contribution]),
   ]);
   const draw = drawsFrom(seed);

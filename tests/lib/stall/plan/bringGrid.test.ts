@@ -116,6 +116,42 @@ describe('fewer pieces', () => {
     expect(sayFewer(one(96, 500), one(81, 510))).toBeNull();
   });
 
+  it('are told of weathers that can be, not of one without a chance', () => {
+    const never = (name: string, factor: number, profit: number) => ({
+      ...outcome(name, factor, profit),
+      chance: 0,
+    });
+    const planOf = (pieces: number, showers: number, wet: number, festival: number) => ({
+      pieces,
+      outcomes: [
+        outcome('dry', 1, 540),
+        outcome('showers', 0.6, showers),
+        never('wet', 0.3, wet),
+        never('festival', 2, festival),
+      ],
+    });
+    // When it is wet fewer lose more, and a festival would have sold them all.
+    expect(sayFewer(planOf(96, 90, -391, 900), planOf(81, 120, -400, 500))).toMatchObject({
+      best: { weather: 'dry', profit: 'same' },
+      worst: { weather: 'showers', better: 30 },
+    });
+  });
+
+  it('are held against the same weather, not against another one of its name', () => {
+    const named = (id: string, factor: number, profit: number) => ({
+      ...outcome('wet', factor, profit),
+      weatherIds: [id],
+    });
+    const both = (pieces: number, drizzle: number, storm: number) => ({
+      pieces,
+      outcomes: [outcome('dry', 1, 540), named('drizzle', 0.5, drizzle), named('storm', 0.1, storm)],
+    });
+    expect(sayFewer(both(96, -50, -391), both(81, -20, -347))?.worst).toEqual({
+      ...{ weather: 'wet', weatherIds: ['storm'] },
+      better: 44,
+    });
+  });
+
   it('are told of the range that has the most of them', () => {
     const taking = [
       { rangeId: 'mugs', weightedProfit: 0, ...plan(88, 544, -375) },

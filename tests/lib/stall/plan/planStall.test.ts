@@ -254,6 +254,19 @@ describe('going or staying', () => {
   });
 });
 
+describe('a weather without a chance', () => {
+  const festival = { ...{ id: 'festival', name: 'festival' }, chance: share(0), factor: share(2) };
+
+  it.each([
+    ['before', [festival, ...stallDay.weathers]],
+    ['after', [...stallDay.weathers, festival]],
+  ])('changes nothing of the plan but its own row, %s the others', (_, weathers) => {
+    const { outcomes, ...mine } = plannedFair(fairWith({ weathers })).mine;
+    expect(outcomes.filter(({ weather }) => weather !== 'festival')).toEqual(plan.mine.outcomes);
+    expect({ ...mine, outcomes: plan.mine.outcomes }).toEqual(plan.mine);
+  });
+});
+
 describe('what stands in the way of a plan', () => {
   const troublesOf = (asked: StallAsked) => {
     const answer = planStall(asked, grid);
