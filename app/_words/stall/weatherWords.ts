@@ -1,9 +1,10 @@
 import { listed } from '@/app/_words/listed';
+import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
 
 /** Days of selling and the weathers they may have, of a stall day or of its fixed plan. */
 interface WeatherDays {
-  readonly days: readonly Pick<StallDay['days'][number], 'weight'>[];
+  readonly days: readonly Pick<StallDay['days'][number], 'day' | 'weight'>[];
   readonly weathers: readonly Pick<StallDay['weathers'][number], 'id' | 'name'>[];
 }
 
@@ -21,7 +22,7 @@ interface WeatherTold {
   readonly days: number;
 }
 
-/** @returns what a weather is called: “wet”, “showers on both days”, “dry and wet”; “wet, then dry” where days differ in weight */
+/** @returns what a weather is called: “wet”, “showers on both days”, “dry and wet”; “wet, then dry” where days differ in weight, “dry and wet, then dry” where only some do */
 export function weatherLabel(
   { weather, weatherIds }: WeatherOfDays,
   { days, weathers }: WeatherDays,
@@ -31,8 +32,7 @@ export function weatherLabel(
   const [first] = known;
   if (names.length < 2 || known.length < names.length || first === undefined) return weather;
   if (new Set(weatherIds).size === 1) return `${first} on ${all(names.length)}`;
-  const isInOrder = new Set(days.map(({ weight }) => weight)).size > 1;
-  return isInOrder ? known.join(', then ') : listed(known);
+  return inTheirOrder(known, daysOfOneWeight(days));
 }
 
 /** @returns the same with the days it is of */
@@ -63,14 +63,46 @@ export const unlessSure = (label: string): string =>
 
 // Helpers
 
+/** Places of days, as these follow one another. */
+type Places = readonly number[];
+
+function daysOfOneWeight(days: WeatherDays['days']): readonly Places[] {
+  const weights = daysInOrder({ days }).map(({ weight }) => weight);
+  return [...new Set(weights)].map((weight) => weights.flatMap((one, at) => (one === weight ? [at] : [])));
+}
+
+/** Weathers of days of one weight may have come in any order, so “then” stands only where that is one. */
+function inTheirOrder(names: readonly string[], weights: readonly Places[]): string {
+  const namesOf = (places: Places) => places.map((at) => names[at] ?? '');
+  const isOne = (places: Places) => new Set(namesOf(places)).size === 1;
+  if (weights.length < 2) return listed(names);
+  if (weights.every(isOne)) return names.join(', then ');
+  const told = (places: Places) =>
+    isOne(places) ? namesOf(places).join(', then ') : listed(namesOf(places));
+  const isInTurn = weights.every((places) => (places.at(-1) ?? 0) - (places[0] ?? 0) < places.length);
+  return isInTurn
+    ? weights.map(told).join(', then ')
+    : weights.map((places) => `${namesOfDays(namesOf(places))} on ${dayNumbers(places)}`).join(', ');
+}
+
+const namesOfDays = (names: readonly string[]): string =>
+  new Set(names).size === 1 ? (names[0] ?? '') : listed(names);
+
+const dayNumbers = (places: Places): string =>
+  `${places.length > 1 ? 'days' : 'day'} ${listed(places.map((at) => String(at + 1)))}`;
+
 const all = (days: number): string => (days === 2 ? 'both days' : `all ${days} days`);
 
 const qualities: ReadonlySet<string> = new Set(
   'bad bright clear cold cool damp fair fine good grey hot mild mixed overcast warm wet'.split(' '),
 );
 
-/** Whether a name says how a day is, as “wet” and “rainy” do, and not what comes, as “showers” does. */
+/** Where a name goes on to say when, or names another weather. */
+const goesOn = /,|\s(?:all|and|at|but|from|in|later|most|on|or|then|until|with)\b/;
+
+/** Whether a name says how a day is, as “wet” and “rainy” do, and not what comes, as “showers” and “heavy rain” do. */
 function isQuality(label: string): boolean {
-  const [word = ''] = label.toLowerCase().split(/[\s,]/);
+  const [first = ''] = label.toLowerCase().split(goesOn);
+  const word = first.trim().split(/\s+/).at(-1) ?? '';
   return qualities.has(word) || /[^aeiou]y$/.test(word);
 }
