@@ -149,12 +149,20 @@ describe('within limits', () => {
   });
   const LEAST = ['M', 'L'];
 
-  /** A design comes with its middle sizes or not at all. */
+  /** Of a design of which anything is pressed the middle sizes come along. */
   const isWhole = (drawn: readonly Drawn[], bring: readonly number[]) =>
     drawn.every(({ design, size }, at) => {
-      const isAlong = drawn.some((other, index) => other.design === design && (bring[index] ?? 0) > 0);
-      return !isAlong || !LEAST.includes(size) || (bring[at] ?? 0) > 0;
+      const isPressed = drawn.some(
+        (other, index) => other.design === design && (bring[index] ?? 0) > other.atHome,
+      );
+      return !isPressed || !LEAST.includes(size) || (bring[at] ?? 0) > 0;
     });
+
+  const isAllOrNothing = (drawn: readonly Drawn[], bring: readonly number[]) =>
+    isWhole(
+      drawn.map((one) => ({ ...one, atHome: 0 })),
+      bring,
+    );
 
   const cashOf = (drawn: readonly Drawn[], bring: readonly number[]) =>
     drawn.reduce((sum, { cost, atHome }, at) => {
@@ -176,7 +184,7 @@ describe('within limits', () => {
         const free = adviseBring(all, { tablePieces: null, cash: null }).bring;
         const tablePieces = table === null ? null : Math.floor(table * total(free));
         const cash = money === null ? null : money * cashOf(drawn, free);
-        const { bring, gap } = adviseBring(all, { tablePieces, cash });
+        const { bring, gap, trimmedFor } = adviseBring(all, { tablePieces, cash });
         const fits = (numbers: readonly number[]) =>
           (tablePieces === null || total(numbers) <= tablePieces) &&
           (cash === null || cashOf(drawn, numbers) <= cash + 1e-9) &&
@@ -186,14 +194,24 @@ describe('within limits', () => {
           drawn.reduce((sum, each, at) => sum + worth(each, of, numbers[at] ?? 0), 0);
         // No more than the rule is ever worth it, but for the first of a middle size.
         const most = all.map((each) => Math.max(each.atHome, ruleBring(each), 1));
-        let best = Number.NEGATIVE_INFINITY;
-        for (const numbers of choices(most)) if (fits(numbers)) best = Math.max(best, earned(numbers));
-        expect(earned(bring) + gap).toBeGreaterThan(best - 1e-7);
-        // Nor is more told than pieces without limits would earn; of one limit no more than a single design would.
-        expect(earned(bring) + gap).toBeLessThan(earned(free) + 1e-7);
+        const bestOf = (among: (numbers: readonly number[]) => boolean) => {
+          let best = Number.NEGATIVE_INFINITY;
+          for (const numbers of choices(most)) if (among(numbers)) best = Math.max(best, earned(numbers));
+          return best;
+        };
+        // Where no limit presses a design that pays comes whole, though what lies finished may earn more alone.
+        const isMeant = (numbers: readonly number[]) =>
+          fits(numbers) && (trimmedFor !== null || isAllOrNothing(drawn, numbers));
+        expect(earned(bring) + gap).toBeGreaterThan(bestOf(isMeant) - 1e-7);
+        // Nor is more told than pieces without limits could earn; of one limit no more than a single design could.
+        const isFree = (numbers: readonly number[]) => isWhole(drawn, numbers);
+        expect(earned(bring) + gap).toBeLessThan(bestOf(isFree) + 1e-7);
         const isTwofold = tablePieces !== null && cash !== null;
-        const ofDesign = (design: number) =>
-          earned(free.map((count, at) => (drawn[at]?.design === design ? count : 0)));
+        const ofDesign = (only: number) =>
+          bestOf(
+            (numbers) =>
+              isFree(numbers) && drawn.every(({ design }, at) => design === only || numbers[at] === 0),
+          );
         if (!isTwofold) expect(gap).toBeLessThan(Math.max(ofDesign(0), ofDesign(1)) + 1e-7);
       }),
       cases(120),

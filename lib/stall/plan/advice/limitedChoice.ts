@@ -15,8 +15,8 @@ export const fits = ({ takes }: Pick<Choice, 'takes'>, room: Room): boolean =>
   takes.pieces <= room.pieces + NOISE && takes.cash <= room.cash + NOISE;
 
 /**
- * What earns its price, design by design; one whose least pieces do not pay stays at home whole. No other choice earns
- * more over these prices.
+ * What earns its price, design by design; one whose least pieces do not pay comes with what lies finished alone, or stays
+ * at home whole. No other choice earns more over these prices. Where room has none a design that pays comes whole.
  *
  * @param price of a piece's place and of a unit of money, in currency units
  * @param count of all goods
@@ -24,11 +24,25 @@ export const fits = ({ takes }: Pick<Choice, 'takes'>, room: Room): boolean =>
 export function pricedChoice(designs: readonly LimitedDesign[], price: Room, count: number): Choice {
   const bring = Array.from({ length: count }, () => 0);
   let [worth, pieces, cash] = [0, 0, 0];
+  const isPriced = price.pieces > 0 || price.cash > 0;
   for (const design of designs) {
-    const paid = design.map((goods) => Math.max(goods.least, paidPieces(goods, price)));
-    const own = sumOf(design, (at) => paid[at] ?? 0);
-    if (own.worth - price.pieces * own.takes.pieces - price.cash * own.takes.cash <= 0) continue;
-    for (const [at, goods] of design.entries()) bring[goods.at] = paid[at] ?? 0;
+    const paid = design.map((goods) => paidPieces(goods, price));
+    const earning = (of: (goods: LimitedGoods, paid: number) => number) => {
+      const count = design.map((goods, at) => of(goods, paid[at] ?? 0));
+      const own = sumOf(design, (at) => count[at] ?? 0);
+      return {
+        count,
+        ...own,
+        over: own.worth - price.pieces * own.takes.pieces - price.cash * own.takes.cash,
+      };
+    };
+    const whole = earning(({ least }, pieces) => Math.max(least, pieces));
+    const isShort = (isPriced || whole.over <= 0) && design.some(({ least }, at) => (paid[at] ?? 0) < least);
+    const alone =
+      isShort && hasFinished(design) ? earning(({ finished }, pieces) => Math.min(finished, pieces)) : whole;
+    const own = alone.over > whole.over ? alone : whole;
+    if (own.over <= 0) continue;
+    for (const [at, goods] of design.entries()) bring[goods.at] = own.count[at] ?? 0;
     worth += own.worth;
     pieces += own.takes.pieces;
     cash += own.takes.cash;
@@ -57,37 +71,56 @@ export function moved({ bring, worth, takes }: Choice, move: Move): Choice {
   };
 }
 
-/** What may come next of a design: one more of goods that come along, or the least of one that does not yet. */
+/** What may come next of a design: one more of its goods; while its least are not along these together, or a finished one. */
 export function nextMoves(design: LimitedDesign, bring: readonly number[]): readonly Move[] {
-  const isAlong = design.some(({ at }) => (bring[at] ?? 0) > 0);
-  const least = design.filter((goods) => goods.least > 0);
-  if (!isAlong && least.length > 0) {
-    const { worth, takes } = sumOf(least, () => 1);
-    return [{ goods: least, pieces: least.map(() => 1), worth, takes }];
-  }
-  return design.flatMap((goods) => {
-    const piece = (bring[goods.at] ?? 0) + 1;
-    return piece > goods.most ? [] : [onePiece(goods, piece, 1)];
-  });
+  const missing = design.filter((goods) => goods.least > (bring[goods.at] ?? 0));
+  const more = (of: LimitedDesign) =>
+    of.flatMap((goods) => {
+      const piece = (bring[goods.at] ?? 0) + 1;
+      return piece > goods.most ? [] : [onePiece(goods, piece, 1)];
+    });
+  if (missing.length === 0) return more(design);
+  const { worth, takes } = sumOf(missing, () => 1);
+  const least = { goods: missing, pieces: missing.map(() => 1), worth, takes };
+  const finished = hasFinished(design) ? design.map((goods) => ({ ...goods, most: goods.finished })) : [];
+  return [least, ...more(finished)];
 }
 
-/** What may be taken out of a choice: the last piece of some goods of a design, or all of it. */
+/** What may be taken out of a choice: the last piece of some goods of a design, what is pressed of it, or all of it. */
 export function lessMoves(design: LimitedDesign, bring: readonly number[]): readonly Move[] {
   const brought = (goods: LimitedGoods) => bring[goods.at] ?? 0;
+  const isPressed = design.some((goods) => brought(goods) > goods.finished);
   const last = design
-    .filter((goods) => brought(goods) > goods.least)
+    .filter((goods) => brought(goods) > (isPressed ? goods.least : 0))
     .map((goods) => onePiece(goods, brought(goods), -1));
-  const { worth, takes } = sumOf(design, (_, goods) => brought(goods));
-  const all = {
-    goods: design,
-    pieces: design.map((goods) => -brought(goods)),
-    worth: -worth,
-    takes: { pieces: -takes.pieces, cash: -takes.cash },
-  };
-  return takes.pieces > 1 ? [...last, all] : last;
+  const all = downTo(design, brought, () => 0);
+  const pressed =
+    isPressed && hasFinished(design) ? [downTo(design, brought, ({ finished }) => finished)] : [];
+  return all.takes.pieces < -1 ? [...last, ...pressed, all] : last;
 }
 
 // Helpers
+
+const hasFinished = (design: LimitedDesign): boolean => design.some(({ finished }) => finished > 0);
+
+/** Takes out of a design what is beyond so many of each goods. */
+function downTo(
+  design: LimitedDesign,
+  brought: (goods: LimitedGoods) => number,
+  most: (goods: LimitedGoods) => number,
+): Move {
+  const before = sumOf(design, (_, goods) => brought(goods));
+  const after = sumOf(design, (_, goods) => Math.min(brought(goods), most(goods)));
+  return {
+    goods: design,
+    pieces: design.map((goods) => Math.min(0, most(goods) - brought(goods))),
+    worth: after.worth - before.worth,
+    takes: {
+      pieces: after.takes.pieces - before.takes.pieces,
+      cash: after.takes.cash - before.takes.cash,
+    },
+  };
+}
 
 /** How many pieces earn their price; each further one earns no more than the last and takes no less. */
 function paidPieces({ most, worthOf, cashOf }: LimitedGoods, price: Room): number {

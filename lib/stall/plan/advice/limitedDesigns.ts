@@ -14,8 +14,10 @@ export interface LimitedGoods {
   /** Place among all goods. */
   readonly at: number;
   readonly most: number;
-  /** Pieces of it without which its design does not come along: 0 or 1. */
+  /** Pieces of it without which nothing of its design is pressed: 0 or 1. */
   readonly least: number;
+  /** Of the most, how many lie finished: these come along without the least of other sizes. */
+  readonly finished: number;
   /** @param piece the first is 1 */
   readonly worthOf: (piece: number) => number;
   readonly cashOf: (piece: number) => number;
@@ -26,7 +28,7 @@ export interface LimitedGoods {
 
 export type LimitedDesign = readonly LimitedGoods[];
 
-/** Sizes that whoever stops at a table looks for first: a design comes with them or not at all. */
+/** Sizes that whoever stops at a table looks for first: a design is pressed with them or not at all. */
 const leastSizes: readonly string[] = ['M', 'L', 'XL'];
 
 /**
@@ -68,7 +70,7 @@ function limitedGoods(each: GoodsReckoned, at: number, least: 0 | 1, wanted: num
   const soldFromHome = each.contribution + lossUnsold(each);
   const pressed = (pieces: number) => Math.max(0, pieces - atHome);
   return {
-    ...{ at, least, most: Math.max(wanted, least) },
+    ...{ at, least, most: Math.max(wanted, least), finished: Math.min(wanted, atHome) },
     worthOf: (piece) =>
       (1 - demand.chanceUpTo(piece - 1)) * (piece > finishedBefore ? sold : soldFromHome) -
       (piece > atHome ? overage : 0),

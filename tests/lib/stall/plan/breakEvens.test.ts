@@ -14,13 +14,13 @@ const goodsOf = (
   size: string,
   price: number,
   cost: number,
-  { leftoverShare = 0.5, expected = 50 } = {},
+  { leftoverShare = 0.5, expected = 50, atHome = 0 } = {},
 ): GoodsReckoned =>
   reckonGoods(
     {
       ...{ jobId: 'job', lineId: 'fern', size, rangeId: 'range', design: 'Fern', line },
       // Whoever brings a few sells them all.
-      ...{ leftoverShare, expected, atHome: 0, finishedBefore: 0, held: null },
+      ...{ leftoverShare, expected, atHome, finishedBefore: atHome, held: null },
     },
     {
       ...{ cost, costWithOverhead: cost, cash: cost / 2, packaging: 0.1 },
@@ -90,5 +90,44 @@ describe('the gap that is told', () => {
     expect(advice.bring).toEqual([0, 0]);
     expect(advice.trimmedFor).toBe('cash');
     expect(advice.gap).toBeCloseTo(5.65, 6);
+  });
+});
+
+describe('finished pieces', () => {
+  const [m, l] = [goodsOf('M', 10.7, 4, { atHome: 2 }), goodsOf('L', 10.7, 4)];
+
+  it('come along alone where there is no money for the sizes that their design needs', () => {
+    // Two packed M take 0.20, and an L would take 2.10. What is left of 0.50 is a seventh of a piece that leaves 5.65.
+    const { bring, gap, nothingFits } = adviseBring([m, l], { tablePieces: null, cash: 0.5 });
+    expect([bring, nothingFits]).toEqual([[2, 0], null]);
+    expect(gap).toBeCloseTo(5.65 / 7, 2);
+  });
+
+  it('come along alone where there is no place for these, and with them where there is', () => {
+    expect(adviseBring([m, l], { tablePieces: 1, cash: null }).bring).toEqual([1, 0]);
+    expect(adviseBring([m, l], { tablePieces: null, cash: 2.3 }).bring).toEqual([2, 1]);
+  });
+
+  it('bring no pressed ones of their size without these', () => {
+    // An L takes 20.00 + 0.10, and 5.00 would press two more M.
+    const dear = goodsOf('L', 107, 40);
+    expect(adviseBring([m, dear], { tablePieces: null, cash: 5 }).bring).toEqual([2, 0]);
+    expect(adviseBring([m, dear], { tablePieces: null, cash: 20.3 }).bring).toEqual([2, 1]);
+  });
+
+  it('come along alone where their design does not pay, without limits too', () => {
+    // Of an M from home 7.65 × 0.02 are earned, and an L that hardly anybody asks for loses 2.00.
+    const rare = { expected: 0.02 };
+    const goods = [goodsOf('M', 10.7, 4, { ...rare, atHome: 1 }), goodsOf('L', 10.7, 4, rare)];
+    const { bring, why, gap } = adviseBring(goods, { tablePieces: null, cash: null });
+    expect([bring, gap]).toEqual([[1, 0], 0]);
+    expect(why[0]).toBe('atHome');
+  });
+
+  it('say what one of them takes where not even that fits', () => {
+    expect(adviseBring([m, l], { tablePieces: null, cash: 0.05 }).nothingFits).toEqual({
+      limit: 'cash',
+      least: 0.1,
+    });
   });
 });
