@@ -6,8 +6,8 @@ import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { ShopOnScreen } from './shopOnScreen';
 
 /**
- * What a shop is to ask for goods that are brought there, until another price is typed: what it asks for them already,
- * else what the maker asks elsewhere. Of seconds nobody else sells a price is not known.
+ * What a shop is to ask for goods that are brought there, until another price is typed: what it asks for them already
+ * or asked until they were gone, else what the maker asks elsewhere. Of seconds nobody else sells a price is not known.
  */
 export function beginningPrice(
   { workspace, shop, standing }: ShopOnScreen,
@@ -15,7 +15,7 @@ export function beginningPrice(
 ): PriceBegun | null {
   const { currency, channels } = workspace.workshop;
   const unitsOf = (minor: number) => fromMinor(minor as MinorUnits, currency);
-  const there = standing.shelf.find((one) => shelfKey(one) === shelfKey(goods))?.each ?? null;
+  const there = standing.prices.get(shelfKey(goods));
   if (there?.currency === currency) return { price: unitsOf(there.minor), from: 'shop', title: '' };
   if (goods.grade !== 'first') return null;
   const taxMode = channels.find(({ id }) => id === shop.channelId)?.taxMode ?? null;

@@ -9,7 +9,7 @@ import type { StockGrade, StockMove } from '@/shared/schemas/stock';
 import { outSince } from './outSince';
 import { shelfKey } from './shelfKey';
 import { shopNames } from './shopNames';
-import { ofShop, type Telling, toldPrices } from './toldPrices';
+import { ofShop, type ToldPrices, toldPrices } from './toldPrices';
 
 /** What was noted of shops and their goods, all in force. */
 interface ShopNoted {
@@ -51,6 +51,8 @@ export interface SettledStatement {
 /** What all that was noted of a shop comes to. */
 export interface ShopStanding {
   readonly shelf: readonly ShelfGoods[];
+  /** What it asks for one, also of goods of which none lie there any more. */
+  readonly prices: ToldPrices;
   readonly pieces: number;
   /** The goods at the shop's last prices, by currency; what nobody told a price of is counted in `unpriced`. */
   readonly worth: readonly Sum[];
@@ -73,20 +75,20 @@ export function shopStanding(
   noted: ShopNoted,
 ): ShopStanding {
   const own = ofShop(shopId, noted.statements);
-  const prices = ofShop(shopId, noted.prices);
+  const prices = toldPrices([...own, ...ofShop(shopId, noted.prices)]);
   const payments = noted.payments.filter(({ body }) => body.shopId === shopId);
   const statements = own.map((entry) => settled(entry, payments));
   const here = new Set(own.map(({ id }) => id));
   const credits = payments.filter(({ body }) => !here.has(body.statementId));
   const names = shopNames(shop);
-  const shelf = shelfOf(names, noted.piles, [...own, ...prices]);
+  const shelf = shelfOf(names, noted.piles, prices);
   const there = shelf.filter(({ quantity }) => quantity > 0);
   const sums = there.flatMap(({ each, quantity }) =>
     each === null ? [] : [{ ...each, minor: each.minor * quantity }],
   );
   const pieces = piecesOf(there);
   return {
-    ...{ shelf, statements, credits, pieces, worth: byCurrency(sums) },
+    ...{ shelf, prices, statements, credits, pieces, worth: byCurrency(sums) },
     unpriced: piecesOf(there.filter(({ each }) => each === null)),
     due: byCurrency([
       ...statements.map(({ entry, openMinor }) => ({ currency: entry.body.currency, minor: openMinor })),
@@ -146,9 +148,8 @@ const piecesOf = (rows: readonly ShelfGoods[]): number =>
 function shelfOf(
   names: ReadonlySet<string>,
   piles: readonly Pile[],
-  telling: readonly Telling[],
+  told: ToldPrices,
 ): readonly ShelfGoods[] {
-  const told = toldPrices(telling);
   const shelf = new Map<string, ShelfGoods>();
   for (const { item, place, grade, quantity } of piles) {
     if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;

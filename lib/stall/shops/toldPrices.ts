@@ -8,7 +8,10 @@ import type { ShopPrice, ShopStatement } from '@/shared/schemas/stallEvents';
 import { shelfKey } from './shelfKey';
 
 /** What tells a price of a shop. */
-export type Telling = Entry<'shopStatement', ShopStatement> | Entry<'shopPrice', ShopPrice>;
+type Telling = Entry<'shopStatement', ShopStatement> | Entry<'shopPrice', ShopPrice>;
+
+/** What a shop asks for one by `shelfKey`, whole minor units. */
+export type ToldPrices = ReadonlyMap<string, { readonly currency: string; readonly minor: number }>;
 
 /** A price of a shop, as it is written there. */
 export interface AtShop {
@@ -25,11 +28,9 @@ export const ofShop = <Noted extends Dated & { readonly body: { readonly shopId:
 
 /**
  * @param telling what one shop told in statements and what was agreed with it, in any order
- * @returns by `shelfKey` what it asks for one by the last of them that told, whole minor units
+ * @returns what it asks by the last of them that told
  */
-export function toldPrices(
-  telling: readonly Telling[],
-): ReadonlyMap<string, { readonly currency: string; readonly minor: number }> {
+export function toldPrices(telling: readonly Telling[]): ToldPrices {
   const told = new Map<string, { readonly currency: string; readonly minor: number }>();
   for (const { body } of telling.toSorted(lastFirst)) {
     for (const { goods, grade, eachMinor } of 'rows' in body ? body.rows : [body]) {

@@ -37,6 +37,27 @@ describe('the price agreed with a shop', () => {
     expect(field(await state('', '', null), 'Its price')).toHaveValue('34.00');
   });
 
+  it('is begun with again once all of it was sold', async () => {
+    await fixPlan();
+    await shop();
+    const out = await begin();
+    await userEvent.clear(field(out, AGREED));
+    await userEvent.type(field(out, AGREED), '32');
+    await userEvent.type(field(out, 'Counted at home before'), '9');
+    await click('Note it');
+    await state('6', '', null);
+    await click('Note the statement');
+    expect(screen.getByText(/lies there/)).toHaveTextContent('Nothing lies there');
+    // The stall asks 28.00 for it.
+    await bring('3', null);
+    expect(agreed()).toEqual([
+      ['M', 3200],
+      ['M', 3200],
+    ]);
+    // Three at 32.00.
+    expect(screen.getByText(/96\.00 USD at its last prices/)).toBeInTheDocument();
+  });
+
   it('may be open still, and then none is noted and the shelf says so', async () => {
     await shop();
     const out = await begin();
