@@ -1,3 +1,4 @@
+import { newestFirst } from '@/lib/stall/newestFirst';
 import type { Paper } from '@/shared/schemas/happened';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 
@@ -52,9 +53,3 @@ export function plansOf<Plan extends FixedPlan>(
     isOfSeveral: new Set(own.flatMap(({ device, withdrawn }) => (withdrawn ? [] : [device]))).size > 1,
   };
 }
-
-// Helpers
-
-/** Two of one moment are told apart by their ids, which are the same everywhere. */
-const newestFirst = (one: FixedPlan, other: FixedPlan): number =>
-  other.at - one.at || (other.id < one.id ? -1 : other.id > one.id ? 1 : 0);

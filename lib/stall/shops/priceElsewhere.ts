@@ -1,4 +1,5 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
+import { newestFirst } from '@/lib/stall/newestFirst';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
@@ -12,6 +13,7 @@ interface PriceElsewhere {
 }
 
 interface Went<Body> {
+  readonly id: string;
   readonly at: number;
   readonly withdrawn: boolean;
   readonly body: Body;
@@ -37,27 +39,28 @@ export function priceElsewhere(
     !withdrawn &&
     body.currency === asked.currency &&
     (asked.taxMode === null || body.taxMode === asked.taxMode);
-  const inPlans = newestFirst(papers.stallPlan.filter(stands)).flatMap(({ body }) =>
-    body.goods.flatMap((one) =>
-      goodsKey(one) === goodsKey(goods) && one.price > 0
-        ? [{ on: 'plan' as const, title: body.title, minor: one.price }]
-        : [],
-    ),
-  );
-  const onLists = newestFirst(papers.priceListVersion.filter(stands)).flatMap(({ body }) =>
-    body.items.flatMap((item) => {
-      if (item.jobId !== goods.jobId || item.lineId !== goods.lineId) return [];
-      const size = item.sizes.find((one) => one.size === goods.size);
-      const single = item.breaks.find(({ from }) => from === 1);
-      if (size === undefined || single === undefined) return [];
-      const minor = single.each + size.upCharge;
-      return minor > 0 ? [{ on: 'list' as const, title: body.title, minor }] : [];
-    }),
-  );
+  const inPlans = papers.stallPlan
+    .filter(stands)
+    .sort(newestFirst)
+    .flatMap(({ body }) =>
+      body.goods.flatMap((one) =>
+        goodsKey(one) === goodsKey(goods) && one.price > 0
+          ? [{ on: 'plan' as const, title: body.title, minor: one.price }]
+          : [],
+      ),
+    );
+  const onLists = papers.priceListVersion
+    .filter(stands)
+    .sort(newestFirst)
+    .flatMap(({ body }) =>
+      body.items.flatMap((item) => {
+        if (item.jobId !== goods.jobId || item.lineId !== goods.lineId) return [];
+        const size = item.sizes.find((one) => one.size === goods.size);
+        const single = item.breaks.find(({ from }) => from === 1);
+        if (size === undefined || single === undefined) return [];
+        const minor = single.each + size.upCharge;
+        return minor > 0 ? [{ on: 'list' as const, title: body.title, minor }] : [];
+      }),
+    );
   return inPlans[0] ?? onLists[0] ?? null;
 }
-
-// Helpers
-
-const newestFirst = <Paper extends Went<unknown>>(papers: readonly Paper[]): readonly Paper[] =>
-  papers.toSorted((one, other) => other.at - one.at);

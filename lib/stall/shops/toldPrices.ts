@@ -1,4 +1,5 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
+import { newestFirst } from '@/lib/stall/newestFirst';
 import { daysBetween } from '@/shared/days';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Entry } from '@/shared/schemas/happened';
@@ -78,7 +79,10 @@ export const dearestOf = (asked: readonly AtShop[]): AtShop | null =>
 
 // Helpers
 
-type Dated = Pick<Entry, 'at' | 'count'> & { readonly body: { readonly day: string } };
+type Dated = Pick<Entry, 'id' | 'at' | 'count'> & { readonly body: { readonly day: string } };
 
 const lastFirst = (one: Dated, other: Dated): number =>
-  daysBetween(one.body.day, other.body.day) || other.at - one.at || other.count - one.count;
+  daysBetween(one.body.day, other.body.day) ||
+  other.at - one.at ||
+  other.count - one.count ||
+  newestFirst(one, other);

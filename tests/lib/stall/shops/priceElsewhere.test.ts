@@ -9,14 +9,14 @@ const fernM = { jobId: 'fair-shirts', lineId: 'fern', size: 'M' };
 const usd = { currency: 'USD', taxMode: 'inside' } as const;
 
 const plan = (at: number, price: number, more: Partial<StallPlan> = {}, withdrawn = false) => ({
-  ...{ at, withdrawn },
+  ...{ id: `plan-${price}`, at, withdrawn },
   body: { ...fairPlan, goods: fairPlan.goods.map((one) => ({ ...one, price })), ...more },
 });
 
 /** From one piece on at 30.00, 2XL 1.50 more. */
 const [wide, open] = anItem().breaks;
 const list = (at: number, more: Partial<PriceListVersion> = {}) => ({
-  ...{ at, withdrawn: false },
+  ...{ id: `list-${at}`, at, withdrawn: false },
   body: aVersion({
     taxMode: 'inside',
     items: [
@@ -35,6 +35,17 @@ describe('the price to begin with at a shop', () => {
     expect(priceElsewhere(fernM, usd, { stallPlan, priceListVersion: [list(9)] })).toEqual({
       ...{ on: 'plan', title: 'Exampleton Spring Fair', minor: 2800 },
     });
+  });
+
+  it('is of the same paper on every device where two are of one moment', () => {
+    const [a, b] = [plan(5, 2500), plan(5, 2800)];
+    for (const stallPlan of [
+      [a, b],
+      [b, a],
+    ]) {
+      // By id plan-2800 is the later one.
+      expect(priceElsewhere(fernM, usd, { stallPlan, priceListVersion: [] })?.minor).toBe(2800);
+    }
   });
 
   it('is that of a list for one piece of the size where no plan has it', () => {

@@ -53,6 +53,20 @@ describe('the dearest price at a shop', () => {
     expect(dearestAtShops(of, statements, 'USD')(fern)).toBeNull();
   });
 
+  it('is the same on every device where two told it in one moment', () => {
+    const told = (id: string, eachMinor: number) => ({
+      ...statement('corner', TEST_DAY, eachMinor),
+      ...{ id, at: 7, count: 7 },
+    });
+    const [a, b] = [told('device-a-7', 3000), told('device-b-7', 3200)];
+    for (const arrived of [
+      [a, b],
+      [b, a],
+    ]) {
+      expect(dearestAtShops(shops, arrived, 'USD')(fern)).toEqual({ shop: 'Corner shop', price: 32 });
+    }
+  });
+
   it('is of these goods alone', () => {
     const priceOf = dearestAtShops(shops, [statement('corner', TEST_DAY, 3200)], 'USD');
     expect(priceOf({ ...fern, size: 'L' })).toBeNull();
