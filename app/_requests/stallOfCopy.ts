@@ -1,6 +1,7 @@
 import { recordReason } from '@/app/_words/store/recordWords';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
+import { carHeld } from '@/lib/stall/car/carHeld';
 import { pressedFor } from '@/lib/stall/car/dayMoves';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
 import { plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
@@ -74,8 +75,8 @@ export async function stallOfCopy(bytes: Uint8Array, { file, dayId, day }: OfFil
       stallDay,
       workshop: workshopSchema.parse(workshop.body),
       jobs,
-      atHome: finishedFor(draft.id, { piles, moves }, { dayClose: closes }).filter(({ jobId }) =>
-        named.has(jobId),
+      atHome: finishedFor(draft.id, piles, carHeld({ piles, moves }, { dayClose: closes })).filter(
+        ({ jobId }) => named.has(jobId),
       ),
       madeForDay: pressedFor(moves, draft.id),
       past: pastDaysOf(plans, closes).filter(({ stallDayId }) => stallDayId !== draft.id),

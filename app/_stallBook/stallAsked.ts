@@ -1,25 +1,23 @@
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { pressedFor } from '@/lib/stall/car/dayMoves';
-import { finishedFor } from '@/lib/stall/car/finishedFor';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import type { StallDay } from '@/shared/schemas/stallDay';
-import { pastDaysBeside } from './pastDaysBeside';
+import type { StallBefore } from './useStallBefore';
 
 /**
  * Everything a stall day is planned from.
  *
  * @param today YYYY-MM-DD
+ * @param before what of it stock and closed days say
  */
 export function stallAsked(
   workspace: ReadyWorkspace,
-  id: string,
   stallDay: StallDay,
   today: string,
+  { atHome, madeForDay, past }: StallBefore,
 ): StallAsked {
-  const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles, papers, entries } = workspace;
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
   const named = new Set(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId)));
-  const moves = entries.stockMove;
   return {
     day: today,
     stallDay,
@@ -30,8 +28,7 @@ export function stallAsked(
         jobId,
         input: namedInput({ asOf: today, workshop, blanks, artworks, job, onHand, approvedVersions }),
       })),
-    atHome: finishedFor(id, { piles, moves }, papers).filter(({ jobId }) => named.has(jobId)),
-    madeForDay: pressedFor(moves, id),
-    past: pastDaysBeside(workspace, id),
+    atHome: atHome.filter(({ jobId }) => named.has(jobId)),
+    ...{ madeForDay, past },
   };
 }

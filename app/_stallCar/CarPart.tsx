@@ -6,6 +6,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { formatterFor } from '@/app/_words/formatter';
 import { carAnswer, carWords } from '@/app/_words/stall/carWords';
+import { loadsOf } from '@/lib/stall/car/dayMoves';
 import { piecesOf } from '@/lib/stall/car/planDifferences';
 import { type CarOnScreen, carOnScreen, type StallPart, worthOf } from './carOnScreen';
 import { FixPlan } from './FixPlan';
@@ -13,12 +14,14 @@ import { laterParts } from './laterParts';
 
 /** What goes into the car and the tin: fixed, carried to the phone, and back. */
 export function CarPart({ numeral, ...props }: StallPart & Readonly<{ numeral: number }>) {
-  const { workspace, id, stallDay, answer, isOld, today } = props;
+  const { workspace, id, stallDay, answer, left, isOld, today } = props;
   const part = useMemo(
-    () => ({ workspace, id, stallDay, answer, isOld, today }),
-    [workspace, id, stallDay, answer, isOld, today],
+    () => ({ workspace, id, stallDay, answer, left, isOld, today }),
+    [workspace, id, stallDay, answer, left, isOld, today],
   );
-  const car = useMemo(() => carOnScreen(part), [part]);
+  const { stockMove } = workspace.entries;
+  const loaded = useMemo(() => loadsOf(stockMove, id), [stockMove, id]);
+  const car = useMemo(() => carOnScreen(part, loaded), [part, loaded]);
   const { counts } = car.plans;
   const line = carAnswer(
     counts === null ? null : { pieces: piecesOf(counts.body), day: counts.body.issuedOn },

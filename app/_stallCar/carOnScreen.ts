@@ -1,6 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { FloatToSay } from '@/app/_words/stall/carWords';
-import type { LeftInCar } from '@/lib/stall/car/leftInCar';
+import type { LeftInCar } from '@/lib/stall/car/carHeld';
+import type { NotedMove } from '@/lib/stall/car/dayMoves';
 import { type PlanDifferences, planDifferences } from '@/lib/stall/car/planDifferences';
 import { planMoves } from '@/lib/stall/car/planMoves';
 import { type PlansOfDay, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
@@ -22,6 +23,8 @@ export interface StallPart {
   readonly stallDay: StallDay;
   /** The last plan that could be made; null while there was none. */
   readonly answer: Extract<StallAnswer, { readonly kind: 'planned' }> | null;
+  /** What closed days left in the car. */
+  readonly left: readonly LeftInCar[];
   /** It is of figures before those of now. */
   readonly isOld: boolean;
   readonly today: string;
@@ -50,8 +53,15 @@ export interface CarOnScreen {
   readonly isFixed: boolean;
 }
 
-/** Everything that is said of loading the car. */
-export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPart): CarOnScreen {
+/**
+ * Everything that is said of loading the car.
+ *
+ * @param loaded moves that loaded the car for the day
+ */
+export function carOnScreen(
+  { workspace, id, stallDay, answer, left, today }: StallPart,
+  loaded: readonly NotedMove[],
+): CarOnScreen {
   const { workshop, papers, piles, entries } = workspace;
   const countedBy = plansCountedBy(entries.stallTap, papers.dayClose);
   const plans = plansOf(papers.stallPlan, id, countedBy);
@@ -69,7 +79,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   });
   const advice: FloatToSay = answer === null && found.kind === 'nothingExpected' ? { kind: 'noPlan' } : found;
   const float = stallDay.float.coins ?? (advice.kind === 'advised' ? advice.coins : []);
-  const stock = { piles, moves: entries.stockMove };
+  const stock = { piles, moves: loaded };
   const seconds = secondsFor(id, stock);
   const toIssue =
     answer === null
@@ -81,7 +91,7 @@ export function carOnScreen({ workspace, id, stallDay, answer, today }: StallPar
   const differences = plans.counts === null || now === null ? null : planDifferences(plans.counts.body, now);
   // What a closed day brought has come home or gone: a newer plan corrects the close.
   const isOpen = now !== null && closeInForce(papers.dayClose, id) === null;
-  const taken = isOpen ? takenAlong(id, goods, stock, papers) : [];
+  const taken = isOpen ? takenAlong(id, goods, loaded, left) : [];
   return {
     plans,
     isCounted: plans.counts !== null && countedBy.has(plans.counts.id),

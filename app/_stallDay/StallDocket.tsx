@@ -17,6 +17,7 @@ import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { useReveal } from '@/app/_sections/useReveal';
 import { notedBefore } from '@/app/_stallBook/notedBefore';
 import { stallAsked } from '@/app/_stallBook/stallAsked';
+import { useStallBefore } from '@/app/_stallBook/useStallBefore';
 import { amountWords } from '@/app/_words/amountWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { stallLineWords } from '@/app/_words/stall/stallHeadWords';
@@ -64,7 +65,7 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
     return isSection ? goToSection(hash) : undefined;
   }, [hash]);
   const { workshop, papers, entries } = workspace;
-  const { plan, grid, locale, formatter } = on;
+  const { plan, grid, before, locale, formatter } = on;
   const { counts } = plansOf(papers.stallPlan, id, plansCountedBy(entries.stallTap, papers.dayClose));
   const fixedOn = counts?.body.issuedOn ?? null;
   const states = useMemo(
@@ -119,13 +120,16 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
             <LaterPart
               part={laterParts.making}
               what="What is to be pressed"
-              props={{ workspace, id, stallDay, answer: plan, numeral: 6 }}
+              props={{ workspace, id, stallDay, answer: plan, left: before.left, numeral: 6 }}
             />
           )}
           <LaterPart
             part={laterParts.car}
             what="Car and tin"
-            props={{ workspace, id, stallDay, answer: plan, isOld: on.isOld, today: on.today, numeral: 7 }}
+            props={{
+              ...{ workspace, id, stallDay, answer: plan, left: before.left },
+              ...{ isOld: on.isOld, today: on.today, numeral: 7 },
+            }}
           />
         </Card>
       </IndexedSections>
@@ -144,12 +148,12 @@ type ShownDay = Omit<StallDocketProps, 'onRemoved'>;
 
 function useStallOnScreen({ workspace, id, stallDay }: ShownDay, show: StallOnScreen['show']): StallOnScreen {
   const today = useToday();
-  const { workshop } = workspace;
-  const figures = useStallFigures(stallAsked(workspace, id, stallDay, today));
+  const { workshop, papers } = workspace;
+  const before = useStallBefore(workspace, id);
+  const figures = useStallFigures(stallAsked(workspace, stallDay, today, before));
   const goods = figures.plan?.goods;
   const grid = useMemo(() => bringGrid(stallDay, goods ?? []), [stallDay, goods]);
   const { likeId } = stallDay;
-  const { papers } = workspace;
   const noted = useMemo(() => (likeId === undefined ? null : notedBefore(papers, likeId)), [papers, likeId]);
   const locale = usableLocale(workshop.locale);
   const { currency } = workshop;
@@ -157,7 +161,7 @@ function useStallOnScreen({ workspace, id, stallDay }: ShownDay, show: StallOnSc
   const amount = useCallback((money: number) => amountWords(money, currency, locale), [currency, locale]);
   return {
     ...figures,
-    ...{ workspace, id, stallDay, today, grid, noted, locale, formatter, amount, show },
+    ...{ workspace, id, stallDay, today, before, grid, noted, locale, formatter, amount, show },
     reader: { locale, currency },
     set: (label, path, value) => void workspace.setField({ kind: 'stallDay', id }, label, path, value),
     change: (label, to, key) => void workspace.changeStallDay(id, label, to, key),

@@ -1,6 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { WorkerFailure } from '@/app/_network/workerFailure';
 import type { Noted } from '@/app/_stallBook/notedBefore';
+import type { StallBefore } from '@/app/_stallBook/useStallBefore';
 import type { Formatter } from '@/app/_words/formatter';
 import type { BringRange } from '@/lib/stall/plan/bringGrid';
 import type { StallAnswer, StallTrouble } from '@/lib/stall/plan/stallPlanned';
@@ -27,6 +28,7 @@ export interface StallOnScreen extends StallFigures {
   readonly id: string;
   readonly stallDay: StallDay;
   readonly today: string;
+  readonly before: StallBefore;
   readonly formatter: Formatter;
   readonly locale: string;
   /** How amounts are read. */

@@ -12,8 +12,8 @@ import { homeWords, leftInCarWords } from '@/app/_words/stall/homeWords';
 import { keptWords, makingAnswer, makingLines, nameOfDay } from '@/app/_words/stall/makingWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { LeftInCar } from '@/lib/stall/car/carHeld';
 import { dayPresses } from '@/lib/stall/car/dayLoads';
-import { leftInCar } from '@/lib/stall/car/leftInCar';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
 import { daysInOrder } from '@/lib/stall/sellingDays';
 import type { StallDay } from '@/shared/schemas/stallDay';
@@ -31,17 +31,17 @@ type MakingSectionProps = Readonly<{
   id: string;
   stallDay: StallDay;
   answer: BroughtAnswer;
+  /** What closed days left in the car. */
+  left: readonly LeftInCar[];
   numeral: number;
 }>;
 
 /** How long pressing takes and when it is done; the button that puts the numbers into their jobs; folded, the rest. */
-export function MakingSection({ workspace, id, stallDay, answer, numeral }: MakingSectionProps) {
+export function MakingSection({ workspace, id, stallDay, answer, left, numeral }: MakingSectionProps) {
   const making = useMaking(workspace, { id, stallDay, answer });
   const formatter = formatterFor(workspace.workshop);
   const locale = usableLocale(workspace.workshop.locale);
   const seen = seenMaking(making, answer);
-  const { piles, papers, entries } = workspace;
-  const left = leftInCar({ piles, moves: entries.stockMove }, papers);
   const byDay =
     answer.kind !== 'planned' || seen.pieces === 0
       ? null

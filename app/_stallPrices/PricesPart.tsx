@@ -6,7 +6,8 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { pricesAnswer, priceWords } from '@/app/_words/stall/priceWords';
 import { laterParts } from './laterParts';
-import { endingsOf, type PricesPart as Part, pricesOnScreen, priceWriter } from './pricesOnScreen';
+import { endingsOf, type PricesPart as Part, priceWriter } from './pricesOnScreen';
+import { usePrices } from './usePrices';
 
 /** What is asked for at the stall: one price a size, sets, the last hour, and the papers that say so. */
 export function PricesPart({ numeral, ...props }: Part & Readonly<{ numeral: number }>) {
@@ -14,7 +15,7 @@ export function PricesPart({ numeral, ...props }: Part & Readonly<{ numeral: num
   const part = useMemo(() => ({ workspace, id, stallDay, answer }), [workspace, id, stallDay, answer]);
   const [, fives] = endingsOf(part);
   const [step, setStep] = useState(fives);
-  const prices = useMemo(() => pricesOnScreen(part, step), [part, step]);
+  const prices = usePrices(part, step);
   const rows = prices?.rows.map(({ row, price }) => ({ ...row, price })) ?? [];
   const both = { part, prices };
   return (

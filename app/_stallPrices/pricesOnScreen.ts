@@ -3,10 +3,7 @@ import { amountWords } from '@/app/_words/amountWords';
 import { priceFigure } from '@/app/_words/stall/priceFigure';
 import type { PriceWriter } from '@/app/_words/stall/priceWords';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { sellingTerms } from '@/lib/stall/plan/costs/sellingTerms';
 import type { StallAnswer } from '@/lib/stall/plan/stallPlanned';
-import { type PricesOfDay, pricesOfDay } from '@/lib/stall/prices/pricesOfDay';
-import { dearestAtShops } from '@/lib/stall/shops/toldPrices';
 import { formatNumber } from '@/shared/formatNumber';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import { cashOf } from '@/shared/tables/coins';
@@ -25,24 +22,6 @@ export function endingsOf({ workspace }: Pick<PricesPart, 'workspace'>): readonl
   const { currency, policy } = workspace.workshop;
   const whole = cashOf(currency)?.priceStep ?? policy.priceStep;
   return [whole, whole * 5];
-}
-
-/** @returns null while there is no plan, or nobody said how tax stands. */
-export function pricesOnScreen(
-  { workspace, stallDay, answer }: PricesPart,
-  step: number,
-): PricesOfDay | null {
-  const channel = workspace.workshop.channels.find(({ id }) => id === stallDay.channelId);
-  const terms = channel === undefined ? null : sellingTerms(channel);
-  if (answer === null || terms === null) return null;
-  const { shops, entries, workshop } = workspace;
-  const jobs = new Map(workspace.jobs.map(({ id, job }) => [id, job] as const));
-  return pricesOfDay({
-    ...{ answer, stallDay, terms, step },
-    ceilingOf: ({ jobId, lineId }) =>
-      jobs.get(jobId)?.lines.find(({ id }) => id === lineId)?.marketCeiling ?? null,
-    atShopOf: dearestAtShops(shops, [...entries.shopStatement, ...entries.shopPrice], workshop.currency),
-  });
 }
 
 export function priceWriter({ workshop }: Pick<ReadyWorkspace, 'workshop'>): PriceWriter {

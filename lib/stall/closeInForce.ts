@@ -6,6 +6,14 @@ export type DayPaper<Kind extends 'stallPlan' | 'dayClose', Body> = Pick<Paper<K
   readonly withdrawn: boolean;
 };
 
+/** @returns of each day that is closed the close that counts, by the id of the day */
+export const closesInForce = <Close extends DayPaper<'dayClose', DayClose>>(
+  closes: readonly Close[],
+): ReadonlyMap<string, Close> =>
+  new Map(
+    closes.filter(({ withdrawn }) => !withdrawn).map((close) => [close.body.stallDayId, close] as const),
+  );
+
 /** @returns the close of a day that counts: the last that went out and was not withdrawn; null where it is open. */
 export const closeInForce = <Close extends DayPaper<'dayClose', DayClose>>(
   closes: readonly Close[],

@@ -1,5 +1,6 @@
 'use client';
 
+import { useMemo } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { stallFieldId } from '@/app/_documents/fieldAddress';
 import { typing } from '@/app/_documents/typing';
@@ -30,8 +31,12 @@ export function NoteFields({ on, onRemoved }: NoteFieldsProps) {
     );
   };
   const { piles, entries, papers } = workspace;
-  const stock = { piles, moves: entries.stockMove };
-  const removal = dayRemoval(id, stock, entries.stallTap, papers.dayClose);
+  const { stockMove: moves, stallTap } = entries;
+  const { dayClose } = papers;
+  const removal = useMemo(
+    () => dayRemoval(id, { piles, moves }, stallTap, dayClose),
+    [id, piles, moves, stallTap, dayClose],
+  );
   const told = removalRefused(removal) ?? removalWords(removal, formatter);
   const remove = () => {
     if (removal.kind === 'refused') return;

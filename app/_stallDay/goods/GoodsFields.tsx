@@ -8,7 +8,6 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { RateField } from '@/app/_fields/RateField';
-import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import { hasOwnSizes, ownSizesHint, ownSizesLabel } from '@/app/_words/stall/goodsWords';
 import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
@@ -26,9 +25,9 @@ const LEFTOVER_SHARE = 0.6;
 
 /** Which goods are brought, and how many of them will be asked for. */
 export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, workspace, id } = on;
+  const { stallDay, set, workspace, before } = on;
   const { ranges, eventFactor, leftoverShare, areOwnSizesLeftOut = false } = stallDay;
-  const past = pastDaysBeside(workspace, id);
+  const { past } = before;
   const hasOwn = ranges.some(
     (range) =>
       range.sizes !== null && hasOwnSizes(ownPieces(ranges, range, past, sizesOfRange(range, workspace))),

@@ -8,7 +8,6 @@ import { typing } from '@/app/_documents/typing';
 import { RateField } from '@/app/_fields/RateField';
 import { TextField } from '@/app/_fields/TextField';
 import { YesNoField } from '@/app/_fields/YesNoField';
-import { pastDaysBeside } from '@/app/_stallBook/pastDaysBeside';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
 import type { Formatter } from '@/app/_words/formatter';
 import { chanceSumWords, learnedWords } from '@/app/_words/stall/chanceWords';
@@ -23,10 +22,10 @@ const most = mostEntries(stallDaySchema, ['weathers']);
 
 /** How likely each weather is, and what it leaves of the sales of the best day. */
 export function ChanceFields({ on }: Readonly<{ on: StallOnScreen }>) {
-  const { stallDay, set, change, formatter, workspace, id, today } = on;
+  const { stallDay, set, change, formatter, before, today } = on;
   const { weathers, isOutdoor } = stallDay;
   const trouble = chanceSumWords(weathers, formatter);
-  const learned = learnedFactors(weathers, pastDaysBeside(workspace, id));
+  const learned = learnedFactors(weathers, before.past);
   const take = (at: number, name: string, value: number) => {
     typing.ends();
     set(`What ${name} leaves`, ['weathers', at, 'factor'], {

@@ -1,6 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
-import type { LeftInCar } from '@/lib/stall/car/leftInCar';
+import type { LeftInCar } from '@/lib/stall/car/carHeld';
 import type { PlanDifferences } from '@/lib/stall/car/planDifferences';
 import type { FloatAdvice } from '@/lib/stall/float/adviseFloat';
 import type { PlanObstacle } from '@/lib/stall/plan/planBody';

@@ -1,6 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
-import type { LeftInCar } from '@/lib/stall/car/leftInCar';
+import type { LeftInCar } from '@/lib/stall/car/carHeld';
 import { goodsKey } from '@/lib/stall/goodsKey';
 
 export const homeWords = {

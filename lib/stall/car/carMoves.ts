@@ -1,7 +1,8 @@
+import { byGoods } from '@/lib/stall/byGoods';
 import type { Pile } from '@/lib/stock/foldStock';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockGrade, StockMove } from '@/shared/schemas/stock';
-import { carNet, isOf, loadsOf, type NotedMove } from './dayMoves';
+import { carNet, loadsOf, movesByGoods, type NotedMove } from './dayMoves';
 
 /** Pieces that are to lie in the car. */
 type Loaded = StallGoods & {
@@ -32,12 +33,13 @@ export function carMoves(
   goods: readonly Loaded[],
   { piles, moves }: CarStock,
 ): readonly StockMove[] {
-  const loads = loadsOf(moves, stallDayId);
+  const loads = movesByGoods(loadsOf(moves, stallDayId));
+  const lying = byGoods(piles, ({ item }) => item);
   const reference = { kind: 'stallDay', id: stallDayId };
   const movesOf = (one: StallGoods, grade: StockGrade, bring: number): readonly StockMove[] => {
-    const inCar = carNet(loads, one, grade);
+    const inCar = carNet(loads(one), one, grade);
     const isKnown = (pile: Pile) => pile.place.kind === 'home' && pile.grade === grade;
-    if (inCar === null && !piles.some((pile) => isOf(pile.item, one) && isKnown(pile))) return [];
+    if (inCar === null && !lying(one).some(isKnown)) return [];
     const more = bring - (inCar ?? 0);
     if (more === 0) return [];
     const { jobId, lineId, size } = one;

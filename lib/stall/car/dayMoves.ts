@@ -1,3 +1,4 @@
+import { byGoods } from '@/lib/stall/byGoods';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Entry } from '@/shared/schemas/happened';
 import type { StallGoods } from '@/shared/schemas/stallDay';
@@ -38,6 +39,10 @@ export function pressedFor(
 /** @returns whether something in stock is of these goods */
 export const isOf = (item: StockMove['item'], goods: StallGoods): boolean =>
   item.kind === 'finished' && goodsKey(item) === goodsKey(goods);
+
+/** @returns reads the moves of some goods */
+export const movesByGoods = (moves: readonly NotedMove[]): ((goods: StallGoods) => readonly NotedMove[]) =>
+  byGoods(moves, ({ body }) => body.item);
 
 /** @returns what moves of some goods put into the car, pieces of one grade; null where none touches it */
 export function carNet(

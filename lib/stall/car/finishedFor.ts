@@ -1,8 +1,7 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
+import type { CarHeld } from './carHeld';
 import type { CarStock } from './carMoves';
-import { leftInCar } from './leftInCar';
-import { type Closed, openLoads } from './openLoads';
 
 type Finished = ReturnType<typeof finishedAtHome>;
 
@@ -14,17 +13,16 @@ type Finished = ReturnType<typeof finishedAtHome>;
  *
  * @returns goods of which nothing is known are left out, which is not 0
  */
-export function finishedFor(stallDayId: string, { piles, moves }: CarStock, closed: Closed): Finished {
-  const loads = openLoads(moves, closed);
-  const left = new Map<string, number>();
-  for (const one of leftInCar({ piles, moves }, closed))
-    left.set(goodsKey(one), (left.get(goodsKey(one)) ?? 0) + one.pieces);
+export function finishedFor(stallDayId: string, piles: CarStock['piles'], { open, left }: CarHeld): Finished {
+  const leftOf = new Map<string, number>();
+  for (const one of left) leftOf.set(goodsKey(one), (leftOf.get(goodsKey(one)) ?? 0) + one.pieces);
   return finishedAtHome(piles).map((goods) => {
-    const all = [...(loads.get(goodsKey(goods))?.values() ?? [])];
+    const key = goodsKey(goods);
+    const all = [...(open.get(key)?.values() ?? [])];
     const at = all.findIndex((load) => load.stallDayId === stallDayId);
     const own = all[at]?.pieces ?? 0;
     const later = all.slice(at + 1).reduce((sum, { pieces }) => sum + Math.max(0, pieces), 0);
     const home = goods.pieces < 0 ? Math.min(0, goods.pieces + later) : goods.pieces;
-    return { ...goods, pieces: own + home + (left.get(goodsKey(goods)) ?? 0) };
+    return { ...goods, pieces: own + home + (leftOf.get(key) ?? 0) };
   });
 }

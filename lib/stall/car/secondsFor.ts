@@ -1,7 +1,7 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { CarStock } from './carMoves';
-import { carNet, loadsOf } from './dayMoves';
+import { carNet, loadsOf, movesByGoods } from './dayMoves';
 
 /**
  * Seconds that a stall day can take along: those that lie at home, and from the fixing of its plan on those that lie in
@@ -13,11 +13,11 @@ export function secondsFor(
   stallDayId: string,
   { piles, moves }: CarStock,
 ): readonly (StallGoods & { readonly pieces: number })[] {
-  const loads = loadsOf(moves, stallDayId);
+  const loads = movesByGoods(loadsOf(moves, stallDayId));
   return piles.flatMap(({ item, place, grade, quantity }) => {
     if (item.kind !== 'finished' || place.kind !== 'home' || grade !== 'second') return [];
     const { jobId, lineId, size } = item;
-    const pieces = Math.floor(quantity + (carNet(loads, item, 'second') ?? 0));
+    const pieces = Math.floor(quantity + (carNet(loads(item), item, 'second') ?? 0));
     return pieces < 1 ? [] : [{ jobId, lineId, size, pieces }];
   });
 }

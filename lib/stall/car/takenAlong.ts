@@ -1,31 +1,33 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockMove } from '@/shared/schemas/stock';
+import type { LeftInCar } from './carHeld';
 import type { CarStock } from './carMoves';
-import { carNet, loadsOf } from './dayMoves';
-import { type LeftInCar, leftInCar } from './leftInCar';
-import type { Closed } from './openLoads';
+import { carNet, loadsOf, movesByGoods } from './dayMoves';
 
 /**
  * What a plan brings of pieces that closed days left in the car: they go before those at home, and no further than what
  * the plan still has to load.
  *
  * @param goods each goods once
+ * @param left of `carHeld`
  */
 export function takenAlong(
   stallDayId: string,
   goods: readonly (StallGoods & { readonly bring: number })[],
-  stock: CarStock,
-  closed: Closed,
+  moves: CarStock['moves'],
+  left: readonly LeftInCar[],
 ): readonly LeftInCar[] {
-  const loads = loadsOf(stock.moves, stallDayId);
-  const open = new Map(goods.map((one) => [goodsKey(one), one.bring - (carNet(loads, one) ?? 0)] as const));
-  return leftInCar(stock, closed).flatMap((left) => {
-    const key = goodsKey(left);
-    const pieces = Math.min(left.pieces, open.get(key) ?? 0);
+  const loads = movesByGoods(loadsOf(moves, stallDayId));
+  const open = new Map(
+    goods.map((one) => [goodsKey(one), one.bring - (carNet(loads(one), one) ?? 0)] as const),
+  );
+  return left.flatMap((one) => {
+    const key = goodsKey(one);
+    const pieces = Math.min(one.pieces, open.get(key) ?? 0);
     if (pieces <= 0) return [];
     open.set(key, (open.get(key) ?? 0) - pieces);
-    return [{ ...left, pieces }];
+    return [{ ...one, pieces }];
   });
 }
 

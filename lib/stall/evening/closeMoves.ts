@@ -1,4 +1,5 @@
-import { carNet, isOf, loadsOf, type NotedMove, takenFrom } from '@/lib/stall/car/dayMoves';
+import { byGoods } from '@/lib/stall/byGoods';
+import { carNet, loadedFor, movesByGoods, type NotedMove, takenFrom } from '@/lib/stall/car/dayMoves';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
@@ -51,7 +52,12 @@ export function closeMoves(
   paperId: string,
 ): readonly StockMove[] {
   const day = dayOf(stock);
-  return [...rows, ...unnamed(rows, day)].flatMap((row) => movesOf(row, day, paperId));
+  const movesOfGoods = movesByGoods(day.own);
+  const lying = byGoods(day.piles, ({ item }) => item);
+  return [...rows, ...unnamed(rows, day)].flatMap((row) => {
+    const ofGoods = { ...day, own: movesOfGoods(row.goods), piles: lying(row.goods) };
+    return movesOf(row, ofGoods, paperId);
+  });
 }
 
 /**
@@ -76,15 +82,14 @@ type Booking = readonly [place: 'home' | 'van', grade: StockGrade, cause: StockC
 
 function dayOf({ stallDayId, moves, piles, closes }: CloseStock): DayBooked {
   const ids = new Set(closes.map(({ id }) => id));
-  const booked = moves.filter(
-    ({ body: { reference } }) => reference?.kind === 'paper' && ids.has(reference.id),
+  const isBooked = ({ body: { reference } }: NotedMove) =>
+    reference?.kind === 'paper' && ids.has(reference.id);
+  const own = moves.filter(
+    (move) => loadedFor(move.body) === stallDayId || takenFrom(move.body) === stallDayId || isBooked(move),
   );
+  const booked = own.filter(isBooked);
   return {
-    own: [
-      ...loadsOf(moves, stallDayId),
-      ...moves.filter(({ body }) => takenFrom(body) === stallDayId),
-      ...booked,
-    ],
+    own,
     piles,
     isCorrection: closes.some(({ withdrawn }) => !withdrawn),
     closedAt: booked.length === 0 ? null : Math.min(...booked.map(({ at }) => at)),
@@ -104,12 +109,12 @@ function unnamed(rows: readonly ClosedRow[], { own }: DayBooked): readonly Close
   return [...found.values()];
 }
 
+/** @param day of the goods of the row alone, and so in all that follows */
 function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly StockMove[] {
-  const own = day.own.filter(({ body }) => isOf(body.item, row.goods));
   const { jobId, lineId, size } = row.goods;
-  return wantedOf(row, day, own).flatMap(([place, grade, cause, wanted]): readonly StockMove[] => {
-    const quantity = wanted - bookedOf(own, place, grade, cause);
-    if (quantity === 0 || isCountedSince(row, day, place, grade)) return [];
+  return wantedOf(row, day).flatMap(([place, grade, cause, wanted]): readonly StockMove[] => {
+    const quantity = wanted - bookedOf(day.own, place, grade, cause);
+    if (quantity === 0 || isCountedSince(day, place, grade)) return [];
     return [
       {
         ...{ item: { kind: 'finished', jobId, lineId, size }, place: { kind: place }, grade },
@@ -120,11 +125,11 @@ function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly Stoc
 }
 
 /** What the day moves in all, its loads among it. */
-function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): readonly Booking[] {
+function wantedOf(row: ClosedRow, day: DayBooked): readonly Booking[] {
   const { brought, given, damaged, seconds, counted, keptSold = 0 } = row;
   const sold = row.sold - keptSold;
   const back = counted ?? 0;
-  if (!isKnown(row, day, own)) {
+  if (!isKnown(row, day)) {
     return [
       ['home', 'first', 'returned', back],
       ['home', 'second', 'returned', seconds - keptSold],
@@ -135,9 +140,9 @@ function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): re
   const missing = counted === null ? 0 : brought - sold - given - damaged - back;
   const stray = Math.max(0, -missing);
   // Counted after all, they came home already.
-  const taken = counted === null ? 0 : takenOf(own);
+  const taken = counted === null ? 0 : takenOf(day.own);
   return [
-    ['home', 'first', 'made', madeOf(row, day, own)],
+    ['home', 'first', 'made', madeOf(row, day)],
     ['van', 'first', 'sold', -Math.max(0, sold)],
     ['van', 'first', 'given', -given],
     ['van', 'first', 'scrapped', -damaged],
@@ -153,19 +158,14 @@ function wantedOf(row: ClosedRow, day: DayBooked, own: readonly NotedMove[]): re
 }
 
 /** Once a day was closed goods stay as known as they were then: what came home must not look as if it had been noted. */
-const isKnown = ({ goods }: ClosedRow, { piles, isCorrection }: DayBooked, own: readonly NotedMove[]) =>
-  carNet(own, goods) !== null ||
-  (!isCorrection && piles.some((pile) => isOf(pile.item, goods) && isReady(pile)));
+const isKnown = ({ goods }: ClosedRow, { own, piles, isCorrection }: DayBooked) =>
+  carNet(own, goods) !== null || (!isCorrection && piles.some(isReady));
 
 /**
  * Pressed overnight, or before and never noted: whatever was brought was there. What home is short of for another day
  * that is loaded is not made by this one.
  */
-function madeOf(
-  { goods, brought }: ClosedRow,
-  { piles, isCorrection }: DayBooked,
-  own: readonly NotedMove[],
-) {
+function madeOf({ goods, brought }: ClosedRow, { own, piles, isCorrection }: DayBooked) {
   if (isCorrection) {
     const byClose = new Map<string, number>();
     for (const { body } of own) {
@@ -174,7 +174,7 @@ function madeOf(
     }
     return Math.max(0, ...byClose.values());
   }
-  const lying = piles.filter(({ item, grade }) => isOf(item, goods) && grade === 'first');
+  const lying = piles.filter(({ grade }) => grade === 'first');
   const at = (place: 'home' | 'van') => lying.find((pile) => pile.place.kind === place)?.quantity ?? 0;
   const loaded = carNet(own, goods) ?? 0;
   const ofOthers = Math.max(0, at('van') - loaded);
@@ -195,17 +195,11 @@ const bookedOf = (own: readonly NotedMove[], ...[place, grade, cause]: [string, 
   );
 
 /** Somebody who counted at home after the close has counted what came home by it. */
-const isCountedSince = (
-  { goods }: ClosedRow,
-  { piles, closedAt }: DayBooked,
-  place: 'home' | 'van',
-  grade: StockGrade,
-): boolean =>
+const isCountedSince = ({ piles, closedAt }: DayBooked, place: 'home' | 'van', grade: StockGrade): boolean =>
   closedAt !== null &&
   place === 'home' &&
   piles.some(
     (pile) =>
-      isOf(pile.item, goods) &&
       pile.place.kind === 'home' &&
       pile.grade === grade &&
       pile.counted !== null &&

@@ -15,7 +15,7 @@ type Planned = Extract<StallAnswer, { readonly kind: 'planned' }>;
 
 interface PricesAsked {
   readonly answer: Planned;
-  readonly stallDay: StallDay;
+  readonly stallDay: Pick<StallDay, 'ranges' | 'prices'>;
   readonly terms: SellingTerms;
   /** Most that the market is thought to bear for a piece; null where nobody said. */
   readonly ceilingOf: (goods: StallGoods) => number | null;
@@ -61,8 +61,9 @@ export function pricesOfDay(asked: PricesAsked): PricesOfDay {
     takes: one.cost + one.packaging,
     money: one.price > 0 ? pieceMoney(one, terms) : null,
   }));
+  const byKey = new Map(goods.map((one) => [goodsKey(one), one] as const));
   const rows = priceRows(stallDay.ranges, goods).map((row) => {
-    const own = row.goods.map((named) => goods.find(isSame(named))).filter((one) => one !== undefined);
+    const own = row.goods.map((named) => byKey.get(goodsKey(named))).filter((one) => one !== undefined);
     return rowOf(asked, row, own);
   });
   return {
@@ -113,8 +114,6 @@ interface Reckoned extends GoodsPlanned {
   /** Null where it is given away. */
   readonly money: ReturnType<typeof pieceMoney> | null;
 }
-
-const isSame = (one: StallGoods) => (other: StallGoods) => goodsKey(one) === goodsKey(other);
 
 const withMoney = ({ money, ...one }: Reckoned) =>
   money === null ? [] : [{ ...one, money, keptOf: money.keptOf }];

@@ -75,7 +75,7 @@ export function shopStanding(
   noted: ShopNoted,
 ): ShopStanding {
   const own = ofShop(shopId, noted.statements);
-  const prices = toldPrices([...own, ...ofShop(shopId, noted.prices)]);
+  const prices = toldPrices([...own, ...noted.prices.filter(({ body }) => body.shopId === shopId)]);
   const payments = noted.payments.filter(({ body }) => body.shopId === shopId);
   const statements = own.map((entry) => settled(entry, payments));
   const here = new Set(own.map(({ id }) => id));

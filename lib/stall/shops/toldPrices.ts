@@ -1,6 +1,5 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
 import { newestFirst } from '@/lib/stall/newestFirst';
-import { daysBetween } from '@/shared/days';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Shop } from '@/shared/schemas/shop';
@@ -55,7 +54,10 @@ export function dearestAtShops(
 ): (goods: StallGoods) => AtShop | null {
   const told = Object.entries(shops)
     .filter(([, { archivedOn }]) => archivedOn === null)
-    .map(([shopId, { name }]) => ({ shop: name, prices: toldPrices(ofShop(shopId, telling)) }));
+    .map(([shopId, { name }]) => {
+      const own = telling.filter(({ body }) => body.shopId === shopId);
+      return { shop: name, prices: toldPrices(own) };
+    });
   const dearest = new Map<string, AtShop | null>();
   return (goods) => {
     const key = goodsKey(goods);
@@ -82,7 +84,10 @@ export const dearestOf = (asked: readonly AtShop[]): AtShop | null =>
 type Dated = Pick<Entry, 'id' | 'at' | 'count'> & { readonly body: { readonly day: string } };
 
 const lastFirst = (one: Dated, other: Dated): number =>
-  daysBetween(one.body.day, other.body.day) ||
+  laterDayFirst(one.body.day, other.body.day) ||
   other.at - one.at ||
   other.count - one.count ||
   newestFirst(one, other);
+
+/** Days stand in a form that sorts as text. */
+const laterDayFirst = (one: string, other: string): number => (other < one ? -1 : other > one ? 1 : 0);

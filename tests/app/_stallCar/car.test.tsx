@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { CarPart } from '@/app/_stallCar/CarPart';
 import { otherDay } from '@/app/_stallCar/otherDay';
+import { carHeld } from '@/lib/stall/car/carHeld';
 import { planMoves } from '@/lib/stall/car/planMoves';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { closeMoves } from '@/lib/stall/evening/closeMoves';
@@ -27,7 +28,9 @@ const Room = ({ answer = fairAnswer }: Readonly<{ answer?: Planned | null }>) =>
     {(workspace) => {
       const stallDay = workspace.stallDays[DAY];
       if (stallDay === undefined) throw new Error('no fair');
-      const part = { workspace, id: DAY, stallDay, answer, isOld: false, today: TEST_DAY };
+      const { piles, entries, papers } = workspace;
+      const { left } = carHeld({ piles, moves: entries.stockMove }, papers);
+      const part = { workspace, id: DAY, stallDay, answer, left, isOld: false, today: TEST_DAY };
       return (
         <>
           <h1>The fair</h1>

@@ -25,8 +25,13 @@ const Room = () => (
     {(workspace) => {
       const stallDay = workspace.stallDays[SPRING_FAIR_ID];
       if (stallDay === undefined) throw new Error('no fair');
-      const on: Pick<StallOnScreen, 'workspace' | 'id' | 'stallDay' | 'formatter' | 'set' | 'change'> = {
+      const on: Pick<
+        StallOnScreen,
+        'workspace' | 'id' | 'stallDay' | 'before' | 'formatter' | 'set' | 'change'
+      > = {
         ...{ workspace, id: SPRING_FAIR_ID, stallDay, formatter: formatterFor(workspace.workshop) },
+        // Nothing was noted and no day closed.
+        before: { atHome: [], madeForDay: [], past: [], left: [] },
         set: () => undefined,
         change: () => undefined,
       };

@@ -9,6 +9,7 @@ import { MakingSection } from '@/app/_stallMaking/MakingSection';
 import { studies } from '@/app/_studies/studies';
 import type { StudyAsk } from '@/app/_studies/useStudies';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
+import { carHeld } from '@/lib/stall/car/carHeld';
 import type { BroughtAnswer } from '@/lib/stall/making/toPress';
 import { finishedAtHome } from '@/lib/stock/finishedAtHome';
 import { foldStock } from '@/lib/stock/foldStock';
@@ -62,7 +63,8 @@ async function show(answer: () => BroughtAnswer) {
   await enter(
     <WithWorkspace>
       {(workspace) => {
-        const stallDay = workspace.stallDays[SPRING_FAIR_ID];
+        const { stallDays, piles, entries, papers } = workspace;
+        const stallDay = stallDays[SPRING_FAIR_ID];
         return (
           <>
             <h1>Stall day</h1>
@@ -71,6 +73,7 @@ async function show(answer: () => BroughtAnswer) {
                 {...{ workspace, stallDay }}
                 id={SPRING_FAIR_ID}
                 answer={shown(answer)}
+                left={carHeld({ piles, moves: entries.stockMove }, papers).left}
                 numeral={6}
               />
             )}

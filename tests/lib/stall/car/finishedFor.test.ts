@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { type Closed, carHeld } from '@/lib/stall/car/carHeld';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
-import { leftInCar } from '@/lib/stall/car/leftInCar';
-import type { Closed } from '@/lib/stall/car/openLoads';
 import { takenAlong, takenMoves } from '@/lib/stall/car/takenAlong';
 import { closeBody } from '@/lib/stall/evening/closeBody';
 import { type ClosedRow, isBookedTwice } from '@/lib/stall/evening/closeMoves';
@@ -28,7 +27,7 @@ const closesOf = (days: readonly string[]): Closed => ({
 
 /** Pieces of the one goods that a day is planned with. */
 const piecesFor = (stock: StallStock, day: string, closed: readonly string[] = []) =>
-  finishedFor(day, stock, closesOf(closed));
+  finishedFor(day, stock.piles, carHeld(stock, closesOf(closed)));
 
 it('a day is planned with what lies at home before it is loaded, and knows nothing of what nobody noted', () => {
   const stock = new StallStock();
@@ -69,7 +68,7 @@ it('a day that was closed by a count has nothing in the car, and what came home 
   stock.count(12);
   stock.load('spring', 8);
   stock.close('spring', eight(3), 'close-1');
-  expect(leftInCar(stock, closesOf(['spring']))).toEqual([]);
+  expect(carHeld(stock, closesOf(['spring'])).left).toEqual([]);
   expect(piecesFor(stock, 'autumn', ['spring'])).toEqual([{ ...goods, pieces: 7 }]);
 });
 
@@ -86,12 +85,16 @@ describe('what a closed day left in the car uncounted', () => {
   const found = (pieces: number) => [{ ...goods, stallDayId: 'spring', title: 'Spring Fair', pieces }];
   /** Fixes a plan of the autumn. */
   const fix = (stock: StallStock, bring: number) => {
-    stock.load('autumn', bring, takenMoves(takenAlong('autumn', [{ ...goods, bring }], stock, closed)));
+    stock.load(
+      'autumn',
+      bring,
+      takenMoves(takenAlong('autumn', [{ ...goods, bring }], stock.moves, carHeld(stock, closed).left)),
+    );
     stock.load('autumn', bring);
   };
 
   it('is there for whichever day is next, and is told by the day it is of', () => {
-    expect(leftInCar(left(), closed)).toEqual(found(3));
+    expect(carHeld(left(), closed).left).toEqual(found(3));
     expect(piecesFor(left(), 'autumn', ['spring'])).toEqual([{ ...goods, pieces: 7 }]);
     expect(piecesFor(left(), 'spring', ['spring'])).toEqual([{ ...goods, pieces: 7 }]);
   });
@@ -100,7 +103,7 @@ describe('what a closed day left in the car uncounted', () => {
     const stock = left();
     fix(stock, 6);
     expect(stock.lying).toEqual({ 'home first': 1, 'van first': 6 });
-    expect(leftInCar(stock, closed)).toEqual([]);
+    expect(carHeld(stock, closed).left).toEqual([]);
     expect(piecesFor(stock, 'autumn', ['spring'])).toEqual([{ ...goods, pieces: 7 }]);
     expect(piecesFor(stock, 'winter', ['spring'])).toEqual([{ ...goods, pieces: 1 }]);
     // Fixed anew with one more, that one comes from home.
@@ -112,14 +115,14 @@ describe('what a closed day left in the car uncounted', () => {
     const stock = left();
     fix(stock, 2);
     expect(stock.lying).toEqual({ 'home first': 4, 'van first': 3 });
-    expect(leftInCar(stock, closed)).toEqual(found(1));
+    expect(carHeld(stock, closed).left).toEqual(found(1));
     expect(piecesFor(stock, 'winter', ['spring'])).toEqual([{ ...goods, pieces: 5 }]);
   });
 
   it('is what lies there once the car was counted', () => {
     const stock = left();
     stock.count(1, van);
-    expect(leftInCar(stock, closed)).toEqual(found(1));
+    expect(carHeld(stock, closed).left).toEqual(found(1));
     expect(piecesFor(stock, 'autumn', ['spring'])).toEqual([{ ...goods, pieces: 5 }]);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { closeInForce } from '@/lib/stall/closeInForce';
+import { closeInForce, closesInForce } from '@/lib/stall/closeInForce';
 import { answersOfClose } from '@/lib/stall/evening/answersOfClose';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { dayFigures } from '@/lib/stall/evening/dayFigures';
@@ -185,6 +185,9 @@ describe('what closed days teach', () => {
     const closes = [paper('close-1', closeOf()), paper('close-2', second), paper('close-3', closeOf(), true)];
     expect(closeInForce(closes, 'spring-fair')?.id).toBe('close-2');
     expect(closeInForce(closes, 'harbour-market')).toBeNull();
+    expect([...closesInForce(closes)].map(([day, { id }]) => [day, id])).toEqual([
+      ['spring-fair', 'close-2'],
+    ]);
     expect(pastDaysOf(plans, closes).map(({ payPerHour }) => payPerHour)).toEqual([second.result.payPerHour]);
   });
 

@@ -20,7 +20,9 @@ const stallDay = springFair({
 const channel = exampleWorkshop(TEST_DAY).channels.find(({ id }) => id === 'stall');
 const terms = channel === undefined ? null : sellingTerms(channel);
 if (terms === null) throw new Error('the example has no stall');
-const asked = { answer: fairAnswer, stallDay, terms, ceilingOf: () => null, atShopOf: () => null, step: 5 };
+const asked = {
+  ...{ answer: fairAnswer, stallDay, terms, ceilingOf: () => null, atShopOf: () => null, step: 5 },
+};
 
 describe('the prices of the worked fair', () => {
   const { rows, sets } = pricesOfDay(asked);
