@@ -29,16 +29,16 @@ export function CountFoot({ counting, rows, side, onOpen }: CountFootProps) {
     count.askedFor.reduce((sum, one) => sum + one.count, 0);
   return (
     <div className={classes(styles.foot, side === 'left' && styles.mirrored)}>
-      <SoldEvenSo {...{ counting, rows }} />
       {ticket.sets.length > 0 && (
         <div className={styles.row}>
           <SetKeys counting={counting} className={styles.key} smallClass={styles.small} />
         </div>
       )}
-      <div className={styles.row}>
+      <div className={classes(styles.row, styles.beside)}>
         <button type="button" className={classes(styles.key, styles.dashed)} onClick={() => onOpen('asked')}>
           Asked for, not here {asked > 0 && <span className={styles.small}>so far {asked}</span>}
         </button>
+        <SoldEvenSo {...{ counting, rows }} />
         <button type="button" className={classes(styles.key, styles.slim)} onClick={() => onOpen('more')}>
           More
         </button>

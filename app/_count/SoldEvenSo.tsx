@@ -1,5 +1,6 @@
 'use client';
 
+import { classes } from '@/app/_controls/classes';
 import { goneAskedWords } from '@/app/_words/stall/count/countWords';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import styles from './Foot.module.css';
@@ -17,15 +18,14 @@ export function SoldEvenSo({ counting, rows }: Readonly<{ counting: Counting; ro
   const left = count.goods.find((one) => goodsKey(one) === key)?.left ?? 0;
   if (sold === undefined || left > 0) return null;
   return (
-    <div className={styles.row}>
-      <button
-        type="button"
-        className={styles.key}
-        onClick={() => tapInstead({ what: 'sale', goods, minor: sold.minor, pay: ticket.pay })}
-      >
-        {goneAskedWords.sold}
-        <span className={styles.small}>{goneAskedWords.whole(sold.name, sold.price)}</span>
-      </button>
-    </div>
+    <button
+      type="button"
+      className={classes(styles.key, styles.evenSo)}
+      onClick={() => tapInstead({ what: 'sale', goods, minor: sold.minor, pay: ticket.pay })}
+    >
+      {goneAskedWords.sold}
+      <span className={classes(styles.small, styles.line)}>{goneAskedWords.of(sold.name, sold.price)}</span>
+      <span className="visuallyHidden">{goneAskedWords.why}</span>
+    </button>
   );
 }

@@ -129,6 +129,12 @@ describe('the sales count', () => {
     await click(tile(/^Star Map 3XL, 31, 1 left/));
     expect(sold()).toBeNull();
     await click(tile(/^Star Map 3XL, none left/));
+    // In the line of its neighbours, so that it hides no goods.
+    expect([...(sold()?.parentElement?.children ?? [])].map((one) => one.textContent)).toEqual([
+      'Asked for, not here so far 1',
+      'Sold one all the sameStar Map 3XL, 31: none left, so it counts as asked for',
+      'More',
+    ]);
     await click(sold() ?? document.body);
     // Two were sold, one was brought; nobody went without.
     expect(tapped().map(({ what }) => what)).toEqual(['sale', 'sale']);

@@ -70,7 +70,8 @@ export const besideLeftWords = (left: number): string => (left > 0 ? leftWords(l
 /** After a tap on a gone tile, which counts as asked for: it can be a sale even so. */
 export const goneAskedWords = {
   sold: 'Sold one all the same',
-  whole: (name: string, price: string): string => `${name}, ${price}: none left, so it counts as asked for`,
+  of: (name: string, price: string): string => `${name}, ${price}`,
+  why: ': none left, so it counts as asked for',
 } as const;
 
 /** @returns all that a tile says to who cannot see it */
