@@ -2,7 +2,7 @@
 
 import { memo } from 'react';
 import { classes } from '@/app/_controls/classes';
-import { besideLeftWords, tileLeftWords, tileSpoken } from '@/app/_words/stall/count/countWords';
+import { besideLeftWords, besideMark, tileMark, tileSpoken } from '@/app/_words/stall/count/countWords';
 import styles from './Tiles.module.css';
 import type { TileGoods } from './tileRows';
 import { useLongPress } from './useLongPress';
@@ -24,6 +24,7 @@ export const Tile = memo(function Tile({ tile, left, asked, isLast, onTap, onMor
     () => onMore(tile),
   );
   const isGone = left <= 0 && tile.isPlanned;
+  const { over, mark } = tile.isPlanned ? tileMark(left, asked) : { over: '', mark: besideMark(left) };
   return (
     <button
       {...press}
@@ -37,7 +38,8 @@ export const Tile = memo(function Tile({ tile, left, asked, isLast, onTap, onMor
     >
       <span className={classes(styles.label, tile.label.length > 4 && styles.long)}>{tile.label}</span>
       <span className={classes(styles.left, left === 1 && styles.few)}>
-        {tile.isPlanned ? tileLeftWords(left, asked) : besideLeftWords(left)}
+        {over !== '' && <span className={styles.over}>{over}</span>}
+        {mark}
       </span>
     </button>
   );

@@ -115,7 +115,8 @@ it('tells on a tile that more went than was brought, and that it was asked for',
   await hold();
   await click(key(/^Sell one even so, 28$/));
   expect(tapped().at(-1)).toEqual(saleOf(fairGoods('fern', 'L')));
-  expect(tile(/^Fern L,/)).toHaveTextContent('1 more than brought, asked 1');
+  expect(tile(/^Fern L,/)).toHaveTextContent(/−1 · asked 1$/);
+  expect(tile(/^Fern L, 1 more than brought: count as asked for, so far 1$/)).toBeVisible();
 });
 
 describe('what was asked for', () => {

@@ -55,11 +55,21 @@ export function rowPriceWords(
 export const leftWords = (left: number): string =>
   left < 0 ? `${-left} more than brought` : left === 0 ? 'none left' : `${left} left`;
 
-/** @returns what a tile says beneath its size: of what is gone how often it was asked for, beside what went too much */
-export function tileLeftWords(left: number, asked: number): string {
-  if (left > 0 || asked === 0) return leftWords(left);
-  return left === 0 ? `asked ${asked}` : `${leftWords(left)}, asked ${asked}`;
+/**
+ * Beneath the size on a tile, short enough for one line of it: “4 left”, “gone”, “−1 · asked 2”.
+ *
+ * @returns `over`: what went too much, where something else is to be said too; a narrow tile leaves it out
+ */
+export function tileMark(left: number, asked: number): { readonly over: string; readonly mark: string } {
+  if (left > 0) return { over: '', mark: leftWords(left) };
+  const over = left < 0 ? `−${-left}` : '';
+  return asked === 0
+    ? { over: '', mark: over || 'gone' }
+    : { over: over && `${over} · `, mark: `asked ${asked}` };
 }
+
+/** @returns the same of goods that the plan does not name: “2 out” */
+export const besideMark = (left: number): string => (left > 0 ? leftWords(left) : `${-left} out`);
 
 /** Over the goods that only a former plan names. */
 export const besideWords = 'Not in the plan';
