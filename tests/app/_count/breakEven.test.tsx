@@ -24,14 +24,14 @@ it('tells each mark before it, at it and behind it, and takes it back with the s
   const fernL = tile(/^Fern L,/);
   const sell = () => userEvent.click(fernL);
   const undo = key(/^Undo/);
-  toGo(/to go until your costs are back/);
+  toGo(/to go until the day’s costs are back/);
   await sell();
   // The last mark is four, and the bar 4.48 long: 1, 2, 3 and 4 of it.
   expect(told()).toEqual({
     words: '1 sold. 2 cash back; 3 pay; 4 all.',
     ...{ earned: '22.321%', marks: ['44.643%', '66.964%', '89.286%'] },
   });
-  expect(screen.getByText(/to go until your costs are back/)).toHaveTextContent('1 to go');
+  expect(screen.getByText(/to go until the day’s costs are back/)).toHaveTextContent('1 to go');
   await sell();
   expect(told()).toMatchObject({ words: '2 sold. 2 cash back, reached; 3 pay; 4 all.', earned: '44.643%' });
   expect(screen.getByText(/to go until your pay is earned/)).toHaveTextContent('1 to go');
@@ -49,7 +49,7 @@ it('tells each mark before it, at it and behind it, and takes it back with the s
   });
   for (let back = 0; back < 4; back += 1) await userEvent.click(undo);
   expect(told().words).toBe('1 sold. 2 cash back; 3 pay; 4 all.');
-  toGo(/to go until your costs are back/);
+  toGo(/to go until the day’s costs are back/);
   await eventually(() => expect(screen.getByText(/^no signal needed · kept/)).toBeVisible());
 });
 

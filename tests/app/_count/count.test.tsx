@@ -57,8 +57,8 @@ describe('the sales count', () => {
     await click(tile(/^Otter L, 28, 7 left/));
     expect(isInverted(tile(/^Otter L, 28, 6 left/))).toBe(true);
     expect(screen.getByText('28', { selector: 'strong' }).parentElement).toHaveTextContent('28 USD taken');
-    expect(screen.getByText(/to go until your costs are back/)).toHaveTextContent(
-      '8 to go until your costs are back',
+    expect(screen.getByText(/to go until the day’s costs are back/)).toHaveTextContent(
+      '8 to go until the day’s costs are back',
     );
     expect(tapped()).toEqual([
       { what: 'sale', goods: { jobId: 'fair-shirts', lineId: 'otter', size: 'L' }, minor: 2800, pay: 'card' },

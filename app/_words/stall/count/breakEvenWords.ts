@@ -14,7 +14,7 @@ export interface BreakMark {
 const NOISE = 1e-9;
 
 const aims = {
-  cash: { words: 'cash back', aim: 'until your costs are back' },
+  cash: { words: 'cash back', aim: 'until the day’s costs are back' },
   withPay: { words: 'pay', aim: 'until your pay is earned' },
   everything: { words: 'all', aim: 'until all is paid' },
   withWriteDown: { words: 'unsold too', aim: 'until the unsold is paid too' },
