@@ -21,7 +21,7 @@ export function SoldTable({ on, plan }: Readonly<{ on: StallOnScreen; plan: Stal
     <>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls sideways on a phone, by keys too */}
       <section className={styles.wide} tabIndex={0} aria-label="Sold, fees and leftovers">
-        <table>
+        <table className={styles.named}>
           <thead>
             <tr>
               <th scope="col">with your {plan.mine.pieces}</th>
