@@ -77,10 +77,13 @@ const StepHead = ({ heading, aside }: Readonly<{ heading: string; aside: string 
   </div>
 );
 
+/** So many columns have room beside their row's name on a phone. */
+const MOST_BESIDE = 3;
+
 function Grid({ grid: { heads, last, rows } }: Readonly<{ grid: TickGrid }>) {
   return (
     <div className={styles.tableRoom}>
-      <table className={styles.table}>
+      <table className={classes(styles.table, styles.short, heads.length > MOST_BESIDE && styles.named)}>
         <thead>
           <tr>
             <td />
