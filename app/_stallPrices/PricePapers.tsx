@@ -6,6 +6,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { PaperToPrint } from '@/app/_papers/PaperToPrint';
 import { clockWords } from '@/app/_words/clockWords';
+import { planActs } from '@/app/_words/stall/dayWords';
 import { priceWords, setLeftOutWords } from '@/app/_words/stall/priceWords';
 import type { StallPricesBody } from '@/lib/papers/bodies/stallPricesPaper';
 import type { PricesOfDay } from '@/lib/stall/prices/pricesOfDay';
@@ -38,7 +39,7 @@ export function PricePapers({ part, prices }: PricePapersProps) {
           label="Paper"
           value={kind}
           choices={[
-            { value: 'tableList', label: 'List for the table' },
+            { value: 'tableList', label: planActs.table },
             { value: 'priceCards', label: 'Price cards' },
           ]}
           onCommit={setKind}
