@@ -34,6 +34,7 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
     const key = designKey(one);
     designs.set(key, [...(designs.get(key) ?? []), one]);
   }
+  const counted = goods.filter((one) => known.has(goodsKey(one))).length;
   const missing = typed.size === 0 ? homeWords.missing : undefined;
   const enter = () => {
     const counts = goods.flatMap((one) => {
@@ -54,7 +55,9 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
   };
   return (
     <EntryForm className={styles.home} label={homeWords.label} missing={missing} onEnter={enter}>
-      <p className={styles.quiet}>{homeWords.rule}</p>
+      <p className={styles.quiet}>
+        {homeWords.rule} {counted < goods.length && homeWords.uncounted(counted > 0)}
+      </p>
       {[...designs].map(([key, sizes]) => (
         <fieldset key={key} className={styles.design}>
           <legend>
@@ -68,7 +71,7 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
                 width="narrow"
                 value={typed.get(goodsKey(one)) ?? null}
                 {...numberLimits(blanksNotedSchema, [])}
-                hint={knownWords(known.get(goodsKey(one)) ?? null, formatter)}
+                hint={hintOf(known.get(goodsKey(one)), formatter)}
                 onCommit={(to) =>
                   setTyped((now) => {
                     const next = new Map(now);
@@ -90,6 +93,9 @@ export function HomeCount({ workspace, goods, ranges, formatter }: HomeCountProp
 }
 
 // Helpers
+
+const hintOf = (pieces: number | undefined, formatter: Formatter) =>
+  pieces === undefined ? undefined : knownWords(pieces, formatter);
 
 /** A shirt and a mug may bear the same design. */
 function calledIn(ranges: StallDay['ranges'], goods: Counted | undefined): string {

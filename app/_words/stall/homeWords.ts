@@ -9,15 +9,16 @@ export const homeWords = {
   rule: 'What is counted here was made and paid before. Say by its button what was pressed for this day.',
   missing: 'Type what you counted first; an empty field notes nothing.',
   note: 'Note what was counted',
+  /** Once for all fields, of which some or none have a number noted. */
+  uncounted: (isAny: boolean): string =>
+    isAny ? 'Where no number is noted, nobody counted yet.' : 'None of them is counted yet.',
 } as const;
 
-/** What is noted of some goods at home; null is not 0. */
-export function knownWords(pieces: number | null, { number }: Pick<Formatter, 'number'>): string {
-  if (pieces === null) return 'Not counted yet.';
-  return pieces < 0
+/** What is noted of some goods at home. */
+export const knownWords = (pieces: number, { number }: Pick<Formatter, 'number'>): string =>
+  pieces < 0
     ? `${number(-pieces, 0)} more went out than came in: count them.`
     : `${number(pieces, 0)} noted.`;
-}
 
 /**
  * What closed days left in the car of these goods, by day: it is planned with.

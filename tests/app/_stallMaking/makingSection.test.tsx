@@ -188,12 +188,14 @@ describe('what is pressed for a stall day', () => {
     const otter = within(
       screen.getByText('Shirts, otter', { selector: 'bdi' }).closest('fieldset') ?? section(),
     );
-    expect(otter.getAllByText('Not counted yet.')).toHaveLength(6);
+    expect(screen.getAllByText(/None of them is counted yet\.$/)).toHaveLength(1);
+    expect(otter.queryByText(/counted yet/)).toBeNull();
     await userEvent.type(otter.getByLabelText('L'), '5');
     await userEvent.type(otter.getByLabelText('M'), '0');
     await userEvent.click(note);
     expect([piles().length, atHome('otter', 'L'), atHome('otter', 'M')]).toEqual([2, 5, 0]);
     expect(otter.getByText('5 noted.')).toBeVisible();
+    expect(screen.getByText(/Where no number is noted, nobody counted yet\.$/)).toBeVisible();
     expect(otter.getByLabelText('L')).toHaveValue('');
     await undo();
     expect(piles()).toEqual([]);
