@@ -8,6 +8,7 @@ import { typing } from '@/app/_documents/typing';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_stallDay/laterParts';
 import type { StallOnScreen } from '@/app/_stallDay/stallOnScreen';
+import { bringNone } from '@/app/_words/stall/bringWords';
 import { offerWords } from '@/app/_words/stall/offerWords';
 import { bringAnswer } from '@/app/_words/stall/stallPlanWords';
 import { goodsKey } from '@/lib/stall/goodsKey';
@@ -53,17 +54,14 @@ export function BringSection({ on, numeral }: Readonly<{ on: StallOnScreen; nume
         )
       }
     >
-      {grid.length === 0 && (
-        <p className={styles.none}>
-          Say what is brought and how many will be asked for, under “Goods and forecast”.
-        </p>
-      )}
+      {grid.length === 0 && <p className={styles.none}>{bringNone(on.stallDay)}</p>}
       {grid.map((range) => (
         <BringRangePart key={range.rangeId} {...{ range, noted, actions }} />
       ))}
       {plan !== null && <OverLimits plan={plan} on={on} />}
       {grid.length > 0 && (
         <div ref={answer} tabIndex={-1}>
+          {follows && <p className={styles.key}>Where nothing is typed, the advice is brought.</p>}
           {differs && (
             <p className={styles.key}>In each field yours, then the advice; tinted where they differ.</p>
           )}

@@ -165,10 +165,13 @@ describe('the plan of the worked fair', () => {
     expect(heldOf('otter', 'L')).toBe(9);
     // 7 of Otter in L were held before.
     expect(row('Otter').getByText('26')).toBeVisible();
+    const emptied = () => screen.queryByText('Where nothing is typed, the advice is brought.');
+    expect(emptied()).toBeNull();
     fireEvent.change(field, { target: { value: '' } });
     fireEvent.blur(field);
     expect(heldOf('otter', 'L')).toBeUndefined();
     expect(field).toHaveAttribute('placeholder', '6');
+    expect(emptied()).toBeVisible();
     await userEvent.click(screen.getByText(/^Keep these/, { selector: 'button' }));
     expect(heldOf('otter', 'L')).toBe(6);
   });
@@ -241,6 +244,20 @@ describe('a plan that cannot be made', () => {
     await change({ ranges: [], held: [] });
     await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
     expect(part('Making').getByText('What is to be pressed comes with the plan.')).toBeVisible();
+  });
+
+  it('for the day alone does not ask for the goods again, and each of its keys says what for', async () => {
+    await act(() => screenStore().open());
+    await change({ days: [], weathers: [] });
+    await enter(<StallDayScreen stallDayId={SPRING_FAIR_ID} />);
+    expect(part('How many to bring').getByText(/^The numbers come with the plan/)).toBeVisible();
+    const keys = await screen.findAllByText('Say it', { selector: 'button' });
+    expect(keys.map((key) => key.getAttribute('aria-label'))).toEqual([
+      expect.stringMatching(/^Say it: No day of selling/),
+      expect.stringMatching(/^Say it: No weather/),
+    ]);
+    await change({ ranges: [], held: [] });
+    expect(part('How many to bring').getByText(/^Say what is brought/)).toBeVisible();
   });
 
   it('of a day of which nothing is known asks for what it takes', async () => {
