@@ -42,7 +42,7 @@ export function LimitFields({ on }: Readonly<{ on: StallOnScreen }>) {
         value={benchHours}
         {...numberLimits(stallDaySchema, ['limits', 'benchHours'])}
         whenEmpty="No limit is set."
-        hint="More than these are told; nothing is left out for them."
+        hint="Where the pieces take longer, the plan says so; the advice stays as it is."
         onCommit={(to) => set('Hours at the bench', ['limits', 'benchHours'], to)}
       />
     </FieldGroup>

@@ -66,7 +66,7 @@ export function neighbourWords(
   const even =
     breakEvenPieces === null
       ? 'no piece earns the day'
-      : `even at ${number(Math.ceil(breakEvenPieces), 0)} pieces`;
+      : `break-even at ${number(Math.ceil(breakEvenPieces), 0)} ${Math.ceil(breakEvenPieces) === 1 ? 'piece' : 'pieces'}`;
   const day =
     which === 'now'
       ? ''
@@ -76,8 +76,12 @@ export function neighbourWords(
 
 /** What pays what, as a sentence. */
 export function floorWords({ takeHome, making, withOverhead }: PriceFloors, { amount }: PriceWriter): string {
-  const of = (price: number | null) => (price === null ? 'no price' : amount(price));
-  return `${of(withOverhead)} pays all of it, ${of(making)} its making; under ${of(takeHome)} a piece is worth more at home.`;
+  const at = (price: number | null) => `at ${price === null ? 'no price' : amount(price)}`;
+  const home =
+    takeHome === null
+      ? 'Whatever the price, take it home.'
+      : `For less than ${amount(takeHome)}, take it home.`;
+  return `Making and overhead are paid ${at(withOverhead)}, making alone ${at(making)}. ${home}`;
 }
 
 /** Why a price gives pause; null where it does not. */

@@ -51,6 +51,6 @@ function ruleWords(goods: GoodsPlanned, { locale, currency }: Reader): readonly 
   const number = (value: number, maxDecimals: number) => formatNumber(value, locale, { maxDecimals });
   return [
     `${nameOf(goods)}: a sale that is missed loses ${amount(missed)}, a piece that stays unsold ${amount(unsold)}.`,
-    `So it pays to have enough on ${number(goods.criticalRatio * 100, 0)} of 100 days. On a day of the best weather ${number(expected, 1)} are asked for on average, but never just that many: ${advised} are enough so often.`,
+    `So it pays to have enough on ${number(goods.criticalRatio * 100, 0)} of 100 days, and that takes ${advised}. On a day of the best weather ${number(expected, 1)} are asked for on average: on some more, on some fewer.`,
   ];
 }

@@ -97,7 +97,7 @@ export function bookedWords(
 
 /** More was noted than was brought: what it would cause, and how to mend it. */
 export const overdrawnWords = ({ plan }: Evening, { goods, brought, reckoned }: StockRow): string =>
-  `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} were brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;
+  `${goodsName(plan, goods)}: ${brought - (reckoned ?? 0)} went, ${brought} ${brought === 1 ? 'was' : 'were'} brought. One was tapped twice or more came along: count what is left and say which, or its stock is wrong.`;
 
 /** Spoiled and kept, on the day or before: they come home in their own grade, where no plan takes them for first. Null where there are none. */
 export function secondsHome({ rows, plan }: Evening, { count, number }: Formatter): string | null {
