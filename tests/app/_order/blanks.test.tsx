@@ -108,7 +108,7 @@ describe('blanks that are to be ordered', () => {
     changeJob({ freightIn: null });
     expect(
       section('What it waits for').getByText(
-        'Blanks come to about 217.00 USD; the freight is not in it, for its job does not say it.',
+        'Blanks come to about 217.00 USD; more with freight, which not every job tells. Type it in the job.',
       ),
     ).toBeVisible();
   });

@@ -29,7 +29,7 @@ export function blanksCostWords({ cost }: Pick<OrderBlanks, 'cost'>, formatter: 
   const amount = formatter.money(cost.amount);
   return cost.withFreight
     ? `Blanks and freight come to about ${amount}.`
-    : `Blanks come to about ${amount}; the freight is not in it, for its job does not say it.`;
+    : `Blanks come to about ${amount}; more with freight, which not every job tells. Type it in the job.`;
 }
 
 /** @returns the same beside the deposit that was agreed on, which need not cover it. */
