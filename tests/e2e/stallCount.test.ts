@@ -38,14 +38,32 @@ const buttonBoxes = (page: Page) =>
 
 test.each([1280, 390, 320])('the count looks right at %d px, and can be read in the sun', async (width) => {
   const page = await counting(width);
+  /** Tops of the tiles on the page and the height of the first key, whole px: nothing may move under a thumb that taps. */
+  const places = () =>
+    page.locator('[data-stall-count]').evaluate((count) => ({
+      tiles: [...count.querySelectorAll('section button')].map((one) => (one as HTMLElement).offsetTop),
+      key: Math.round(
+        [...count.querySelectorAll('button')]
+          .find(({ textContent }) => textContent?.startsWith('Asked for'))
+          ?.getBoundingClientRect().height ?? 0,
+      ),
+    }));
+  const before = await places();
   await tile(page, 'Star Map 3XL').click();
   await tile(page, 'Star Map 3XL').click();
   const soldEvenSo = page.getByRole('button', { name: 'Sold one all the same' });
   await soldEvenSo.waitFor();
+  expect(await places()).toEqual(before);
   await looksRight(page, 'stall-count-gone');
   expect((await soldEvenSo.boundingBox())?.height, 'height of Sold one all the same').toBeGreaterThanOrEqual(
     56,
   );
+  await soldEvenSo.click();
+  await tile(page, 'Star Map 3XL').click();
+  await page
+    .getByRole('button', { name: 'Star Map 3XL, 1 more than brought: count as asked for, so far 1' })
+    .waitFor();
+  expect(await places()).toEqual(before);
   await tile(page, 'Otter L').click();
   await looksRight(page, 'stall-count');
   for (const { name, width: across, height } of await buttonBoxes(page)) {
