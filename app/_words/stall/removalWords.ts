@@ -17,7 +17,8 @@ export function removalWords(removal: DayRemoval, { count }: Formatter): string 
   if (removal.kind === 'refused') return null;
   if (removal.isClosed)
     return 'If it is removed, its close stays: what it booked, and what it teaches the next fairs.';
-  const { pieces } = removal;
+  const { pieces, seconds } = removal;
   if (pieces === 0) return null;
-  return `If it is removed, ${count(pieces, 'piece')} in the car for it ${pieces === 1 ? 'lies' : 'lie'} at home again.`;
+  const among = seconds === 0 ? '' : `, ${count(seconds, 'second')} among them,`;
+  return `If it is removed, ${count(pieces, 'piece')} in the car for it${among} ${pieces === 1 ? 'lies' : 'lie'} at home again.`;
 }

@@ -2,12 +2,10 @@ import { closeInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { tapsOfDay } from '@/lib/stall/count/tappedEntry';
 import { tapsSince } from '@/lib/stall/count/tapsSince';
-import { goodsKey } from '@/lib/stall/goodsKey';
-import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import type { StockMove } from '@/shared/schemas/stock';
-import { type CarStock, carMoves } from './carMoves';
-import { carNet, loadsOf } from './dayMoves';
+import type { CarStock } from './carMoves';
+import { planMoves } from './planMoves';
 
 export type DayRemoval =
   /** What was counted is in no close: without its day it would stay out of stock and money for ever. */
@@ -16,7 +14,10 @@ export type DayRemoval =
       readonly kind: 'ready';
       /** They lay home what lies in the car for the day. */
       readonly moves: readonly StockMove[];
+      /** Of first grade and of second. */
       readonly pieces: number;
+      /** Those of second grade among them. */
+      readonly seconds: number;
       readonly isClosed: boolean;
     };
 
@@ -31,18 +32,14 @@ export function dayRemoval(
   if (close !== null) {
     return tapsSince(close.body, taps) === 0
       ? // Its close emptied the car.
-        { kind: 'ready', moves: [], pieces: 0, isClosed: true }
+        { kind: 'ready', moves: [], pieces: 0, seconds: 0, isClosed: true }
       : { kind: 'refused', why: 'tapsSince' };
   }
   if (tapsOfDay(taps, stallDayId).length > 0) return { kind: 'refused', why: 'notClosed' };
-  const loads = loadsOf(stock.moves, stallDayId);
-  const loaded = new Map<string, StallGoods>();
-  for (const { body } of loads) if (body.item.kind === 'finished') loaded.set(goodsKey(body.item), body.item);
-  const home = [...loaded.values()].map(({ jobId, lineId, size }) => ({ jobId, lineId, size, bring: 0 }));
-  return {
-    kind: 'ready',
-    moves: carMoves(stallDayId, home, stock),
-    pieces: home.reduce((sum, goods) => sum + Math.max(0, carNet(loads, goods) ?? 0), 0),
-    isClosed: false,
-  };
+  // As where no plan is left: whatever was loaded for it comes home, in its grade.
+  const moves = planMoves(stallDayId, [], stock);
+  const outOfCar = moves.filter(({ place, quantity }) => place.kind === 'van' && quantity < 0);
+  const piecesOf = (those: readonly StockMove[]) => those.reduce((sum, { quantity }) => sum - quantity, 0);
+  const seconds = piecesOf(outOfCar.filter(({ grade }) => grade === 'second'));
+  return { kind: 'ready', moves, pieces: piecesOf(outOfCar), seconds, isClosed: false };
 }

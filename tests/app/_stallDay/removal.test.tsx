@@ -41,11 +41,12 @@ const note = (bodies: readonly StockMove[]) =>
     );
   });
 
+const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'M' } as const;
+const reference = { kind: 'stallDay', id: SPRING_FAIR_ID };
+
 /** Ten Fern M were pressed, and eight of them loaded. */
 async function loaded(): Promise<void> {
   await act(() => screenStore().open());
-  const item = { kind: 'finished', jobId: 'fair-shirts', lineId: 'fern', size: 'M' } as const;
-  const reference = { kind: 'stallDay', id: SPRING_FAIR_ID };
   const move = { item, grade: 'first', unitCost: null } as const;
   await note([
     { ...move, place: { kind: 'home' }, quantity: 10, cause: 'made', reference: null },
@@ -76,6 +77,18 @@ describe('a stall day that is removed', () => {
     await undo();
     expect(idsOf('stallDay')).toContain(SPRING_FAIR_ID);
     expect(lying()).toEqual({ home: 2, van: 8 });
+  });
+
+  it('says how many seconds lie in the car among them', async () => {
+    await loaded();
+    const second = { item, grade: 'second', cause: 'returned', reference, unitCost: null } as const;
+    await note([
+      { ...second, place: { kind: 'home' }, quantity: -1 },
+      { ...second, place: { kind: 'van' }, quantity: 1 },
+    ]);
+    expect(button()).toHaveAccessibleDescription(
+      'If it is removed, 9 pieces in the car for it, 1 second among them, lie at home again.',
+    );
   });
 
   it('stays where something was counted for it and it is not closed, and says why', async () => {
