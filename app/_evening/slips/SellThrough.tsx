@@ -1,4 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
+import { firstsSold } from '@/lib/stall/evening/firstsSold';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import { designRows } from './designRows';
 import styles from './Slips.module.css';
@@ -22,7 +23,7 @@ export function SellThrough({ evening, formatter }: Readonly<{ evening: Evening;
         {designRows(evening).map(({ id, name, rows }) => {
           const brought = rows.reduce((sum, row) => sum + row.brought, 0);
           const isKnown = rows.every(({ left }) => left !== null);
-          const sold = rows.reduce((sum, row) => sum + row.sold, 0);
+          const sold = rows.reduce((sum, row) => sum + firstsSold(row), 0);
           const left = rows.reduce((sum, row) => sum + (row.left ?? 0), 0);
           const share = brought === 0 ? 0 : sold / brought;
           return (

@@ -5,6 +5,7 @@ import type { Pile } from '@/lib/stock/foldStock';
 import { isReady } from '@/lib/stock/isReady';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { StockCause, StockGrade, StockMove } from '@/shared/schemas/stock';
+import { firstsSold } from './firstsSold';
 import type { StockRow } from './stockRows';
 
 /** What a close says of some goods, pieces. */
@@ -127,7 +128,7 @@ function movesOf(row: ClosedRow, day: DayBooked, paperId: string): readonly Stoc
 /** What the day moves in all, its loads among it. */
 function wantedOf(row: ClosedRow, day: DayBooked): readonly Booking[] {
   const { brought, given, damaged, seconds, counted, keptSold = 0 } = row;
-  const sold = row.sold - keptSold;
+  const sold = firstsSold(row);
   const back = counted ?? 0;
   if (!isKnown(row, day)) {
     return [

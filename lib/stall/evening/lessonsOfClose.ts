@@ -1,5 +1,6 @@
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose, PlannedGoods, StallPlan } from '@/shared/schemas/stallPapers';
+import { firstsSold } from './firstsSold';
 import { LEAST_LOST, nextBring } from './nextBring';
 
 /** Goods that were gone before the end of a closed day, as its close has them. Pieces. */
@@ -27,19 +28,22 @@ export function lessonsOfClose(
   return close.goods
     .filter(({ lost, asked, ...one }) => leftOf(one) <= 0 && lost + asked >= LEAST_LOST)
     .toSorted((one, other) => other.lost + other.asked - one.lost - one.asked)
-    .map(({ jobId, lineId, size, design, brought, sold, lost, asked }) => {
+    .map(({ jobId, lineId, size, design, brought, lost, asked, ...one }) => {
       const known = planned.get(goodsKey({ jobId, lineId, size }));
       return {
         goods: { jobId, lineId, size, design, rangeId: known?.rangeId ?? null },
         brought,
-        next: nextBring(sold + lost + asked, { brought, expected: known?.expected ?? null }),
+        next: nextBring(firstsSold(one) + lost + asked, { brought, expected: known?.expected ?? null }),
       };
     });
 }
 
 // Helpers
 
-type Closed = Pick<DayClose['goods'][number], 'brought' | 'sold' | 'given' | 'damaged' | 'counted'>;
+type Closed = Pick<
+  DayClose['goods'][number],
+  'brought' | 'sold' | 'keptSold' | 'given' | 'damaged' | 'counted'
+>;
 
-const leftOf = ({ brought, sold, given, damaged, counted }: Closed): number =>
-  counted ?? brought - sold - given - damaged;
+const leftOf = ({ brought, given, damaged, counted, ...one }: Closed): number =>
+  counted ?? brought - firstsSold(one) - given - damaged;

@@ -4,6 +4,7 @@ import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 import { weatherShares } from './dayWeather';
+import { firstsSold } from './firstsSold';
 
 /**
  * What all closed days teach.
@@ -39,10 +40,10 @@ function pastDay(close: DayClose, plan: StallPlan | null): PastDay {
     weather,
     wanted: close.goods
       .map((goods) => ({
-        ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: goods.sold },
+        ...{ jobId: goods.jobId, lineId: goods.lineId, size: goods.size, sold: firstsSold(goods) },
         rangeName: rangeName(planned.get(goodsKey(goods))?.rangeId),
         // A piece of an earlier fair that came back was not wanted less here.
-        pieces: Math.max(0, goods.sold) + goods.lost + goods.asked,
+        pieces: Math.max(0, firstsSold(goods)) + goods.lost + goods.asked,
         brought: goods.brought,
       }))
       // What stayed at home was not there to be asked for.

@@ -2,6 +2,7 @@ import type { DayCount } from '@/lib/stall/count/dayCount';
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { EveningAnswers } from './eveningAnswers';
+import { firstsSold } from './firstsSold';
 import { type LostStretch, lostAtPace, lostLearned, lostStretches } from './lostSales';
 import { LEAST_LOST, nextBring } from './nextBring';
 import type { StockRow } from './stockRows';
@@ -45,7 +46,7 @@ export function lessonsOf(
     const learned = lostLearned(row.key, stretches, answers);
     const why = answers.notLost.includes(row.key) ? 'said' : 'thin';
     const lost = row.asked + learned;
-    const wanted = row.sold + lost;
+    const wanted = firstsSold(row) + lost;
     const next = nextBring(wanted, { brought: row.brought, expected: row.goods.expected });
     return [{ kind: 'more', row, next, lost, atPace, stretches, leftOut: learned < atPace ? why : null }];
   });

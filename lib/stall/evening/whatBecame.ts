@@ -1,4 +1,5 @@
 import { broughtFromHome } from '@/lib/stall/broughtFromHome';
+import { firstsSold } from './firstsSold';
 import { leftOfBrought, type StockRow } from './stockRows';
 
 /**
@@ -25,7 +26,7 @@ export function whatBecame({ goods, brought, ...row }: StockRow): Readonly<Recor
     return { all, fromHome };
   };
   // In this order: each takes what those before it left.
-  const sold = of(row.sold - row.keptSold);
+  const sold = of(firstsSold(row));
   const left = of(leftOfBrought(row));
   const seconds = of(row.seconds);
   const keptSold = { all: row.keptSold, fromHome: row.keptSold };

@@ -9,7 +9,8 @@ import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
 import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
+import { goodsOf } from '@/tests/fixtures/stallTaps';
+import { dayOf, fairAnswers, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 afterEach(cleanup);
@@ -100,6 +101,23 @@ describe('how much of each design went', () => {
     ]);
     const widths = [...document.querySelectorAll('rect')].map((rect) => Number(rect.getAttribute('width')));
     expect(widths[1]).toBe(50);
+  });
+
+  it('is without seconds kept from before, which lie beside those that were brought', () => {
+    // Nine Fern L and five old seconds: four and all five were sold.
+    const goods = fairPlan.goods.flatMap((one) =>
+      one.lineId === 'fern' && one.size === 'L' ? [{ ...one, seconds: 5 }] : [],
+    );
+    const [fernL] = goods;
+    if (fernL === undefined) throw new Error('the fair has no Fern L');
+    const sale = { what: 'sale', goods: goodsOf(fernL), pay: 'cash', minor: 2800 } as const;
+    const taps = Array.from({ length: 9 }, (_, at) =>
+      at < 4 ? sale : { ...sale, minor: 1400, isSecond: true as const },
+    );
+    const evening = dayOf(taps, { answers: settled, plan: { ...fairPlan, secondsShare: 0.5, goods } });
+    render(<SellThrough evening={evening} formatter={formatter} />);
+    // 4 of 9 are 44.4 of 100.
+    expect(rowsOf(screen.getByRole('table'))[1]).toEqual(['Fern', '9', '4', '5', '44 %']);
   });
 
   it('is not known of a fair nobody tapped until it was counted', () => {

@@ -1,10 +1,14 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
 import { closeBody } from '@/lib/stall/evening/closeBody';
 import { type EveningAnswers, noAnswers } from '@/lib/stall/evening/eveningAnswers';
-import { reconcile } from '@/lib/stall/evening/reconcile';
-import { dayCloseSchema, type StallPlan } from '@/shared/schemas/stallPapers';
+import { lessonsOfClose } from '@/lib/stall/evening/lessonsOfClose';
+import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
+import { type Evening, reconcile } from '@/lib/stall/evening/reconcile';
+import { goodsKey } from '@/lib/stall/goodsKey';
+import type { Tap } from '@/shared/schemas/stallEvents';
+import { type DayClose, dayCloseSchema, type StallPlan } from '@/shared/schemas/stallPapers';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { goods } from '@/tests/lib/stall/stallStock';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
@@ -12,23 +16,29 @@ import { fairClock } from './fairEvening';
 
 /* Nine Fern L and two seconds of it came along; one first for 28.00 and one second for 14.00 were sold in cash. */
 
-const plan: StallPlan = {
+const planWith = (seconds: number): StallPlan => ({
   ...fairPlan,
   secondsShare: 0.5,
   goods: fairPlan.goods.map((one) =>
-    one.jobId === goods.jobId && one.lineId === goods.lineId && one.size === goods.size
-      ? { ...one, seconds: 2 }
-      : one,
+    goodsKey(one) === goodsKey(goods) ? { ...one, expected: 9, seconds } : one,
   ),
-};
-const sale = { what: 'sale', goods, pay: 'cash' } as const;
-const taps: readonly TappedEntry[] = [
-  { ...sale, minor: 2800 },
-  { ...sale, minor: 1400, isSecond: true as const },
-].map((tap, at) => ({
-  ...{ id: `phone-${at + 1}`, device: 'phonephone', count: at + 1, at: (620 + at) * 60_000 },
-  body: { stallDayId: fairPlan.stallDayId, planId: 'plan-1', currency: 'USD', tap },
-}));
+});
+const plan = planWith(2);
+const first = { what: 'sale', goods, pay: 'cash', minor: 2800 } as const;
+const second = { ...first, minor: 1400, isSecond: true } as const;
+const asked = { what: 'asked', goods, words: '' } as const;
+const times = (pieces: number, tap: Tap): readonly Tap[] => Array.from({ length: pieces }, () => tap);
+const tapsOf = (list: readonly Tap[]): readonly TappedEntry[] =>
+  list.map((tap, at) => ({
+    ...{ id: `phone-${at + 1}`, device: 'phonephone', count: at + 1, at: (620 + at * 10) * 60_000 },
+    body: { stallDayId: fairPlan.stallDayId, planId: 'plan-1', currency: 'USD', tap },
+  }));
+const taps = tapsOf([first, second]);
+const closed = (evening: Evening, answers: EveningAnswers) =>
+  closeBody(evening, {
+    ...{ number: { count: 1, letter: 'A' }, issuedOn: TEST_DAY, planId: 'plan-1', answers },
+    clock: fairClock,
+  });
 const answers: EveningAnswers = {
   ...noAnswers,
   // The float of 120.00 and 42.00.
@@ -47,13 +57,39 @@ it('seconds kept from before leave the firsts on the table, and cost what they w
   expect(bridge).not.toBeNull();
   const steps = bridge?.steps.reduce((sum, { by }) => sum + by, bridge.from) ?? Number.NaN;
   expect(steps).toBeCloseTo(evening.result.profit ?? Number.NaN, 6);
-  const close = dayCloseSchema.parse(
-    closeBody(evening, {
-      ...{ number: { count: 1, letter: 'A' }, issuedOn: TEST_DAY, planId: 'plan-1', answers },
-      clock: fairClock,
-    }),
-  );
+  const close = dayCloseSchema.parse(closed(evening, answers));
   expect(close.goods.filter(({ keptBrought }) => keptBrought !== undefined)).toMatchObject([
     { lineId: 'fern', size: 'L', keptBrought: 2, keptSold: 1 },
   ]);
+});
+
+describe('what nine firsts and five seconds teach of firsts', () => {
+  const ofFive = planWith(5);
+  const papers = [{ id: 'plan-1', withdrawn: false, body: ofFive }];
+  const dayOf = (list: readonly Tap[], told: EveningAnswers) => {
+    const evening = reconcile(ofFive, foldTaps(ofFive, tapsOf(list), fairClock), told, fairClock);
+    return { evening, close: closed(evening, told) };
+  };
+  const wantedOf = (close: DayClose) =>
+    pastDaysOf(papers, [{ id: 'close-1', withdrawn: false, body: close }])[0]?.wanted.find(
+      (one) => goodsKey(one) === goodsKey(goods),
+    );
+
+  it('is six wanted and nothing to bring more of, where four firsts and all seconds went and two asked', () => {
+    const told = { ...answers, stock: { ...noAnswers.stock, isRestUnknown: true } };
+    const { close } = dayOf([...times(4, first), ...times(5, second), ...times(2, asked)], told);
+    expect(wantedOf(close)).toMatchObject({ sold: 4, pieces: 6 });
+    // Five firsts lie there, though nobody counted them.
+    expect(lessonsOfClose(close, ofFive)).toEqual([]);
+  });
+
+  it('is eleven wanted and ten next time, where all went and two asked', () => {
+    // Nine were expected and 9 + 2 wanted: halfway lie ten.
+    const told = { ...answers, notLost: [goodsKey(goods)] };
+    const { evening, close } = dayOf([...times(9, first), ...times(5, second), ...times(2, asked)], told);
+    expect(wantedOf(close)).toMatchObject({ sold: 9, pieces: 11 });
+    const offered = evening.lessons.find((one) => one.kind === 'more' && one.row.key === goodsKey(goods));
+    expect(offered).toMatchObject({ next: 10 });
+    expect(lessonsOfClose(close, ofFive)).toMatchObject([{ goods, next: 10 }]);
+  });
 });
