@@ -3,7 +3,7 @@ import type { DayClose, PlannedGoods, StallPlan } from '@/shared/schemas/stallPa
 import { firstsSold } from './firstsSold';
 import { LEAST_LOST, nextBring } from './nextBring';
 
-/** Goods that were gone before the end of a closed day, as its close has them. Pieces. */
+/** Goods that were gone before the end of a closed day, or until more was put out, as its close has them. Pieces. */
 export interface ClosedLesson {
   readonly goods: Pick<PlannedGoods, 'jobId' | 'lineId' | 'size' | 'design'> & {
     /** Null where the plan of that day is not here. */
@@ -26,7 +26,7 @@ export function lessonsOfClose(
 ): readonly ClosedLesson[] {
   const planned = new Map((plan?.goods ?? []).map((goods) => [goodsKey(goods), goods]));
   return close.goods
-    .filter(({ lost, asked, ...one }) => leftOf(one) <= 0 && lost + asked >= LEAST_LOST)
+    .filter(({ lost, asked, ...one }) => (leftOf(one) <= 0 || lost > 0) && lost + asked >= LEAST_LOST)
     .toSorted((one, other) => other.lost + other.asked - one.lost - one.asked)
     .map(({ jobId, lineId, size, design, brought, lost, asked, ...one }) => {
       const known = planned.get(goodsKey({ jobId, lineId, size }));
