@@ -217,6 +217,14 @@ export const dayCloseSchema = z.strictObject({
         .max(42),
     })
     .nullable(),
+  /**
+   * Of which days the evening was told the weather, and which; of the others it is as tapped. Left out of closes from before
+   * it was kept.
+   */
+  weatherSaid: z
+    .array(z.strictObject({ day: daySchema, weatherId: idSchema }))
+    .max(7)
+    .exactOptional(),
   result: z.strictObject({
     /** Currency units, unrounded. */
     contribution: amountSchema.nullable(),

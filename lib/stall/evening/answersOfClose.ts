@@ -1,4 +1,3 @@
-import type { WeatherMinutes } from '@/lib/stall/count/dayCount';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { type EveningAnswers, noAnswers } from './eveningAnswers';
@@ -40,7 +39,7 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
       isRestUnknown: goods.some(({ counted }) => counted === null),
     },
     hours: result.hours,
-    weatherOfDays: onlyWeathers(close.weather?.parts ?? []),
+    weatherOfDays: saidOf(close),
     notLost: goods.flatMap((one) => (one.isLostLeftOut === true ? [goodsKey(one)] : [])),
     lostAfterAll: goods.flatMap((one) => (one.isLostTaken === true ? [goodsKey(one)] : [])),
     decision: close.decision,
@@ -50,10 +49,9 @@ export function answersOfClose({ money, goods, result, ...close }: DayClose): Ev
 
 // Helpers
 
-/** Of days that had a single weather; others stay as they were tapped. */
-const onlyWeathers = (parts: readonly WeatherMinutes[]): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    parts
-      .filter(({ day }) => parts.filter((one) => one.day === day).length === 1)
-      .map(({ day, weatherId }) => [day, weatherId]),
-  );
+/** Days of which nothing was said stay as they are tapped. A close from before it was kept may have said any single one. */
+function saidOf({ weather, weatherSaid }: Pick<DayClose, 'weather' | 'weatherSaid'>) {
+  const parts = weather?.parts ?? [];
+  const said = weatherSaid ?? parts.filter(({ day }) => parts.filter((one) => one.day === day).length === 1);
+  return Object.fromEntries(said.map(({ day, weatherId }) => [day, weatherId]));
+}

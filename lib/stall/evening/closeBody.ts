@@ -1,7 +1,7 @@
 import type { WallClock } from '@/lib/stall/count/sellingTime';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import type { DayWeather } from './dayWeather';
+import { type DayWeather, saidWeathers } from './dayWeather';
 import type { EveningAnswers } from './eveningAnswers';
 import { lostLearned, lostStretches } from './lostSales';
 import type { Evening } from './reconcile';
@@ -14,7 +14,10 @@ interface CloseMade {
   /** YYYY-MM-DD. */
   readonly issuedOn: string;
   readonly planId: string;
-  readonly answers: Pick<EveningAnswers, 'decision' | 'note' | 'notLost' | 'lostAfterAll'>;
+  readonly answers: Pick<
+    EveningAnswers,
+    'decision' | 'note' | 'notLost' | 'lostAfterAll' | 'weatherId' | 'weatherOfDays'
+  >;
   readonly clock: WallClock;
 }
 
@@ -41,6 +44,7 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
     money: kept,
     weatherId: evening.weatherId,
     weather: weatherClosed(evening.weather),
+    weatherSaid: saidWeathers(plan, made.answers).map((one) => ({ ...one })),
     result: {
       contribution: result.contribution,
       fixed: result.fixed,

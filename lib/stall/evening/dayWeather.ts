@@ -27,11 +27,11 @@ export function dayWeather(
   answers: Pick<EveningAnswers, 'weatherId' | 'weatherOfDays'>,
 ): DayWeather {
   const only = plan.weathers.length === 1 ? plan.weathers[0]?.id : undefined;
-  const isPlanned = (id: string | null | undefined) => plan.weathers.some((one) => one.id === id);
+  const said = new Map(saidWeathers(plan, answers).map(({ day, weatherId }) => [day, weatherId]));
   const byDay = daysInOrder(plan).map((day) => {
-    const said = [only, answers.weatherOfDays[day.day], answers.weatherId].find(isPlanned);
-    if (said != null) return [{ day: day.day, weatherId: said, minutes: openMinutes(day) }];
-    return weatherMinutes.filter((one) => one.day === day.day && isPlanned(one.weatherId));
+    const whole = only ?? said.get(day.day);
+    if (whole !== undefined) return [{ day: day.day, weatherId: whole, minutes: openMinutes(day) }];
+    return weatherMinutes.filter((one) => one.day === day.day && isPlanned(plan, one.weatherId));
   });
   const parts = byDay.flat();
   const factors = new Map(plan.weathers.map(({ id, factor }) => [id, factor]));
@@ -45,6 +45,16 @@ export function dayWeather(
     weatherIds: longestWeathers(plan, parts),
   };
 }
+
+/** @returns the weather of each day of which one of the plan was said in the evening, in their order. */
+export const saidWeathers = (
+  plan: Pick<StallPlan, 'days' | 'weathers'>,
+  { weatherId: ofAll, weatherOfDays }: Pick<EveningAnswers, 'weatherId' | 'weatherOfDays'>,
+): readonly { readonly day: string; readonly weatherId: string }[] =>
+  daysInOrder(plan).flatMap(({ day }) => {
+    const weatherId = [weatherOfDays[day], ofAll].find((id) => isPlanned(plan, id));
+    return weatherId == null ? [] : [{ day, weatherId }];
+  });
 
 /** @returns the weather that held longest on each day of a plan, in their order; null where it is not known of every day. */
 export function longestWeathers(
@@ -76,3 +86,8 @@ export function weatherShares(
     shares.set(weatherId, (shares.get(weatherId) ?? 0) + weighs / all);
   return all > 0 ? [...shares].map(([weatherId, share]) => ({ weatherId, share })) : [];
 }
+
+// Helpers
+
+const isPlanned = ({ weathers }: Pick<StallPlan, 'weathers'>, id: string | null | undefined): boolean =>
+  weathers.some((one) => one.id === id);

@@ -111,6 +111,38 @@ describe('the weather of a day', () => {
   });
 });
 
+describe('a close that is corrected', () => {
+  const one = told(['dry', 605]);
+  /** A second phone comes later: wet from noon. */
+  const both = [
+    ...one,
+    tapOn(aTapLog('phone002'), { what: 'weather', weatherId: 'wet' }, { at: 720 * MS_PER_MINUTE }),
+  ];
+
+  it('takes the weather as it was tapped, also on a phone that comes later', () => {
+    const close = closeOf(fairPlan, one);
+    expect(close.weather?.factor).toBe(1);
+    expect(answersOfClose(close).weatherOfDays).toEqual({});
+    // Two hours dry, five wet: 2/7 + 5/7 × 0.30 = 0.5.
+    expect(evening(fairPlan, both, answersOfClose(close)).weather.factor).toBeCloseTo(0.5, 12);
+  });
+
+  it.each([
+    ['of the day', { weatherOfDays: { [TEST_DAY]: 'showers' } }],
+    ['of all days', { weatherId: 'showers' }],
+  ])('keeps the weather as it was said %s, whatever is tapped', (_, said) => {
+    const close = closeOf(fairPlan, one, { ...fairAnswers, ...said });
+    expect(dayCloseSchema.parse(close)).toEqual(close);
+    expect(answersOfClose(close).weatherOfDays).toEqual({ [TEST_DAY]: 'showers' });
+    expect(evening(fairPlan, both, answersOfClose(close)).weather.factor).toBe(0.65);
+  });
+
+  it('takes a single weather of a day for said where the close is from before it kept what was', () => {
+    const { weatherSaid: _, ...before } = closeOf(fairPlan, one);
+    expect(answersOfClose(before).weatherOfDays).toEqual({ [TEST_DAY]: 'dry' });
+  });
+});
+
 describe('the weather of two days', () => {
   const outcome = (weather: string, weatherIds: readonly string[], profit: number) => ({
     ...{ weather, weatherIds: [...weatherIds], chance: 0.2, sold: 50, netRevenue: 1000, profit },
