@@ -1,7 +1,7 @@
 'use client';
 
 import Link from 'next/link';
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
@@ -54,6 +54,8 @@ export function CountTold({
 }: CountToldProps) {
   const { workspace, plan, count, ticket, tapsBefore, problem, locale } = counting;
   const formatter = formatterFor(useTextContext());
+  const { stallTap } = workspace.entries;
+  const since = useMemo(() => (closed === null ? 0 : tapsSince(closed, stallTap)), [closed, stallTap]);
   const planDays = plan.days.map(({ day }) => formatter.day(day)).join(', ');
   const planned = count.goods.slice(plan.goods.length).reduce((sum, { sold }) => sum + sold, 0);
   return (
@@ -61,7 +63,7 @@ export function CountTold({
       {problem !== null && <Advice severity="stop">{problem}</Advice>}
       {closed !== null && (
         <Advice severity="caution">
-          {closedDayWords(tapsSince(closed, workspace.entries.stallTap))}{' '}
+          {closedDayWords(since)}{' '}
           <Link href={`/stall/${encodeURIComponent(plan.stallDayId)}/evening`}>{closedNames.evening}</Link>
         </Advice>
       )}

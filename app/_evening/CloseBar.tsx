@@ -5,13 +5,13 @@ import { wallAt } from '@/app/_clock/wallAt';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
 import { paperNumberText } from '@/app/_words/paperNumberText';
+import { tapsSinceWords } from '@/app/_words/stall/closedWords';
 import { closingBlocked } from '@/app/_words/stall/evening/eveningWords';
 import {
   closedOnWords,
   closedTwiceWords,
   correctionWords,
   notClosedWords,
-  tapsSinceWords,
 } from '@/app/_words/stall/evening/resultWords';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
@@ -42,13 +42,12 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
     }
   };
   const paper = on.workspace.papers.dayClose.find(({ id }) => id === close?.id);
-  const tapsSince = close === null ? 0 : evening.count.taps - close.body.taps;
   const isTwice =
     close !== null && isBookedTwice(close.body, closeStockOf(on.workspace, evening.plan.stallDayId));
   return (
     <>
       <div className={styles.close}>
-        {tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(tapsSince)}</Advice>}
+        {on.tapsSince !== 0 && <Advice severity="caution">{tapsSinceWords(on.tapsSince)}</Advice>}
         {isTwice && <Advice severity="caution">{closedTwiceWords}</Advice>}
         {paper !== undefined && (
           <p>{closedOnWords(wallAt(paper.at), paperNumberText(paper.number), on.formatter, on.locale)}</p>

@@ -17,6 +17,7 @@ import { sameValue } from '@/lib/merging/sameValue';
 import { type FixedPlan, plansCountedBy, plansOf } from '@/lib/stall/car/plansOf';
 import type { DayPaper } from '@/lib/stall/closeInForce';
 import { foldTaps } from '@/lib/stall/count/foldTaps';
+import { tapsSince } from '@/lib/stall/count/tapsSince';
 import { answersOfClose } from '@/lib/stall/evening/answersOfClose';
 import { isBeyondReach } from '@/lib/stall/evening/beyondReach';
 import { eveningAnswersSchema, noAnswers } from '@/lib/stall/evening/eveningAnswers';
@@ -99,6 +100,7 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
       stallTap.filter(({ body }) => body.stallDayId === plan.stallDayId && body.planId !== fixed.id).length,
     [stallTap, plan, fixed],
   );
+  const since = useMemo(() => (close === null ? 0 : tapsSince(close.body, stallTap)), [close, stallTap]);
   const past = useMemo(
     () =>
       pastDaysOf(stallPlan, dayClose).filter(
@@ -108,11 +110,8 @@ function useEvening({ workspace, fixed, isOfSeveral, close }: EveningRoomProps):
   );
   return {
     ...{ workspace, fixed, isOfSeveral, tapsBefore, close, evening, answers, form, past, today },
-    isAsClosed:
-      close !== null &&
-      close.body.taps === count.taps &&
-      close.body.planId === fixed.id &&
-      sameValue(answers, first),
+    tapsSince: since,
+    isAsClosed: close !== null && since === 0 && close.body.planId === fixed.id && sameValue(answers, first),
     isBeyondReach: isBeyond,
     say: (more) => setAnswers({ ...answers, ...more }),
     locale: usableLocale(workspace.workshop.locale),

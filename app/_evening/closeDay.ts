@@ -1,6 +1,7 @@
 import { wallAt } from '@/app/_clock/wallAt';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { IssueOutcome } from '@/app/_store/documentsState';
+import { WAITING_ID } from '@/app/_store/happenedState';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { type CloseStock, closedRows, closeMoves } from '@/lib/stall/evening/closeMoves';
 import { strayRow } from '@/lib/stall/evening/strayRow';
@@ -23,8 +24,13 @@ export function closeDay({
     kind: 'dayClose',
     about: { kind: 'stallDay', id: stallDayId },
     series: closeSeries(stallDayId),
-    body: (number) =>
-      closeBody(evening, { number, issuedOn: today, planId: fixed.id, answers, clock: wallAt }),
+    body: (number) => {
+      const made = { number, issuedOn: today, planId: fixed.id, answers, clock: wallAt };
+      const { tapsDigest, ...body } = closeBody(evening, made);
+      // What waits gets another id once it is written.
+      const isWaiting = evening.count.tapIds.some((id) => id.startsWith(WAITING_ID));
+      return isWaiting || tapsDigest === undefined ? body : { ...body, tapsDigest };
+    },
     notes: (paperId) =>
       closeMoves([...evening.rows, ...strays], closeStockOf(workspace, stallDayId), paperId).map((body) => ({
         kind: 'stockMove' as const,

@@ -3,6 +3,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import type { FixedPlan } from '@/lib/stall/car/plansOf';
 import type { DayPaper } from '@/lib/stall/closeInForce';
+import type { TapsSince } from '@/lib/stall/count/tapsSince';
 import type { EveningAnswers } from '@/lib/stall/evening/eveningAnswers';
 import type { Evening } from '@/lib/stall/evening/reconcile';
 import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
@@ -18,6 +19,8 @@ export interface EveningOnScreen {
   readonly tapsBefore: number;
   /** The close that is in force; null while the day is open. */
   readonly close: DayPaper<'dayClose', DayClose> | null;
+  /** What became of the taps since it went out; 0 while there is none. */
+  readonly tapsSince: TapsSince;
   /** Closed, and closing again would say the same: nothing was typed, tapped or planned since. */
   readonly isAsClosed: boolean;
   readonly evening: Evening;

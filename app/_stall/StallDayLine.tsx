@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { classes } from '@/app/_controls/classes';
 import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
@@ -24,6 +25,8 @@ type StallDayLineProps = Readonly<{
 /** One stall day of the calendar: which, when and where, and what is due next for it or came of it. */
 export function StallDayLine({ row: { id, stallDay }, close, today, workspace }: StallDayLineProps) {
   const { workshop, entries } = workspace;
+  const { stallTap } = entries;
+  const isAsCounted = useMemo(() => close === null || tapsSince(close, stallTap) === 0, [close, stallTap]);
   const reader = usableLocale(workshop.locale);
   const isAhead =
     close === null && stallDay.archivedOn === null && !stallDay.days.some(({ day }) => day < today);
@@ -47,9 +50,7 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workspace }:
       <div className={styles.state}>
         <p className={styles.stage}>{close === null ? stageWords[stallDay.stage] : closedWord}</p>
         {close !== null && <p className={styles.due}>{closedResult(close, workshop)}</p>}
-        {close !== null && tapsSince(close, entries.stallTap) !== 0 && (
-          <p className={classes(styles.due, styles.late)}>{notClosedWhole}</p>
-        )}
+        {!isAsCounted && <p className={classes(styles.due, styles.late)}>{notClosedWhole}</p>}
         {told !== null && (
           <p className={classes(styles.due, told.isLate && styles.late)}>
             {told.words}

@@ -142,6 +142,11 @@ export const dayCloseSchema = z.strictObject({
   soldFrom: z.enum(['taps', 'count']),
   /** How many taps it rests on, so that those that come later are seen. */
   taps: z.int().min(0).max(1e6),
+  /** Which they are, so that others in their place are seen; left out where some were not kept yet. */
+  tapsDigest: z
+    .string()
+    .regex(/^[0-9a-f]{16}$/)
+    .exactOptional(),
   days: z.array(daySchema).min(1).max(7),
   currency: currencySchema,
   goods: z

@@ -1,5 +1,6 @@
 'use client';
 
+import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Advice } from '@/app/_controls/Advice';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
@@ -46,7 +47,8 @@ export function ClosedDay({ workspace, id, stallDay, close: { body: close }, onR
   const formatter = formatterFor({ ...workspace.workshop, currency: close.currency });
   const amount = (money: number) => amountWords(money, close.currency, locale);
   const plan = workspace.papers.stallPlan.find((one) => one.id === close.planId)?.body ?? null;
-  const since = tapsSince(close, workspace.entries.stallTap);
+  const { stallTap } = workspace.entries;
+  const since = useMemo(() => tapsSince(close, stallTap), [close, stallTap]);
   const noted = notedBefore(workspace.papers, id);
   const hasNoted = noted !== null && linesNoted(noted, formatter).length > 0;
   const told = { close, plan, amount, formatter, locale };

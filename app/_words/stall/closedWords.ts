@@ -1,5 +1,6 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
+import type { TapsSince } from '@/lib/stall/count/tapsSince';
 import { longestWeathers } from '@/lib/stall/evening/dayWeather';
 import { plannedOutcome } from '@/lib/stall/evening/plannedOutcome';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
@@ -19,10 +20,15 @@ export const closedNames = {
 } as const;
 
 /** What came, or was taken back, since the day was closed: a close holds what it was made of. */
-export function tapsSinceWords(taps: number): string {
-  const many = Math.abs(taps);
-  const what = `${many === 1 ? 'One tap' : `${many} taps`} ${taps > 0 ? 'came' : many === 1 ? 'was taken back' : 'were taken back'}`;
-  return `${what} after the close, so its sums and its stock are not those of the day. Close it again.`;
+export function tapsSinceWords(since: TapsSince): string {
+  return `${cameOrWent(since)} after the close, so its sums and its stock are not those of the day. Close it again.`;
+}
+
+function cameOrWent(since: TapsSince): string {
+  if (since === 'others') return 'As many taps came as were taken back';
+  const many = Math.abs(since);
+  const taps = many === 1 ? 'One tap' : `${many} taps`;
+  return `${taps} ${since > 0 ? 'came' : many === 1 ? 'was taken back' : 'were taken back'}`;
 }
 
 /** The same in a row of the calendar. */

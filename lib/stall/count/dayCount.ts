@@ -66,8 +66,8 @@ export interface WeatherMinutes {
 }
 
 export interface DayCount {
-  /** Taps of the day that count, of all kinds. */
-  readonly taps: number;
+  /** Of the taps of the day that count, of all kinds, each once and in the one order. */
+  readonly tapIds: readonly string[];
   /** Of these, so large that the sums of the day could not be kept exact: their pieces are counted, their money is not. */
   readonly setAside: number;
   readonly goods: readonly GoodsCount[];

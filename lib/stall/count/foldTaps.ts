@@ -29,7 +29,7 @@ export function foldTaps(
   const money = ticketMoney(tickets, plan);
   const goods = goodsCounts(plan, all, earlier, wallAt);
   return {
-    taps: all.length,
+    tapIds: all.map(({ id }) => id),
     setAside,
     goods,
     pieces: goods.reduce((sum, { sold }) => sum + sold, 0),

@@ -1,4 +1,5 @@
 import type { WallClock } from '@/lib/stall/count/sellingTime';
+import { tapsDigest } from '@/lib/stall/count/tapsDigest';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { type DayWeather, saidWeathers } from './dayWeather';
@@ -34,7 +35,8 @@ export function closeBody(evening: Evening, made: CloseMade): DayClose {
       issuedOn: made.issuedOn,
       planId: made.planId,
       soldFrom: evening.soldFrom,
-      taps: count.taps,
+      taps: count.tapIds.length,
+      tapsDigest: tapsDigest(count.tapIds),
     },
     ...{ stallDayId: plan.stallDayId, title: plan.title, currency: plan.currency },
     days: plan.days.map(({ day }) => day),

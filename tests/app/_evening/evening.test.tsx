@@ -236,6 +236,30 @@ describe('taps that come after the close', () => {
     await tap(planId, [sale, { what: 'next' }, sale]);
     expect(screen.getByText(/^3 taps came after the close, so its sums/)).toBeVisible();
   });
+
+  it('are told where as many were taken back, and closing again is no quiet button', async () => {
+    const planId = await fixPlan();
+    const sale = (lineId: string, minor: number): Tap => ({
+      ...{ what: 'sale', goods: { jobId: 'fair-shirts', lineId, size: 'L' }, minor, pay: 'card' },
+    });
+    await tap(planId, [sale('otter', 2800), { what: 'next' }]);
+    await enter(<EveningScreen stallDayId={DAY} />);
+    await typeCash('120');
+    await press('All is as it should be');
+    await closeOnce(1);
+    const again = await screen.findByRole('button', { name: 'Close it again' });
+    expect(again.className).toMatch(/quiet/);
+    const [{ id: entryId } = { id: '' }] = screenStore().getState().entries.stallTap;
+    await act(async () => {
+      screenStore().actions.note('Back', [{ kind: 'takeBack', body: { entryId } }]);
+      await screenStore().flush();
+    });
+    await tap(planId, [sale('fern', 3100)]);
+    expect(
+      screen.getByText(/^As many taps came as were taken back after the close, so its sums/),
+    ).toBeVisible();
+    expect(again.className).toMatch(/strong/);
+  });
 });
 
 describe('a number with digits too many', () => {

@@ -5,7 +5,7 @@ import { planSeries } from '@/lib/stall/car/plansOf';
 import { closeBody, closeSeries } from '@/lib/stall/evening/closeBody';
 import { closeMoves } from '@/lib/stall/evening/closeMoves';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
-import { fairAnswers, fairClock, fairEvening } from '@/tests/lib/stall/evening/fairEvening';
+import { fairAnswers, fairClock, fairEvening, fairTaps } from '@/tests/lib/stall/evening/fairEvening';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { screenStore } from './screens';
 
@@ -36,7 +36,13 @@ export async function closeFair(weatherId: string, note = ''): Promise<string> {
     await screenStore().flush();
   });
   const answers = { ...fairAnswers, weatherId, decision: 'again' as const, note };
-  const evening = fairEvening(answers);
+  // The taps as they were kept, at the minutes of the fair.
+  const kept = screenStore().getState().entries.stallTap;
+  const evening = fairEvening(
+    answers,
+    fairPlan,
+    fairTaps.map((tap, at) => ({ ...tap, id: kept[at]?.id ?? tap.id })),
+  );
   await act(() =>
     actions.issue('Close', {
       kind: 'dayClose',

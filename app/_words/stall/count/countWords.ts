@@ -1,4 +1,5 @@
 import { tapsSinceWords } from '@/app/_words/stall/closedWords';
+import type { TapsSince } from '@/lib/stall/count/tapsSince';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import { formatNumber } from '@/shared/formatNumber';
 import { fromMinor, type MinorUnits } from '@/shared/money';
@@ -113,8 +114,8 @@ export const notKeptWords =
  * @param taps that came since the close; below 0 so many were taken back
  * @returns what the count of a closed day says before anybody sells by it
  */
-export const closedDayWords = (taps: number): string =>
-  `This day is closed. ${taps === 0 ? 'A sale tapped now still counts, but comes after the close: the day then has to be closed again.' : tapsSinceWords(taps)}`;
+export const closedDayWords = (since: TapsSince): string =>
+  `This day is closed. ${since === 0 ? 'A sale tapped now still counts, but comes after the close: the day then has to be closed again.' : tapsSinceWords(since)}`;
 
 /** Before what a clock says that stands before what was noted. */
 export const clockBackWords = 'The clock was set back.';

@@ -150,13 +150,6 @@ export function besideWords(
   ];
 }
 
-/** What came, or was taken back, since the day was closed: a close holds what it was made of. */
-export function tapsSinceWords(taps: number): string {
-  const many = Math.abs(taps);
-  const what = `${many === 1 ? 'One tap' : `${many} taps`} ${taps > 0 ? 'came' : many === 1 ? 'was taken back' : 'were taken back'}`;
-  return `${what} after the close, so its sums and its stock are not those of the day. Close it again.`;
-}
-
 /** Two devices closed the same day. */
 export const closedTwiceWords =
   'This day was closed on two devices, so its stock is booked twice. Close it again: that takes both back and books it once.';

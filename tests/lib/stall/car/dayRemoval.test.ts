@@ -56,6 +56,9 @@ it('a day that was counted stays until it is closed, and again where taps came a
   const withdrawn = { ...close, withdrawn: true };
   expect(dayRemoval(DAY, stock, fairTaps, [withdrawn])).toEqual({ kind: 'refused', why: 'notClosed' });
   expect(dayRemoval(DAY, stock, fairTaps.slice(1), [close])).toEqual({ kind: 'refused', why: 'tapsSince' });
+  // As many as the day was closed with, and one of them another.
+  const others = fairTaps.map((tap, at) => (at === 0 ? { ...tap, id: 'phone-999' } : tap));
+  expect(dayRemoval(DAY, stock, others, [close])).toEqual({ kind: 'refused', why: 'tapsSince' });
   // The close emptied the car: nothing is laid home twice.
   expect(dayRemoval(DAY, stock, fairTaps, [close])).toEqual({ ...noneLoaded, isClosed: true });
 });
