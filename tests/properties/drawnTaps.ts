@@ -73,6 +73,8 @@ export const drawnTaps = (maxLength: number) =>
   fc
     .record({
       currency: fc.constantFrom<keyof typeof plans>('USD', 'CHF', 'EUR'),
+      /** Seconds from before of the first goods. */
+      kept: fc.array(fc.integer({ min: 0, max: 3 }), { minLength: 3, maxLength: 3 }),
       taps: fc.array(
         fc.record({
           tap,
@@ -84,7 +86,7 @@ export const drawnTaps = (maxLength: number) =>
         { maxLength },
       ),
     })
-    .map(({ currency, taps }) => {
+    .map(({ currency, kept, taps }) => {
       const entries: Entry[] = [];
       for (const { device, at, planId, isUndo, tap: one } of taps) {
         const own = entries.filter((entry) => entry.device === device);
@@ -101,5 +103,12 @@ export const drawnTaps = (maxLength: number) =>
               },
         );
       }
-      return { entries, plan: plans[currency] };
+      const plan = plans[currency];
+      const along = plan.goods.map((one, at) => ({ ...one, ...secondsOf(kept[at]) }));
+      return { entries, plan: { ...plan, secondsShare: 0.5, goods: along } };
     });
+
+// Helpers
+
+/** A plan leaves out goods of which there are none. */
+const secondsOf = (seconds = 0): { readonly seconds?: number } => (seconds === 0 ? {} : { seconds });

@@ -29,7 +29,15 @@ const answered = fc.record({
       fc.record({
         pieces: fc.option(fc.integer({ min: 0, max: 20 })),
         reason: fc.constantFrom(
-          ...([null, 'damaged', 'given', 'soldNotTapped', 'tappedTwice', 'notKnown'] as const),
+          ...([
+            null,
+            'damaged',
+            'given',
+            'soldNotTapped',
+            'tappedTwice',
+            'refillNotTapped',
+            'notKnown',
+          ] as const),
         ),
         reasonFor: fc.constant(null),
         pay: fc.constantFrom('cash', 'card'),
@@ -48,6 +56,17 @@ const planned = fc.record({
   currency: fc.constantFrom('USD', 'CAD', 'DKK'),
 } as const);
 
+/** What of each goods lay finished at home, and how many seconds of it came along; a plan leaves out none. */
+const finished = fc.array(
+  fc.record({ fromHome: fc.integer({ min: 0, max: 12 }), seconds: fc.integer({ min: 0, max: 4 }) }),
+  { minLength: fairPlan.goods.length, maxLength: fairPlan.goods.length },
+);
+const goodsWith = (drawn: readonly { readonly fromHome: number; readonly seconds: number }[]) =>
+  fairPlan.goods.map((one, at) => {
+    const { fromHome = 0, seconds = 0 } = drawn[at] ?? {};
+    return { ...one, fromHome, ...(seconds === 0 ? {} : { seconds }) };
+  });
+
 /** Some taps of the fair, and on another phone whatever can be tapped. */
 const tapped = fc
   .record({ some: fc.subarray([...fairTaps]), others: fc.array(drawnTap, { maxLength: 40 }) })
@@ -61,8 +80,8 @@ const tapped = fc
 
 test('the bridge from plan to day adds up, whatever was tapped and counted', () => {
   fc.assert(
-    fc.property(answered, planned, tapped, (answers, terms, some) => {
-      const plan = { ...fairPlan, ...terms };
+    fc.property(answered, planned, finished, tapped, (answers, terms, drawn, some) => {
+      const plan = { ...fairPlan, ...terms, secondsShare: 0.5, goods: goodsWith(drawn) };
       const taps = some.map((tap) => ({ ...tap, body: { ...tap.body, currency: plan.currency } }));
       const said = { ...fairAnswers, ...answers };
       const { bridge, result } = fairEvening(asSaidOf(fairEvening(said, plan, taps), said), plan, taps);

@@ -22,6 +22,9 @@ const inForce = (entries: readonly Entry[]): readonly TappedEntry[] =>
 
 const folded = (plan: StallPlan, taps: readonly TappedEntry[]) => foldTaps(plan, taps, wallAt, [earlierPlan]);
 
+const isSecondOf = (tap: Tap, goods: StallGoods): boolean =>
+  tap.what === 'sale' && tap.isSecond === true && goodsKey(tap.goods) === goodsKey(goods);
+
 const rankOf = ({ kind }: Entry): number => (kind === 'takeBack' ? 0 : 1);
 
 describe('a sales count of two phones', () => {
@@ -88,8 +91,15 @@ describe('a sales count of two phones', () => {
         expect(sum(count.tickets, ({ pieces }) => pieces)).toBe(count.pieces);
         const sales = taps.filter(({ body }) => body.tap.what === 'sale').length;
         expect(sum(count.hours, ({ pieces }) => pieces)).toBe(sales);
-        for (const one of count.goods)
-          expect(one.brought - one.sold - one.given - one.damaged).toBe(one.left);
+        for (const one of count.goods) {
+          const own = taps.filter(({ body: { tap } }) => isSecondOf(tap, one));
+          // Seconds from before lay beside the firsts: those that were sold took none of these off the table.
+          const before = Math.min(
+            plan.goods.find((other) => goodsKey(other) === goodsKey(one))?.seconds ?? 0,
+            own.length,
+          );
+          expect(one.brought - (one.sold - before) - one.given - one.damaged).toBe(one.left);
+        }
       }),
       cases(300),
     );
@@ -126,9 +136,12 @@ describe('a sales count of two phones', () => {
           const carried = Math.min(before ?? 0, Math.max(0, (before ?? 0) - more));
           expect(goods.brought).toBe((plan.goods[at]?.bring ?? 0) + carried + (after ?? 0));
           const spoiled = those('damaged').filter(own);
-          const secondsSold = those('sale').filter((one) => one.isSecond === true && own(one)).length;
+          const secondsSold = all.filter(({ tap }) => isSecondOf(tap, goods)).length;
           const keptAs = spoiled.filter(({ isSecond }) => isSecond).length;
-          const fromKept = Math.min(keptAs, secondsSold);
+          // Those from before go first, then those spoiled on the day.
+          const fromBefore = Math.min(plan.goods[at]?.seconds ?? 0, secondsSold);
+          const fromKept = Math.min(keptAs, secondsSold - fromBefore);
+          expect(goods.keptSold).toBe(fromBefore);
           expect([goods.damaged, goods.seconds]).toEqual([spoiled.length - fromKept, keptAs - fromKept]);
           expect(goods.putBack).toBe(those('putBack').filter(own).length);
         }
