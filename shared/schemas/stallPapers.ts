@@ -1,6 +1,7 @@
 import { currencyCodes } from '@/shared/tables/currencies';
 import { idSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
+import { closedWeatherSchema, weatherSaidSchema } from './closedWeather';
 import { cashReasons, stockReasons } from './eveningReasons';
 import { goneGoodsSchema } from './goneGoods';
 import { paperNumberSchema } from './happened';
@@ -212,24 +213,10 @@ export const dayCloseSchema = z.strictObject({
   }),
   /** The weather that held longest on every day; null where nobody said, or days had different ones. */
   weatherId: idSchema.nullable(),
-  /** What the weather left of a dry day by the plan, and how long each held while the stall was open; null where nobody said. */
-  weather: z
-    .strictObject({
-      factor: z.number().min(0).max(1e3),
-      parts: z
-        .array(z.strictObject({ day: daySchema, weatherId: idSchema, minutes: z.number().min(0).max(1440) }))
-        .min(1)
-        .max(42),
-    })
-    .nullable(),
-  /**
-   * Of which days the evening was told the weather, and which; of the others it is as tapped. Left out of closes from before
-   * it was kept.
-   */
-  weatherSaid: z
-    .array(z.strictObject({ day: daySchema, weatherId: idSchema }))
-    .max(7)
-    .exactOptional(),
+  /** Null where nobody said. */
+  weather: closedWeatherSchema.nullable(),
+  /** Of the other days it is as tapped. Left out of closes from before it was kept. */
+  weatherSaid: weatherSaidSchema.exactOptional(),
   result: z.strictObject({
     /** Currency units, unrounded. */
     contribution: amountSchema.nullable(),
