@@ -1,6 +1,6 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { wallAt } from '@/app/_clock/wallAt';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
@@ -42,8 +42,13 @@ export function CloseBar({ on }: Readonly<{ on: EveningOnScreen }>) {
     }
   };
   const paper = on.workspace.papers.dayClose.find(({ id }) => id === close?.id);
-  const isTwice =
-    close !== null && isBookedTwice(close.body, closeStockOf(on.workspace, evening.plan.stallDayId));
+  const { stallDayId } = evening.plan;
+  const { entries, papers, piles } = on.workspace;
+  // A key of the evening changes neither stock nor closes.
+  const isTwice = useMemo(
+    () => close !== null && isBookedTwice(close.body, closeStockOf({ entries, papers, piles }, stallDayId)),
+    [close, entries, papers, piles, stallDayId],
+  );
   return (
     <>
       <div className={styles.close}>

@@ -24,7 +24,7 @@ export function BackForm({ on, onDone }: BackFormProps) {
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
   const backOf = (goods: ShelfGoods): number => {
-    const told = typed[shelfKey(goods)];
+    const told = typed[shelfKey(goods, goods.grade)];
     return told === undefined ? goods.quantity : (told ?? 0);
   };
   const missing = shelf.some((goods) => backOf(goods) > 0) ? undefined : 'How many come home comes first.';
@@ -40,13 +40,17 @@ export function BackForm({ on, onDone }: BackFormProps) {
       <FieldGroup pairs>
         {shelf.map((goods) => (
           <NumberField
-            key={shelfKey(goods)}
+            key={shelfKey(goods, goods.grade)}
             label={gradedName(nameOf(goods), goods.grade)}
             width="narrow"
             {...limits}
             max={goods.quantity}
-            value={typed[shelfKey(goods)] === undefined ? goods.quantity : (typed[shelfKey(goods)] ?? null)}
-            onCommit={(value) => setTyped((now) => ({ ...now, [shelfKey(goods)]: value }))}
+            value={
+              typed[shelfKey(goods, goods.grade)] === undefined
+                ? goods.quantity
+                : (typed[shelfKey(goods, goods.grade)] ?? null)
+            }
+            onCommit={(value) => setTyped((now) => ({ ...now, [shelfKey(goods, goods.grade)]: value }))}
           />
         ))}
       </FieldGroup>

@@ -89,7 +89,7 @@ export function ShopPage({ on, onRemoved }: ShopPageProps) {
           ))}
           <RowList label="On its shelf">
             {standing.shelf.map((goods) => (
-              <ListRow key={shelfKey(goods)} acts={null}>
+              <ListRow key={shelfKey(goods, goods.grade)} acts={null}>
                 <strong>{formatter.number(goods.quantity, 0)}</strong>{' '}
                 <bdi>{gradedName(nameOf(goods), goods.grade)}</bdi>
                 {goods.quantity > 0 && <span className={styles.quiet}>, {eachWords(goods, locale)}</span>}

@@ -38,7 +38,8 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [day, setDay] = useState(today);
   const [typed, setTyped] = useState<Readonly<Record<string, TypedRow>>>({});
-  const rowOf = (goods: ShelfGoods): TypedRow => typed[shelfKey(goods)] ?? untouched(goods, currency);
+  const rowOf = (goods: ShelfGoods): TypedRow =>
+    typed[shelfKey(goods, goods.grade)] ?? untouched(goods, currency);
   const found = termsOf(shop, workspace.workshop);
   const rows = shelf.flatMap((goods) => {
     const row = rowOf(goods);
@@ -78,10 +79,10 @@ export function StatementForm({ on, onDone }: StatementFormProps) {
       {shelf.map((goods) => {
         const row = rowOf(goods);
         const set = (change: Partial<TypedRow>) =>
-          setTyped((now) => ({ ...now, [shelfKey(goods)]: { ...rowOf(goods), ...change } }));
+          setTyped((now) => ({ ...now, [shelfKey(goods, goods.grade)]: { ...rowOf(goods), ...change } }));
         const isMore = (row.sold ?? 0) + (row.missing ?? 0) > goods.quantity;
         return (
-          <fieldset key={shelfKey(goods)} className={styles.goods}>
+          <fieldset key={shelfKey(goods, goods.grade)} className={styles.goods}>
             <legend>{gradedName(on.nameOf(goods), goods.grade)}</legend>
             <FieldGroup pairs>
               <NumberField

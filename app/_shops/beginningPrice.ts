@@ -15,7 +15,7 @@ export function beginningPrice(
 ): PriceBegun | null {
   const { currency, channels } = workspace.workshop;
   const unitsOf = (minor: number) => fromMinor(minor as MinorUnits, currency);
-  const there = standing.prices.get(shelfKey(goods));
+  const there = standing.prices.get(shelfKey(goods, goods.grade));
   if (there?.currency === currency) return { price: unitsOf(there.minor), from: 'shop', title: '' };
   if (goods.grade !== 'first') return null;
   const taxMode = channels.find(({ id }) => id === shop.channelId)?.taxMode ?? null;

@@ -29,7 +29,7 @@ function grownBy(
 ): number {
   const { item, place, grade } = posting;
   if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) return 0;
-  const key = shelfKey({ ...item, grade });
+  const key = shelfKey(item, grade);
   const lying = shelf.get(key) ?? new Map<string, number>();
   shelf.set(key, lying);
   const before = piecesOf(lying);

@@ -154,7 +154,7 @@ function shelfOf(
   for (const { item, place, grade, quantity } of piles) {
     if (item.kind !== 'finished' || place.kind !== 'shop' || !names.has(place.name)) continue;
     const { jobId, lineId, size } = item;
-    const key = shelfKey({ ...item, grade });
+    const key = shelfKey(item, grade);
     const each = told.get(key) ?? null;
     const before = shelf.get(key)?.quantity ?? 0;
     shelf.set(key, { jobId, lineId, size, grade, quantity: before + quantity, each });

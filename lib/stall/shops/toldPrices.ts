@@ -34,7 +34,7 @@ export function toldPrices(telling: readonly Telling[]): ToldPrices {
   const told = new Map<string, { readonly currency: string; readonly minor: number }>();
   for (const { body } of telling.toSorted(lastFirst)) {
     for (const { goods, grade, eachMinor } of 'rows' in body ? body.rows : [body]) {
-      const key = shelfKey({ ...goods, grade });
+      const key = shelfKey(goods, grade);
       if (eachMinor > 0 && !told.has(key)) told.set(key, { currency: body.currency, minor: eachMinor });
     }
   }
@@ -64,7 +64,7 @@ export function dearestAtShops(
     const before = dearest.get(key);
     if (before !== undefined) return before;
     const asked = told.flatMap(({ shop, prices }) => {
-      const each = prices.get(shelfKey({ ...goods, grade: 'first' }));
+      const each = prices.get(shelfKey(goods, 'first'));
       return each?.currency === currency
         ? [{ shop, price: fromMinor(each.minor as MinorUnits, currency) }]
         : [];
