@@ -39,7 +39,6 @@ import { StallPlate } from './head/StallPlate';
 import { laterParts } from './laterParts';
 import type { StallOnScreen } from './stallOnScreen';
 import { StaySection } from './stay/StaySection';
-import { TroubleList } from './TroubleList';
 import { useStallFigures } from './useStallFigures';
 import { WeatherSection } from './weather/WeatherSection';
 
@@ -92,7 +91,9 @@ export function StallDocket({ workspace, id, stallDay, onRemoved }: StallDocketP
       {on.noted !== null && (
         <LaterPart part={laterParts.noted} what="What was noted" props={{ noted: on.noted, formatter }} />
       )}
-      <TroubleList on={on} />
+      {on.troubles.length > 0 && (
+        <LaterPart part={laterParts.troubles} what="What the plan asks" props={{ on }} />
+      )}
       <IndexedSections
         label={LABEL}
         sections={stallSections}

@@ -8,7 +8,6 @@ import { troublePlace } from './troublePlace';
 /** What the plan asks before it can be made, or beside it; each leads to where it is said. */
 export function TroubleList({ on }: Readonly<{ on: StallOnScreen }>) {
   const { troubles, isRefused, stallDay, formatter, show } = on;
-  if (troubles.length === 0) return null;
   return (
     <section className={styles.troubles} aria-labelledby="stall-troubles">
       <h2 className={styles.heading} id="stall-troubles">

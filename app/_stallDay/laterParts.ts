@@ -4,6 +4,7 @@ import { lazy } from '@/app/_network/lazy';
 export const laterParts = {
   closed: lazy(() => import('./closed/ClosedDay').then(({ ClosedDay }) => ClosedDay)),
   noted: lazy(() => import('./head/NotedBefore').then(({ NotedBefore }) => NotedBefore)),
+  troubles: lazy(() => import('./TroubleList').then(({ TroubleList }) => TroubleList)),
   day: lazy(() => import('./day/DayFields').then(({ DayFields }) => DayFields)),
   papers: lazy(() => import('./day/ProofFields').then(({ ProofFields }) => ProofFields)),
   costs: lazy(() => import('./day/CostFields').then(({ CostFields }) => CostFields)),
