@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { TappedEntry } from '@/lib/stall/count/tappedEntry';
+import { stockReasons } from '@/shared/schemas/eveningReasons';
 import { drawnTap } from '@/tests/fixtures/drawnTaps';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 import { asSaidOf, fairAnswers, fairEvening, fairTaps } from '@/tests/lib/stall/evening/fairEvening';
@@ -28,17 +29,7 @@ const answered = fc.record({
       fc.constantFrom(...fairEvening().rows.map(({ key }) => key)),
       fc.record({
         pieces: fc.option(fc.integer({ min: 0, max: 20 })),
-        reason: fc.constantFrom(
-          ...([
-            null,
-            'damaged',
-            'given',
-            'soldNotTapped',
-            'tappedTwice',
-            'refillNotTapped',
-            'notKnown',
-          ] as const),
-        ),
+        reason: fc.constantFrom(null, ...stockReasons),
         reasonFor: fc.constant(null),
         pay: fc.constantFrom('cash', 'card'),
       }),
