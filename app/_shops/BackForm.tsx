@@ -23,36 +23,38 @@ export function BackForm({ on, onDone }: BackFormProps) {
   const { shop, standing, nameOf, noteGoods } = on;
   const shelf = standing.shelf.filter(({ quantity }) => quantity > 0);
   const [typed, setTyped] = useState<Readonly<Record<string, number | null>>>({});
-  const backOf = (goods: ShelfGoods): number => {
+  /** All of it until something is typed; null where the field was emptied. */
+  const toldOf = (goods: ShelfGoods): number | null => {
     const told = typed[shelfKey(goods, goods.grade)];
-    return told === undefined ? goods.quantity : (told ?? 0);
+    return told === undefined ? goods.quantity : told;
   };
-  const missing = shelf.some((goods) => backOf(goods) > 0) ? undefined : 'How many come home comes first.';
+  const missing = shelf.some((goods) => (toldOf(goods) ?? 0) > 0)
+    ? undefined
+    : 'How many come home comes first.';
   const enter = () => {
     const rows = shelf.map((goods) => {
       const { jobId, lineId, size, grade } = goods;
-      return { goods: { jobId, lineId, size }, grade, quantity: backOf(goods) };
+      return { goods: { jobId, lineId, size }, grade, quantity: toldOf(goods) ?? 0 };
     });
     if (noteGoods(`Home from ${shop.name}`, backEntries(shop.name, rows)).state === 'shown') onDone();
   };
   return (
     <EntryForm label="Bring goods home" className={styles.form} missing={missing} onEnter={enter}>
       <FieldGroup pairs>
-        {shelf.map((goods) => (
-          <NumberField
-            key={shelfKey(goods, goods.grade)}
-            label={gradedName(nameOf(goods), goods.grade)}
-            width="narrow"
-            {...limits}
-            max={goods.quantity}
-            value={
-              typed[shelfKey(goods, goods.grade)] === undefined
-                ? goods.quantity
-                : (typed[shelfKey(goods, goods.grade)] ?? null)
-            }
-            onCommit={(value) => setTyped((now) => ({ ...now, [shelfKey(goods, goods.grade)]: value }))}
-          />
-        ))}
+        {shelf.map((goods) => {
+          const key = shelfKey(goods, goods.grade);
+          return (
+            <NumberField
+              key={key}
+              label={gradedName(nameOf(goods), goods.grade)}
+              width="narrow"
+              {...limits}
+              max={goods.quantity}
+              value={toldOf(goods)}
+              onCommit={(value) => setTyped((now) => ({ ...now, [key]: value }))}
+            />
+          );
+        })}
       </FieldGroup>
       <FormActs words="Note it" missing={missing} onLeave={onDone} />
     </EntryForm>
