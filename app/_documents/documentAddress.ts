@@ -29,6 +29,13 @@ export function documentAddress(
       return `/customers/${id}`;
     case 'stallDay':
       return `/stall/${id}`;
+    case 'run':
+      return `/making/${id}`;
+    case 'buyingList':
+      return `/making/buying/${id}`;
+    case 'supplier':
+    case 'consumable':
+      return '/making/suppliers';
     case 'artwork': {
       const shows = jobs.find(({ job }) =>
         job.lines.some(({ placements }) => placements.some(({ artworkId }) => artworkId === id)),

@@ -6,9 +6,11 @@ import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
+import type { Run } from '@/shared/schemas/run';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Stored } from '@/shared/schemas/stored';
+import type { BuyingList, Consumable, Supplier } from '@/shared/schemas/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type IssuedVersions, issuedByList, noneIssued, type VersionPaper } from './issuedVersions';
 
@@ -52,6 +54,10 @@ export interface DocumentsByKind {
   readonly lists: readonly PriceListRecord[];
   readonly stallDays: Readonly<Record<string, StallDay>>;
   readonly shops: Readonly<Record<string, Shop>>;
+  readonly suppliers: Readonly<Record<string, Supplier>>;
+  readonly consumables: Readonly<Record<string, Consumable>>;
+  readonly buyingLists: Readonly<Record<string, BuyingList>>;
+  readonly runs: Readonly<Record<string, Run>>;
   /** What went out of price lists, by the id of the list; removed ones among them. */
   readonly issued: ReadonlyMap<string, IssuedVersions>;
 }
@@ -67,6 +73,10 @@ export function documentsByKind(
     order,
     stallDay,
     shop,
+    supplier,
+    consumable,
+    buyingList,
+    run,
   }: DocumentsState<DocumentBodies>['kinds'],
   versions: readonly VersionPaper[],
 ): DocumentsByKind {
@@ -80,6 +90,10 @@ export function documentsByKind(
     orders: keptOrders(order.documents),
     stallDays: stallDay.bodies,
     shops: shop.bodies,
+    suppliers: supplier.bodies,
+    consumables: consumable.bodies,
+    buyingLists: buyingList.bodies,
+    runs: run.bodies,
     lists: keptLists(priceList.documents)(issued),
     issued,
   };

@@ -5,8 +5,10 @@ import type { Job } from '@/shared/schemas/job';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
 import type { JobInput } from '@/shared/schemas/request';
+import type { Run } from '@/shared/schemas/run';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallDay } from '@/shared/schemas/stallDay';
+import type { BuyingList, Consumable, Supplier } from '@/shared/schemas/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { CLUB_CUSTOMER_ID, CLUB_ENQUIRY_ID, clubCustomer, clubEnquiry } from './clubEnquiry';
 import { clubEventDay } from './clubEventDay';
@@ -30,7 +32,11 @@ export type ExampleDocument =
   | { readonly kind: 'customer'; readonly id: string; readonly body: Customer }
   | { readonly kind: 'order'; readonly id: string; readonly body: Order }
   | { readonly kind: 'stallDay'; readonly id: string; readonly body: StallDay }
-  | { readonly kind: 'shop'; readonly id: string; readonly body: Shop };
+  | { readonly kind: 'shop'; readonly id: string; readonly body: Shop }
+  | { readonly kind: 'supplier'; readonly id: string; readonly body: Supplier }
+  | { readonly kind: 'consumable'; readonly id: string; readonly body: Consumable }
+  | { readonly kind: 'buyingList'; readonly id: string; readonly body: BuyingList }
+  | { readonly kind: 'run'; readonly id: string; readonly body: Run };
 
 /**
  * Everything a first visit finds: the workshop, its blanks and artworks, three jobs, a price list, the order of one of

@@ -39,6 +39,7 @@ import {
   stockMoveSchema,
   stockTransferSchema,
 } from '@/shared/schemas/stock';
+import { makingEntries } from './makingEntries';
 import { orderSeries } from './orderSeries';
 import { stockItemLinks } from './stockItemLinks';
 
@@ -192,6 +193,7 @@ export const entryKinds = {
   shopPrice,
   shopStatement,
   shopPayment,
+  ...makingEntries,
   issuing,
   takeBack,
 } as const;

@@ -18,6 +18,12 @@ import {
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
 import { type PriceListVersion, priceListVersionSchema } from '@/shared/schemas/priceList';
+import {
+  type RunStandard,
+  runStandardSchema,
+  type SupplyOrder,
+  supplyOrderSchema,
+} from '@/shared/schemas/runPapers';
 import { type DayClose, dayCloseSchema, type StallPlan, stallPlanSchema } from '@/shared/schemas/stallPapers';
 
 const first = {
@@ -70,6 +76,17 @@ const stallPlan: KindDescriptor<StallPlan, 'issued'> = {
 };
 const dayClose: KindDescriptor<DayClose, 'issued'> = { ...first, word: 'day close', schema: dayCloseSchema };
 
+const runStandard: KindDescriptor<RunStandard, 'issued'> = {
+  ...first,
+  word: 'standard of a run',
+  schema: runStandardSchema,
+};
+const supplyOrder: KindDescriptor<SupplyOrder, 'issued'> = {
+  ...asFile,
+  word: 'order to a supplier',
+  schema: supplyOrderSchema,
+};
+
 /** The papers of an order. */
 const orderPaperKinds = {
   quote,
@@ -83,7 +100,14 @@ const orderPaperKinds = {
 } as const;
 
 /** Every kind of paper that goes out, under the name its records bear. */
-export const paperKinds = { priceListVersion, ...orderPaperKinds, stallPlan, dayClose } as const;
+export const paperKinds = {
+  priceListVersion,
+  ...orderPaperKinds,
+  stallPlan,
+  dayClose,
+  runStandard,
+  supplyOrder,
+} as const;
 
 type PaperKind = keyof typeof paperKinds;
 

@@ -16,7 +16,7 @@ export function stockItemLinks(item: StockItem, path: readonly string[] = ['item
     case 'ink':
       return [{ to: 'printer', id: item.printerId, path: [...path, 'printerId'] }];
     case 'consumable':
-      return [];
+      return [{ to: 'consumable', id: item.consumableId, path: [...path, 'consumableId'] }];
     default:
       return item satisfies never;
   }

@@ -145,13 +145,32 @@ export const payoutSchema = z.strictObject({
   feeMinor: z.int().min(0).max(1e12),
 });
 
+const expenseKinds = [
+  'blanks',
+  'freight',
+  'paper',
+  'ink',
+  'packaging',
+  'delivery',
+  'machine',
+  'upkeep',
+  'power',
+  'rent',
+  'insurance',
+  'fees',
+  'stall',
+  'office',
+  'advertising',
+  'other',
+] as const;
+
 /** Money spent, for an order or for the workshop. */
 export const expenseSchema = z.strictObject({
   /** Null where it is of no single order. */
   orderId: idSchema.nullable(),
   day: daySchema,
   what: z.string().trim().min(1).max(200),
-  kind: z.enum(['blanks', 'freight', 'paper', 'ink', 'packaging', 'delivery', 'other']),
+  kind: z.enum(expenseKinds),
   amountMinor: z.int().min(0).max(1e12),
   currency: z.string().regex(/^[A-Z]{3}$/),
   receipt: attachmentSchema.nullable().default(null),

@@ -15,7 +15,7 @@ const stockItemSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('finished'), jobId: idSchema, lineId: idSchema, size: sizeNameSchema }),
   z.strictObject({ kind: z.literal('paper'), sheetId: idSchema }),
   z.strictObject({ kind: z.literal('ink'), printerId: idSchema, name: nameSchema }),
-  z.strictObject({ kind: z.literal('consumable'), name: nameSchema }),
+  z.strictObject({ kind: z.literal('consumable'), consumableId: idSchema }),
 ]);
 
 /** Where it lies. */

@@ -12,6 +12,10 @@ const kindsInOrder = [
   ['priceList', 'list'],
   ['stallDay', 'stall day'],
   ['shop', 'shop'],
+  ['run', 'run'],
+  ['buyingList', 'buying list'],
+  ['supplier', 'supplier'],
+  ['consumable', 'consumable'],
   ['blank', 'blank'],
   ['artwork', 'artwork'],
 ] as const;

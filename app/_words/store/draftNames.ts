@@ -12,6 +12,8 @@ const plainKinds: ReadonlySet<string> = new Set([
   'customer',
   'stallDay',
   'shop',
+  'run',
+  'supplier',
 ]);
 
 /** @returns what a draft is called where it stands alone: jobs and lists by their name alone. */

@@ -94,6 +94,34 @@ const families: readonly Family[] = [
     together: 'statements and payments of shops',
   },
   {
+    kinds: [
+      { of: ['pressing'], one: 'pressed piece', many: 'pressed pieces' },
+      { of: ['sheetsPrinted'], one: 'note of printed sheets', many: 'notes of printed sheets' },
+      { of: ['blankFault'], one: 'faulty blank', many: 'faulty blanks' },
+      { of: ['runActual', 'runStep'], one: 'note of a run', many: 'notes of runs' },
+    ],
+    together: 'notes of runs',
+  },
+  { kinds: [{ of: ['hours'], one: 'note of hours', many: 'notes of hours' }], together: '' },
+  {
+    kinds: [
+      { of: ['pressTest'], one: 'test press', many: 'test presses' },
+      { of: ['washCheck'], one: 'wash check', many: 'wash checks' },
+    ],
+    together: 'test presses and wash checks',
+  },
+  {
+    kinds: [
+      { of: ['goodsIn'], one: 'delivery of goods', many: 'deliveries of goods' },
+      { of: ['faultClaim'], one: 'step of a claim', many: 'steps of claims' },
+    ],
+    together: 'deliveries and claims',
+  },
+  {
+    kinds: [{ of: ['rateTaken'], one: 'measured figure', many: 'measured figures' }],
+    together: '',
+  },
+  {
     kinds: [{ of: ['approval'], one: 'approval of a picture', many: 'approvals of pictures' }],
     together: '',
   },

@@ -38,6 +38,8 @@ const workspace = {
     deliveryNote: [],
     stallPlan: [],
     dayClose: [],
+    runStandard: [],
+    supplyOrder: [],
   },
 };
 const blankId = Object.keys(workspace.blanks)[0] ?? '';

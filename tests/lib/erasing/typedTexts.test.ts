@@ -38,6 +38,19 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   shopPrice: ['currency', 'goods.size'],
   shopStatement: ['currency', 'rows.goods.size'],
   shopPayment: ['currency'],
+  supplier: [
+    ...['customerNumber', 'offers.articleNumber', 'offers.item.size', 'offers.item.name'],
+    ...['offers.standsInFor.size', 'offers.standsInFor.name'],
+  ],
+  buyingList: ['held.item.size', 'held.item.name', 'chosen.item.size', 'chosen.item.name'],
+  run: ['sizesFirst.size'],
+  pressing: ['size'],
+  blankFault: ['size', 'lot'],
+  runActual: ['currency'],
+  pressTest: ['lot', 'paperLot', 'inkLot', 'photo.mediaType'],
+  goodsIn: ['currency', 'rows.item.size', 'rows.item.name', 'rows.lot', 'receipt.mediaType'],
+  faultClaim: ['step.rows.item.size', 'step.rows.item.name', 'step.currency'],
+  rateTaken: ['subject.size', 'places.before.size', 'places.after.size'],
 };
 
 const everyKind = Object.entries({ ...kinds, ...entryKinds });

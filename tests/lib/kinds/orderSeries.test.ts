@@ -32,7 +32,7 @@ describe('what papers of orders are numbered in', () => {
     const withoutFile = Object.entries(paperKinds).flatMap(([name, kind]) =>
       'needsFile' in kind && kind.needsFile === true ? [] : [name],
     );
-    expect(withoutFile).toEqual(['priceListVersion', 'stallPlan', 'dayClose']);
+    expect(withoutFile).toEqual(['priceListVersion', 'stallPlan', 'dayClose', 'runStandard']);
   });
 
   it('of the steps of an order only the enquiry bears a number', () => {

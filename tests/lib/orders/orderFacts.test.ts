@@ -39,7 +39,7 @@ describe('what happened, sorted by order', () => {
     approve(log, 'badge', 1);
     approve(log, 'back', 1);
     const used = {
-      item: { kind: 'consumable', name: 'Tape' },
+      item: { kind: 'consumable', consumableId: 'tape' },
       place: { kind: 'home' },
       grade: 'first',
       quantity: -1,

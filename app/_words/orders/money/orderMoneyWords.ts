@@ -15,6 +15,15 @@ export const expenseWords: Readonly<Record<Expense['kind'], string>> = {
   ink: 'Ink',
   packaging: 'Packaging',
   delivery: 'Delivery',
+  machine: 'Machine',
+  upkeep: 'Upkeep and repairs',
+  power: 'Power',
+  rent: 'Room',
+  insurance: 'Insurance',
+  fees: 'Fees',
+  stall: 'Stall',
+  office: 'Office',
+  advertising: 'Advertising',
   other: 'Something else',
 };
 

@@ -1,0 +1,20 @@
+import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
+import { workLinks } from '@/lib/kinds/workLinks';
+import type { KindDescriptor, Link } from '@/lib/stored/registry';
+import { type BuyingList, buyingListSchema } from '@/shared/schemas/supply';
+
+export const buyingList: KindDescriptor<BuyingList, 'draft'> = {
+  nature: 'draft',
+  word: 'buying list',
+  version: 1,
+  schema: buyingListSchema,
+  steps: {},
+  linksOf: ({ works, held, chosen }) => [
+    ...works.flatMap((work, at) => workLinks(work, ['works', at])),
+    ...held.flatMap(({ item }, at) => supplyItemLinks(item, ['held', at, 'item'])),
+    ...chosen.flatMap(({ item, supplierId }, at): readonly Link[] => [
+      ...supplyItemLinks(item, ['chosen', at, 'item']),
+      { to: 'supplier', id: supplierId, path: ['chosen', at, 'supplierId'] },
+    ]),
+  ],
+};
