@@ -44,8 +44,9 @@ export interface Purchase {
   readonly item: SupplyItem;
   readonly articleNumber: string;
   readonly quantity: number;
-  readonly packSize: number;
-  readonly packs: number;
+  /** Both null where nobody has said how it is sold: just so much is meant then. */
+  readonly packSize: number | null;
+  readonly packs: number | null;
   /** Currency units; null where no price is known. */
   readonly each: number | null;
   readonly amountMinor: number | null;
