@@ -9,8 +9,10 @@ export interface CoverChoice {
   readonly cover: Cover;
   /** Blanks of the maker, all sizes and blanks together. */
   readonly bought: number;
-  /** How likely it is that every size comes out whole, 0 to 1. */
+  /** How likely it is that every size comes out whole, 0 to 1: of works that share no blanks the least sure. */
   readonly everySize: number;
+  /** The same of all works at once. */
+  readonly everyWork: number;
   /** What they cost by the job's own prices, currency units, without freight. */
   readonly cost: number;
   /** How much dearer it may be than the cheapest that reaches the cover; 0 where it is the cheapest. */

@@ -7,6 +7,8 @@ import type { CoverChoice, CoverSize } from './buyingPlan';
 
 /** A size of a blank for one work. */
 export interface SizeOfWork {
+  /** Place of the work. */
+  readonly work: number;
   readonly blankId: string;
   readonly size: string;
   /** Good pieces, whole. */
@@ -22,15 +24,18 @@ export const coversOf = (sizes: readonly SizeOfWork[]): readonly CoverChoice[] =
   covers.map((cover) => coverOf(sizes, cover));
 
 /**
- * Blanks of one size are one stack, whoever they are for: works that share it share its spares.
+ * Blanks of one size are one stack, whoever they are for: works that share it share its spares, and are covered
+ * together. Works that share nothing are covered each for itself, as the sheet of each at the bench has it.
  *
  * @param sizes a size of a blank may stand there once for each work, at whatever chance
  */
 export function coverOf(sizes: readonly SizeOfWork[], cover: Cover): CoverChoice {
   const stacks = stacksOf(sizes);
   const found = cover === 'expected' ? expectedCover(stacks) : sureCover(stacks, cover);
+  const covered = groupsOf(stacks).map((places) => productOf(places.map((at) => found.chances[at] ?? 0)));
   return {
-    ...{ cover, everySize: found.covered, dearerAtMost: found.dearerAtMost },
+    ...{ cover, dearerAtMost: found.dearerAtMost },
+    ...{ everySize: Math.min(1, ...covered), everyWork: productOf(covered) },
     bought: sumOf(found.blanks),
     cost: sumOf(stacks.map(({ price }, at) => (found.blanks[at] ?? 0) * price)),
     sizes: stacks.map(({ blankId, size, wanted }, at): CoverSize => {
@@ -63,7 +68,12 @@ interface Stack {
   readonly price: number;
 }
 
-type Found = ReturnType<typeof cheapestCover>;
+/** By stack. */
+interface Found {
+  readonly blanks: readonly number[];
+  readonly chances: readonly number[];
+  readonly dearerAtMost: number;
+}
 
 function stacksOf(sizes: readonly SizeOfWork[]): readonly Stack[] {
   const stacks = new Map<string, SizeOfWork[]>();
@@ -81,8 +91,40 @@ function stacksOf(sizes: readonly SizeOfWork[]): readonly Stack[] {
   });
 }
 
-const sureCover = (stacks: readonly Stack[], cover: 'usual' | 'sure'): Found =>
-  cheapestCover(stacks, thresholds.spares[cover].value);
+/** @returns places of stacks that are covered together: those that works lead to from one to the other. */
+function groupsOf(stacks: readonly Stack[]): readonly (readonly number[])[] {
+  let groups: { readonly works: ReadonlySet<number>; readonly places: readonly number[] }[] = [];
+  for (const [at, { wanted }] of stacks.entries()) {
+    const works = new Set(wanted.map(({ work }) => work));
+    const met = groups.filter((group) => [...works].some((work) => group.works.has(work)));
+    groups = [
+      ...groups.filter((group) => !met.includes(group)),
+      {
+        works: new Set([...met.flatMap((group) => [...group.works]), ...works]),
+        places: [...met.flatMap(({ places }) => places), at],
+      },
+    ];
+  }
+  return groups.map(({ places }) => places);
+}
+
+function sureCover(stacks: readonly Stack[], cover: 'usual' | 'sure'): Found {
+  const blanks = stacks.map(() => 0);
+  const chances = stacks.map(() => 0);
+  let dearerAtMost = 0;
+  for (const places of groupsOf(stacks)) {
+    const found = cheapestCover(
+      places.flatMap((at) => stacks[at] ?? []),
+      thresholds.spares[cover].value,
+    );
+    dearerAtMost += found.dearerAtMost;
+    places.forEach((at, index) => {
+      blanks[at] = found.blanks[index] ?? 0;
+      chances[at] = found.chances[index] ?? 0;
+    });
+  }
+  return { blanks, chances, dearerAtMost };
+}
 
 /** Sizes of one blank pool what is expected of them; they come out whole only as often as the chances say. */
 function expectedCover(stacks: readonly Stack[]): Found {
@@ -95,7 +137,10 @@ function expectedCover(stacks: readonly Stack[]): Found {
     });
   }
   const chances = stacks.map(({ wanted }, at) => Math.exp(enoughGood(wanted)(blanks[at] ?? 0)));
-  return { blanks, chances, covered: chances.reduce((all, one) => all * one, 1), dearerAtMost: 0 };
+  return { blanks, chances, dearerAtMost: 0 };
 }
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
+
+const productOf = (values: readonly number[]): number =>
+  values.reduce((product, value) => product * value, 1);

@@ -36,8 +36,9 @@ type Needs = readonly (WorkNeeds | null)[];
 
 /** @returns the sizes that the maker buys, of all works. */
 export const sizesOfWorks = (needs: Needs, chance: 'chance' | 'lowestChance' = 'chance') =>
-  needs.flatMap((one) =>
+  needs.flatMap((one, work) =>
     (one?.blanks ?? []).map((blank) => ({
+      work,
       ...{ blankId: blank.blankId, size: blank.size, pieces: blank.pieces },
       ...{ chance: blank[chance], each: blank.price.each },
     })),
