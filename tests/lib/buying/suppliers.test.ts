@@ -48,7 +48,10 @@ describe('a quantity', () => {
   });
 
   it('that lacks but the noise of a sum takes no further pack', () => {
-    expect(bestPurchase(way('a', [{ from: 0, each: 1 }], 0.1), 0.1 + 0.2, 'USD')).toMatchObject({ quantity: 0.3, packs: 3 });
+    expect(bestPurchase(way('a', [{ from: 0, each: 1 }], 0.1), 0.1 + 0.2, 'USD')).toMatchObject({
+      quantity: 0.3,
+      packs: 3,
+    });
   });
 });
 
