@@ -1,7 +1,8 @@
 import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
 import { daysBetween } from '@/shared/days';
 import type { ClockPart } from '@/shared/schemas/runPapers';
-import { type LaidPart, type LaidRun, layRun } from './clock/layRun';
+import type { LaidPart } from './clock/laidPart';
+import { type LaidRun, layRun } from './clock/layRun';
 import { moreHeatings } from './clock/moreHeatings';
 import { type RunBlocks, runBlocks } from './clock/runBlocks';
 import { heatingsNeeded, leastSessionMinutes, minutesOf, runSessions } from './clock/runSessions';
