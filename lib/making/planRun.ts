@@ -7,6 +7,7 @@ import { moreHeatings } from './clock/moreHeatings';
 import { type RunBlocks, runBlocks } from './clock/runBlocks';
 import { heatingsNeeded, leastSessionMinutes, minutesOf, runSessions } from './clock/runSessions';
 import { type RunWorkload, runWorkload } from './clock/runWork';
+import { runPace } from './pace/runPace';
 import type { RunAsked, RunJob, RunPlan, RunPlanNote, RunPlanned, RunTrouble } from './runPlan';
 import { sizesOf } from './sequence/sizesOf';
 
@@ -21,7 +22,7 @@ export function planRun(asked: RunAsked): RunPlanned {
   if (blocks === null) troubles.push({ kind: 'noBlocks' });
   if (troubles.length > 0 || blocks === null) return { kind: 'troubled', troubles };
   const jobs = asked.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
-  const work = runWorkload(jobs);
+  const work = runWorkload(jobs, asked.run.isPreTaped);
   const heatings = heatingsOf(asked, jobs, work, blocks);
   if (typeof heatings !== 'number') return { kind: 'troubled', troubles: [heatings] };
   const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
@@ -95,6 +96,7 @@ function planOf(
     more: heatings > work.priced ? moreHeatings(costed, heatings - work.priced) : null,
     isInOneBlock: laid.isInOneBlock,
     ...{ firstDay, lastDay },
+    pace: runPace(jobs, asked.run.isPreTaped),
     notes: notesOf(asked, work, heatings, laid, firstDay),
   };
 }
