@@ -1,4 +1,7 @@
-import { cheapestCover } from '@/lib/job/cheapestCover';
+import { cheapestCover, drawnFor } from '@/lib/job/cheapestCover';
+import { expectedBlanks } from '@/lib/job/expectedBlanks';
+import { enoughGood } from '@/lib/statistics/enoughGood';
+import type { Cover } from '@/shared/schemas/supply';
 import { splitWhole } from '@/shared/splitWhole';
 import { thresholds } from '@/shared/tables/thresholds';
 import { type CostSheet, caseValue } from './costSheet';
@@ -35,16 +38,22 @@ export const casesToCover = (sheet: CostSheet): readonly CaseToCover[] =>
 
 /**
  * How many blanks of each size a job takes, wherever that is told. A customer's own cannot be bought again, so each of
- * their lines has the spares that the customer is asked for; all others share the usual confidence, and lines on one
- * blank share its spares.
+ * their lines has the spares that the customer is asked for; all others share one confidence, and lines on one blank
+ * share its spares.
  *
  * @param blankOf the blank of a line; null where the customer brings it
+ * @param cover how sure every size is to come out whole
  */
-export function blanksTaken(sheet: CostSheet, blankOf: (lineId: string) => string | null): BlanksTaken {
+export function blanksTaken(
+  sheet: CostSheet,
+  blankOf: (lineId: string) => string | null,
+  cover: Cover = 'usual',
+): BlanksTaken {
   const cases = casesToCover(sheet);
   const isBought = ({ lineId }: CaseToCover) => blankOf(lineId) !== null;
-  const { usual, sure } = thresholds.spares;
-  const bought = coverTogether(cases.filter(isBought), ({ lineId }) => blankOf(lineId), usual.value);
+  const { sure } = thresholds.spares;
+  const confidence = cover === 'expected' ? null : thresholds.spares[cover].value;
+  const bought = coverTogether(cases.filter(isBought), ({ lineId }) => blankOf(lineId), confidence);
   const brought = [...new Set(cases.filter((one) => !isBought(one)).map(({ lineId }) => lineId))].map(
     (lineId) =>
       coverTogether(
@@ -68,17 +77,21 @@ interface Taken {
   readonly covered: number;
 }
 
+/** @param confidence null for what is expected to be drawn and no more, whole over the sizes of a blank */
 function coverTogether(
   cases: readonly CaseToCover[],
   stackOf: (one: CaseToCover) => string | null,
-  confidence: number,
+  confidence: number | null,
 ): Taken {
   const keys = cases.map((one) => JSON.stringify([stackOf(one), one.size]));
   const stacks = [...new Set(keys)].map((key) => cases.filter((_, at) => keys[at] === key));
-  const { blanks, covered } = cheapestCover(
-    stacks.map((wanted) => ({ wanted, price: wanted[0]?.price ?? 0 })),
-    confidence,
-  );
+  const { blanks, covered } =
+    confidence === null
+      ? expectedOf(stacks, stackOf)
+      : cheapestCover(
+          stacks.map((wanted) => ({ wanted, price: wanted[0]?.price ?? 0 })),
+          confidence,
+        );
   const taken = stacks.flatMap((stack, at) => {
     const spares = (blanks[at] ?? 0) - stack.reduce((sum, { pieces }) => sum + pieces, 0);
     const parts = splitWhole(spares, sharesOf(stack, spares));
@@ -92,4 +105,28 @@ function sharesOf(stack: readonly CaseToCover[], spares: number): readonly numbe
   const lost = stack.map(({ pieces, chance }) => pieces / chance - pieces);
   const all = lost.reduce((sum, one) => sum + one, 0);
   return lost.map((one) => (all === 0 ? 0 : (spares * one) / all));
+}
+
+function expectedOf(
+  stacks: readonly (readonly CaseToCover[])[],
+  blankOf: (one: CaseToCover) => string | null,
+): { readonly blanks: readonly number[]; readonly covered: number } {
+  const named = stacks.map((wanted, at) => ({
+    at,
+    wanted,
+    blank: wanted[0] === undefined ? null : blankOf(wanted[0]),
+  }));
+  const drawn = new Map(
+    [...new Set(named.map(({ blank }) => blank))].flatMap((blank) => {
+      const own = named.filter((one) => one.blank === blank);
+      const whole = expectedBlanks(own.map(({ wanted }) => drawnFor(wanted)));
+      return own.map(({ at, wanted }, place) => {
+        const good = wanted.reduce((sum, { pieces }) => sum + pieces, 0);
+        return [at, Math.max(whole[place] ?? good, good)] as const;
+      });
+    }),
+  );
+  const blanks = stacks.map((_, at) => drawn.get(at) ?? 0);
+  const logs = stacks.map((wanted, at) => enoughGood(wanted)(blanks[at] ?? 0));
+  return { blanks, covered: Math.exp(logs.reduce((sum, log) => sum + log, 0)) };
 }

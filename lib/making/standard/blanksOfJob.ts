@@ -1,10 +1,6 @@
-import { blanksTaken } from '@/lib/grid/blanksTaken';
-import { type CostCase, type CostSheet, caseValue } from '@/lib/grid/costSheet';
-import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
+import { blanksTaken, casesToCover } from '@/lib/grid/blanksTaken';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { Cover } from '@/shared/schemas/supply';
-import { splitWhole } from '@/shared/splitWhole';
-import { thresholds } from '@/shared/tables/thresholds';
 
 /** A size of a line with the blanks laid out for it. */
 interface SizeBlanks {
@@ -23,46 +19,15 @@ interface SizeBlanks {
  * every run takes as many as the customer was asked for.
  */
 export function blanksOfJob({ input, costed: { sheet } }: RunJob, cover: Cover): readonly SizeBlanks[] {
-  const isBrought = (lineId: string) => {
+  const blankOf = (lineId: string) => {
     const line = input.job.lines.find(({ id }) => id === lineId);
-    return line !== undefined && input.blanks[line.blankId]?.suppliedBy === 'customer';
+    if (line === undefined) return null;
+    return input.blanks[line.blankId]?.suppliedBy === 'customer' ? null : line.blankId;
   };
-  const usual = blanksTaken(sheet, isBrought).take;
-  const bought = sheet.cases.flatMap(({ lineId }, index) => (isBrought(lineId) ? [] : [index]));
-  const others = cover === 'usual' ? null : coverOf(sheet, bought, cover);
-  return sheet.cases.map((one, index) => {
-    const at = bought.indexOf(index);
-    const wanted = piecesOf(one);
-    const take = (at < 0 ? undefined : others?.[at]) ?? usual[index] ?? wanted;
-    return { lineId: one.lineId, size: one.size, wanted, take, chance: chanceOf(sheet, index) };
-  });
-}
-
-// Helpers
-
-const piecesOf = ({ quantity }: CostCase): number => Math.ceil(quantity - 1e-9);
-const chanceOf = (sheet: CostSheet, index: number): number => 1 / caseValue(sheet, 'blanksDrawn', index);
-
-/** What is expected to be used is counted over all sizes together and shared by need; a chance goes by every size. */
-function coverOf(
-  sheet: CostSheet,
-  indexes: readonly number[],
-  cover: Exclude<Cover, 'usual'>,
-): readonly number[] {
-  const wanted = indexes.flatMap((index) => {
-    const one = sheet.cases[index];
-    return one === undefined
-      ? []
-      : [
-          {
-            pieces: piecesOf(one),
-            chance: chanceOf(sheet, index),
-            price: sheet.inputs.cases[index]?.blankPrice?.value ?? 0,
-          },
-        ];
-  });
-  if (cover === 'sure') return blanksForConfidence(wanted, thresholds.spares.sure.value).blanks;
-  const used = wanted.map(({ pieces, chance }) => pieces / chance);
-  const all = Math.ceil(used.reduce((sum, many) => sum + many, 0) - 1e-9);
-  return splitWhole(all, used).map((many, at) => Math.max(many, wanted[at]?.pieces ?? 0));
+  const { take } = blanksTaken(sheet, blankOf, cover);
+  return casesToCover(sheet).map(({ lineId, size, pieces, chance }, at) => ({
+    ...{ lineId, size, chance },
+    wanted: pieces,
+    take: take[at] ?? pieces,
+  }));
 }
