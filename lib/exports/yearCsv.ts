@@ -4,7 +4,7 @@ import { fromMinor, type MinorUnits } from '@/shared/money';
 import { textCell } from '@/shared/textCell';
 
 /** Words and names that stand in a row. */
-export interface YearCsvWords {
+interface YearCsvWords {
   readonly kindOf: (row: YearRow | HourRow) => string;
   /** Whom it was for or from, and the number that papers bear; empty where there is none. */
   readonly aboutOf: (about: RowAbout) => { readonly name: string; readonly number: string };

@@ -7,7 +7,7 @@ import type { Press, Printer } from '@/shared/schemas/workshop';
 import { type DaySpan, isWithin } from './yearSpan';
 
 /** What a machine lost of its worth in a year. */
-export interface MachineWear {
+interface MachineWear {
   readonly id: string;
   readonly name: string;
   /** Presses or sheets noted. */

@@ -13,7 +13,7 @@ export interface OverheadHeld {
 }
 
 /** Expenses that make no single piece dearer, but each hour. */
-export const overheadKinds: ReadonlySet<string> = new Set([
+const overheadKinds: ReadonlySet<string> = new Set([
   'power',
   'rent',
   'insurance',

@@ -1,4 +1,4 @@
-import type { Expense } from '@/shared/schemas/orderEvents';
+import type { Expense, PaymentWay } from '@/shared/schemas/orderEvents';
 
 /** Whom or what some money or time was for. */
 export type RowAbout =
@@ -13,7 +13,7 @@ type LeftOut =
   | { readonly why: 'paidBy'; readonly entryId: string };
 
 /** What a row is, beside kinds of expenses. */
-export type TakingKind = 'payment' | 'refund' | 'reversal' | 'stallTakings' | 'shopPayment';
+type TakingKind = 'payment' | 'refund' | 'reversal' | 'stallTakings' | 'shopPayment';
 
 interface AnyRow {
   /** The entry or paper that says so. One that says several things has a row for each. */
@@ -23,7 +23,7 @@ interface AnyRow {
   /** As it was noted; empty where its kind says all. */
   readonly what: string;
   /** How it was paid; null where nobody said. */
-  readonly way: string | null;
+  readonly way: PaymentWay | null;
   /** Whole minor units, above 0 where it came, below where it went. */
   readonly amountMinor: number;
   readonly currency: string;

@@ -1,4 +1,5 @@
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import type { Expense } from '@/shared/schemas/orderEvents';
 import { type DesignResult, type DesignsNoted, designResults } from './designResults';
 import { type DoubtfulPair, doubtfulPairs, expenseRows, type SpendingNoted } from './expenseRows';
 import { type FairResult, fairResults } from './fairResults';
@@ -54,7 +55,7 @@ export interface YearStanding {
   /** Without machines, which wear instead. */
   readonly expensesMinor: number;
   readonly machinesMinor: number;
-  readonly expenses: readonly { readonly kind: string; readonly minor: number }[];
+  readonly expenses: readonly { readonly kind: Expense['kind']; readonly minor: number }[];
   readonly months: readonly SpanMoney[];
   readonly overhead: OverheadHeld;
   /** End less beginning; null where it is not reckoned. */
@@ -150,8 +151,10 @@ function moneyOf(rows: readonly YearRow[]) {
   for (const row of rows) {
     if (row.flow === 'taking') ways.set(row.sellingWay, (ways.get(row.sellingWay) ?? 0) + row.amountMinor);
   }
-  const kinds = new Map<string, number>();
-  for (const { kind, amountMinor } of of('expense')) kinds.set(kind, (kinds.get(kind) ?? 0) - amountMinor);
+  const kinds = new Map<Expense['kind'], number>();
+  for (const row of rows) {
+    if (row.flow === 'expense') kinds.set(row.kind, (kinds.get(row.kind) ?? 0) - row.amountMinor);
+  }
   return {
     takingsMinor: sumOfRows(of('taking')),
     ways: [...ways]
