@@ -112,7 +112,7 @@ function closeSales(close: DayClose, { plans, currency }: DesignsNoted): readonl
   const written = close.goods.reduce((sum, { revenue }) => sum + revenue, 0);
   const { net, fees, commission } = close.money;
   return close.goods
-    .filter(({ sold }) => sold > 0)
+    .filter(({ sold }) => sold !== 0)
     .map((goods) => {
       const share = written > 0 ? goods.revenue / written : 0;
       const each = goods.cost === null ? null : goods.cost + (packaging.get(goodsKey(goods)) ?? 0);

@@ -13,13 +13,7 @@ export interface OverheadHeld {
 }
 
 /** Expenses that make no single piece dearer, but each hour. */
-const overheadKinds: ReadonlySet<string> = new Set([
-  'power',
-  'rent',
-  'insurance',
-  'office',
-  'advertising',
-]);
+const overheadKinds: ReadonlySet<string> = new Set(['power', 'rent', 'insurance', 'office', 'advertising']);
 
 interface OverheadAsked {
   /** Of the year. */
