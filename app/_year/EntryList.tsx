@@ -29,7 +29,7 @@ export function EntryList({ on }: YearSectionProps) {
   const more = found.length - rows;
   if (all.length === 0) return null;
   return (
-    <>
+    <div className={styles.list}>
       <Finder
         id={findId}
         label="Find an expense or hours"
@@ -50,7 +50,7 @@ export function EntryList({ on }: YearSectionProps) {
           Show {formatter.count(Math.min(more, ROWS), 'more entry', 'more entries')}
         </Button>
       )}
-    </>
+    </div>
   );
 }
 
@@ -91,7 +91,7 @@ function EntryRow({ one: { row, what }, on }: Readonly<{ one: ListedEntry; on: Y
       <strong>{figure}</strong> <bdi>{named}</bdi>
       <p className={styles.quiet}>
         {shortDay(row.day, today, locale)}
-        {what !== '' && `, ${rowKindWords(row).toLowerCase()}`}
+        {what !== '' && what !== rowKindWords(row) && `, ${rowKindWords(row).toLowerCase()}`}
         {about !== '' && (
           <>
             , <bdi>{about}</bdi>

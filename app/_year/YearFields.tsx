@@ -1,5 +1,4 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { monthName, yearName } from '@/app/_words/year/yearNames';
 import styles from './Year.module.css';
 
@@ -17,24 +16,22 @@ type YearFieldsProps = Readonly<{
 export function YearFields({ year, years, firstMonth, locale, onYear, onFirstMonth }: YearFieldsProps) {
   return (
     <div className={styles.fields}>
-      <FieldGroup>
-        <ChoiceField
-          label="Year"
-          value={String(year)}
-          choices={years.map((one) => ({ value: String(one), label: yearName(one, firstMonth, locale) }))}
-          onCommit={(one) => onYear(Number(one))}
-        />
-        <ChoiceField
-          label="Begins in"
-          value={String(firstMonth)}
-          choices={months.map((month) => ({
-            value: String(month),
-            label: monthName(`2026-${String(month).padStart(2, '0')}-01`, locale, 'long'),
-          }))}
-          hint="Kept on this device."
-          onCommit={(month) => onFirstMonth(Number(month))}
-        />
-      </FieldGroup>
+      <ChoiceField
+        label="Year"
+        value={String(year)}
+        choices={years.map((one) => ({ value: String(one), label: yearName(one, firstMonth, locale) }))}
+        onCommit={(one) => onYear(Number(one))}
+      />
+      <ChoiceField
+        label="Begins in"
+        value={String(firstMonth)}
+        choices={months.map((month) => ({
+          value: String(month),
+          label: monthName(`2026-${String(month).padStart(2, '0')}-01`, locale, 'long'),
+        }))}
+        hint="Kept on this device."
+        onCommit={(month) => onFirstMonth(Number(month))}
+      />
     </div>
   );
 }

@@ -10,9 +10,10 @@ import { sellingWayName } from './yearNames';
 /** @returns what came in, and what of it is set aside for tax. */
 export function takingsAnswer({ takingsMinor, tax, currency }: YearStanding, locale: string): AnswerWords {
   const money = (minor: number) => minorMoney(minor, currency, locale);
+  if (takingsMinor === 0 && tax.minor === 0) return { key: 'Nothing came in yet' };
   return {
     key: `${money(takingsMinor)} came,`,
-    after: tax.minor === 0 ? ' no tax inside by papers' : ` ${money(tax.minor)} of it tax to set aside`,
+    after: tax.minor === 0 ? ' no paper names tax in it' : ` ${money(tax.minor)} of it tax to set aside`,
   };
 }
 
@@ -56,6 +57,7 @@ export function overheadAnswer({ overhead, currency }: YearStanding, locale: str
   const money = (minor: number) => minorMoney(minor, currency, locale);
   if (absorbedMinor === null)
     return { key: `${money(actualMinor)} paid,`, after: ' what work was to carry is not known' };
+  if (absorbedMinor === 0 && actualMinor === 0) return { key: 'None carried, none paid' };
   const gap = absorbedMinor - actualMinor;
   const compared = `${money(absorbedMinor)} carried by work, ${money(actualMinor)} paid`;
   if (gap === 0) return { key: 'Carried to the cent,', after: ` ${compared}` };

@@ -37,7 +37,10 @@ export function payLines(year: YearStanding, locale: string): readonly SumLine[]
       name: 'Stock, end less beginning',
       figure: year.stockMinor === null ? 'not known' : plain(year.stockMinor),
     },
-    { name: 'Wear of machines', figure: less(year.wearMinor) },
+    {
+      name: 'Wear of machines',
+      figure: year.wear.machines.some(({ wear }) => wear !== null) ? less(year.wearMinor) : 'not known',
+    },
     { name: `Left, ${year.currency}`, figure: plain(year.leftMinor), isTotal: true },
     {
       name: 'Hours',
