@@ -8,6 +8,7 @@ import {
   overheadNote,
   takingsAnswer,
   takingsLines,
+  taxCaution,
 } from '@/app/_words/year/moneyWords';
 import { SumLines } from './SumLines';
 import styles from './Year.module.css';
@@ -26,6 +27,7 @@ export function MoneySections({ on }: YearSectionProps) {
         answer={<Answer words={takingsAnswer(standing, locale)} />}
       >
         <SumLines lines={takingsLines(standing, workspace.workshop.channels, locale)} />
+        {standing.tax.minor !== 0 && <p className={styles.quiet}>{taxCaution}</p>}
         {others.map((words) => (
           <p className={styles.quiet} key={words}>
             {words}
@@ -46,7 +48,9 @@ export function MoneySections({ on }: YearSectionProps) {
         id="year-overhead"
         answer={<Answer words={overheadAnswer(standing, locale)} />}
       >
-        <p className={styles.quiet}>{overheadNote(standing, formatter)}</p>
+        <p className={styles.quiet}>
+          {overheadNote(standing, workspace.workshop.policy.wearInOverhead, formatter)}
+        </p>
       </CardSection>
     </>
   );

@@ -20,7 +20,11 @@ export interface YearOnScreen {
 /** Folds what was noted of one year. */
 export function useYear(workspace: ReadyWorkspace, year: number, firstMonth: number): YearOnScreen {
   const book = useOrderBook(workspace);
-  const noted = useMemo(() => notedOf(workspace, book), [workspace, book]);
+  const { entries, papers, happened, workshop, kinds, shops, stallDays, runs } = workspace;
+  const noted = useMemo(
+    () => notedOf({ entries, papers, happened, workshop, kinds, shops, stallDays, runs }, book),
+    [entries, papers, happened, workshop, kinds, shops, stallDays, runs, book],
+  );
   const standing = useMemo(
     () => yearStanding(noted, yearSpan(year, firstMonth), book.today),
     [noted, year, firstMonth, book.today],
@@ -34,8 +38,15 @@ export function useYear(workspace: ReadyWorkspace, year: number, firstMonth: num
 
 // Helpers
 
-function notedOf(workspace: ReadyWorkspace, book: OrderBook): YearNoted {
-  const { entries, papers, happened, workshop, kinds, shops, stallDays, runs } = workspace;
+type Told = Pick<
+  ReadyWorkspace,
+  'entries' | 'papers' | 'happened' | 'workshop' | 'kinds' | 'shops' | 'stallDays' | 'runs'
+>;
+
+function notedOf(
+  { entries, papers, happened, workshop, kinds, shops, stallDays, runs }: Told,
+  book: OrderBook,
+): YearNoted {
   const channelKept = (id: string | null | undefined) =>
     id != null && workshop.channels.some((channel) => channel.id === id) ? id : null;
   const { overheadPerYear, overheadHours } = workshop.rates;
@@ -79,6 +90,7 @@ function notedOf(workspace: ReadyWorkspace, book: OrderBook): YearNoted {
       overheadPerYear === null || overheadHours === null || overheadHours.value <= 0
         ? null
         : overheadPerYear.value / overheadHours.value,
+    wearInOverhead: workshop.policy.wearInOverhead,
     stock: null,
   };
 }

@@ -44,7 +44,8 @@ export function doubtfulPairs(rows: readonly YearRow[], noted: SpendingNoted): r
   const counted = rows.filter(
     (row): row is ExpenseRow => row.flow === 'expense' && row.leftOut === null && row.amountMinor < 0,
   );
-  const bills = counted.filter(({ id }, at) => counted.findIndex((one) => one.id === id) === at);
+  // A row of each entry or paper.
+  const bills = [...new Map(counted.map((row) => [row.id, row])).values()];
   const whole = (row: YearRow) => deliveries.get(row.id) ?? row.amountMinor;
   const alike = groupedBy(bills, (row) => `${row.day} ${whole(row)}`);
   return [...alike.values()].flatMap((some) =>

@@ -47,10 +47,13 @@ export function hourRows(noted: HoursNoted): readonly HourRow[] {
       isInClose: isDay && !benchElements.has(element),
     };
   });
+  const runs = closedRuns(noted);
   return [
     ...entries,
-    ...[...closes.values()].flatMap((close) => closeHours(close, entries, noted)),
-    ...closedRuns(noted).flatMap((run) => standardHours(run, entries)),
+    ...[...closes.values()].flatMap((close) =>
+      closeHours(close, entries, daysWithRuns(runs, entries, noted)),
+    ),
+    ...runs.flatMap((run) => standardHours(run, entries)),
   ];
 }
 
@@ -78,22 +81,30 @@ const benchElements: ReadonlySet<string> = new Set<WorkElement>([
   ...(['art', 'proof', 'setUp', 'sheets', 'presses', 'finish', 'pack', 'cleanDown'] as const),
 ]);
 
+/** @returns stall days for which a run was made whose time is known: it is closed, or somebody noted hours of it. */
+function daysWithRuns(
+  closed: readonly ClosedRun[],
+  entries: readonly HourRow[],
+  { runs }: HoursNoted,
+): ReadonlySet<string> {
+  const timed = new Set(closed.map(({ runId }) => runId));
+  for (const { about } of entries) if (about.kind === 'run') timed.add(about.id);
+  const works = [...timed].flatMap((id) => runs[id]?.works ?? []);
+  return new Set(works.flatMap(({ stallDayId }) => stallDayId ?? []));
+}
+
 function closeHours(
   { id, body }: DayPaper<'dayClose', DayClose>,
   entries: readonly HourRow[],
-  { runs }: HoursNoted,
+  hasRun: ReadonlySet<string>,
 ): readonly HourRow[] {
   const { stallDayId, result } = body;
   const about = { kind: 'stallDay', id: stallDayId } as const;
   const row = { id, day: dayOfClose(body), about, element: null, note: '', isInClose: false } as const;
-  const hasRun = Object.values(runs).some(({ works }) =>
-    works.some((work) => work.stallDayId === stallDayId),
-  );
   const hasBench = entries.some((one) => isAbout(one, 'stallDay', stallDayId) && !one.isInClose);
-  const rows: readonly HourRow[] = [
-    { ...row, minutes: result.hours * 60, from: 'close' },
-    ...(hasRun || hasBench ? [] : [{ ...row, minutes: result.benchHours * 60, from: 'closePlan' } as const]),
-  ];
+  const day: HourRow = { ...row, minutes: result.hours * 60, from: 'close' };
+  const bench: HourRow = { ...row, minutes: result.benchHours * 60, from: 'closePlan' };
+  const rows = hasBench || hasRun.has(stallDayId) ? [day] : [day, bench];
   return rows.filter(({ minutes }) => minutes > 0);
 }
 

@@ -25,6 +25,8 @@ interface OverheadAsked {
   /** Of the workshop as it is, currency units an hour; null where it is not known. */
   readonly ratePerHour: number | null;
   readonly currency: string;
+  /** Whole minor units of worn machines that the overhead is to pay for; 0 where prices bear wear themselves. */
+  readonly wearMinor: number;
 }
 
 /** Hours of the workshop itself make nothing, so nothing is absorbed by them. */
@@ -39,7 +41,7 @@ export function overheadHeld(asked: OverheadAsked): OverheadHeld {
   return {
     absorbedMinor: absorbed === null ? null : toMinor(absorbed, asked.currency),
     hours: made.reduce((sum, { minutes }) => sum + minutes, 0) / 60,
-    actualMinor: 0 - sumOfRows(actual),
+    actualMinor: asked.wearMinor - sumOfRows(actual),
   };
 }
 

@@ -18,6 +18,8 @@ export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, Wear
   readonly taxInside: DesignsNoted['taxInside'];
   /** Overhead of an hour, currency units; null where it is not known. */
   readonly overheadPerHour: number | null;
+  /** The yearly overhead pays for worn machines, so that their wear is held against it. */
+  readonly wearInOverhead: boolean;
   /** What lay in stock at the beginning and at the end, or today; null where that is not reckoned. */
   readonly stock: { readonly atStart: StockWorth; readonly atEnd: StockWorth } | null;
 }
@@ -118,6 +120,7 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
         noted.closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === id)?.body.planId ??
         null,
       ratePerHour: noted.overheadPerHour,
+      wearMinor: noted.wearInOverhead ? wearMinor : 0,
     }),
     stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknown, noted.stock.atEnd.unknown),
     payMinor:

@@ -27,6 +27,9 @@ export const takingsLines = (
     figure: minorWords(minor, currency, locale),
   }));
 
+/** Said under takings in which there is tax. */
+export const taxCaution = 'Tax as papers and closes say it. Ask your local authority when it is due.';
+
 /** @returns what went out, machines apart. */
 export function expensesAnswer(
   { expensesMinor, machinesMinor, currency }: YearStanding,
@@ -67,10 +70,13 @@ export function overheadAnswer({ overhead, currency }: YearStanding, locale: str
   };
 }
 
-/** @returns what to do about it. */
-export function overheadNote({ overhead }: YearStanding, formatter: Formatter): string {
+/**
+ * @param hasWear the yearly overhead pays for worn machines
+ * @returns what is compared, and what to do about it
+ */
+export function overheadNote({ overhead }: YearStanding, hasWear: boolean, formatter: Formatter): string {
   const { absorbedMinor, actualMinor, hours } = overhead;
-  const on = `Work on orders, runs and stall days, ${formatter.hours(hours)}, at the overhead of an hour it was priced with; paid for power, room, insurance, office and advertising.`;
+  const on = `Work on orders, runs and stall days, ${formatter.hours(hours)}, at the overhead of an hour it was priced with; paid for power, room, insurance, office${hasWear ? ', advertising and wear' : ' and advertising'}.`;
   if (absorbedMinor === null) return `${on} Set yearly running cost and hours in the workshop.`;
   if (absorbedMinor < actualMinor)
     return `${on} Prices carried too little: look at both rates in the workshop.`;

@@ -37,6 +37,7 @@ export const aYear = (noted: Partial<YearNoted> = {}): YearNoted => ({
   dayOf: () => '2026-06-15',
   taxInside: () => null,
   overheadPerHour: null,
+  wearInOverhead: false,
   stock: null,
   ...noted,
 });
@@ -54,10 +55,10 @@ export function entry<Kind extends keyof EntryBodies>(
 const receiptOf = (file: string | null) =>
   file === null
     ? null
-    : ({
+    : {
         ...{ fileId: file.repeat(64).slice(0, 64), fileName: `bill ${file}.pdf`, bytes: 10, mediaType: '' },
-        ...{ purpose: 'receipt', addedOn: '2026-06-01' },
-      } as const);
+        ...{ purpose: 'receipt' as const, addedOn: '2026-06-01' },
+      };
 
 export const spent = (
   id: string,

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { longDays } from '@/lib/year/hourRows';
 import { machineWear, type WearNoted } from '@/lib/year/machineWear';
+import { stockAtStart } from '@/lib/year/stockAtStart';
 import { stockWorth } from '@/lib/year/stockWorth';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { type YearNoted, yearStanding } from '@/lib/year/yearStanding';
@@ -19,6 +20,10 @@ const step = (id: string, what: 'closed' | 'reopened') =>
     ...{ runId: 'club', standardId: 'standard-club', day: '2026-06-03' },
     step: what === 'closed' ? { what, note: '' } : { what },
   });
+
+const rate = <Unit extends RateUnit>(value: number, unit: Unit): Rate<Unit> => ({
+  ...{ value, unit, date: TEST_DAY, origin: 'yours' },
+});
 
 describe('hours', () => {
   it('of a stall day are those of its close and its plan’s at the bench', () => {
@@ -44,6 +49,8 @@ describe('hours', () => {
     const noted = worked('a-1', 540, { for: { kind: 'run', id: 'fair-run' }, element: 'presses' });
     const year = yearOf({ closes: [closed('c')], runs: { 'fair-run': run }, hours: [noted] });
     expect(year.hoursWorked).toBe(20);
+    // One that is only planned says no time, so the plan of the day stands.
+    expect(yearOf({ closes: [closed('c')], runs: { 'fair-run': run } }).hoursWorked).toBe(23);
   });
 
   it('of a closed run are its standard’s where nobody noted any, less what its order says for itself', () => {
@@ -96,6 +103,18 @@ describe('overhead', () => {
     expect(overhead).toEqual({ absorbedMinor: 10960, hours: 26, actualMinor: 11000 });
   });
 
+  it('pays for wear where the workshop says so', () => {
+    const { printers } = exampleWorkshop(TEST_DAY);
+    const worn = printers.slice(0, 1).map((printer) => ({
+      ...{ ...printer, price: rate(500, 'money'), resale: null },
+      ...{ lifeSheets: null, lifeYears: rate(5, 'years') },
+    }));
+    const expenses = [spent('a-1', 9000)];
+    // 500 over five years.
+    expect(yearOf({ printers: worn, expenses, wearInOverhead: true }).overhead.actualMinor).toBe(19000);
+    expect(yearOf({ printers: worn, expenses }).overhead.actualMinor).toBe(9000);
+  });
+
   it('that work carries is not known where no rate is', () => {
     const hours = [worked('a-1', 60, { for: { kind: 'order', id: 'order-1' } })];
     expect(yearOf({ hours }).overhead.absorbedMinor).toBeNull();
@@ -103,9 +122,6 @@ describe('overhead', () => {
 });
 
 describe('wear', () => {
-  const rate = <Unit extends RateUnit>(value: number, unit: Unit): Rate<Unit> => ({
-    ...{ value, unit, date: TEST_DAY, origin: 'yours' },
-  });
   const { presses, printers } = exampleWorkshop(TEST_DAY);
   const [press, printer] = [presses[0], printers[0]];
   if (press === undefined || printer === undefined) throw new Error('a press and a printer');
@@ -193,6 +209,30 @@ describe('wear', () => {
 });
 
 describe('stock', () => {
+  it('at the beginning of a year is what was noted before, and what the first count of a pile found', () => {
+    const pile = (size: string) => ({
+      item: { kind: 'blank', blankId: 'tee', size, lot: null } as const,
+      place: { kind: 'home' } as const,
+      grade: 'first' as const,
+    });
+    const counted = (id: string, size: string) => entry('stockCount', id, { ...pile(size), quantity: 12 });
+    const bought = (id: string, size: string) =>
+      entry('stockMove', id, {
+        ...pile(size),
+        quantity: 5,
+        cause: 'bought',
+        reference: null,
+        unitCost: null,
+      });
+    const [before, opening, later, first] = [
+      ...[bought('a-1', 'S'), counted('a-2', 'M'), counted('a-3', 'M'), bought('a-4', 'L')],
+    ];
+    const afterBuying = counted('a-5', 'L');
+    const all = [before, opening, later, first, afterBuying].flatMap((one) => one ?? []);
+    const dayOf = (at: number) => (at === 1001 ? '2025-12-31' : '2026-03-01');
+    expect(stockAtStart(all, '2026-01-01', dayOf)).toEqual([before, opening]);
+  });
+
   it('is worth what was paid in the workshop’s currency, and piles that are not all known are counted', () => {
     const piles = [
       { paid: [{ currency: 'USD', minor: 1050.4 }], unknown: 0 },
