@@ -34,18 +34,21 @@ export function MonthDrawing({ standing: { months, currency }, locale }: MonthDr
         ))}
       </div>
       <figcaption className={styles.quiet}>Above the line takings, beneath it expenses</figcaption>
-      <table className="visuallyHidden">
-        <caption>Takings and expenses by month</caption>
-        <tbody>
-          {months.map(({ from, takingsMinor, expensesMinor }) => (
-            <tr key={from}>
-              <th scope="row">{monthName(from, locale, 'long')}</th>
-              <td>{minorMoney(takingsMinor, currency, locale)}</td>
-              <td>{minorMoney(expensesMinor, currency, locale)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      {/* A table is as wide as its cells, hidden or not: only what holds it can cut it off. */}
+      <div className="visuallyHidden">
+        <table>
+          <caption>Takings and expenses by month</caption>
+          <tbody>
+            {months.map(({ from, takingsMinor, expensesMinor }) => (
+              <tr key={from}>
+                <th scope="row">{monthName(from, locale, 'long')}</th>
+                <td>{minorMoney(takingsMinor, currency, locale)}</td>
+                <td>{minorMoney(expensesMinor, currency, locale)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </figure>
   );
 }

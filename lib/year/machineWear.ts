@@ -13,7 +13,7 @@ interface MachineWear {
   /** Presses or sheets noted. */
   readonly uses: number;
   readonly counted: 'presses' | 'sheets';
-  /** Currency units, unrounded; null where its price is not known, or neither life nor years are. */
+  /** Currency units, unrounded; null where its price is not known, or neither its use nor its years are. */
   readonly wear: number | null;
   /** By what it made, or by its age where that takes more. */
   readonly by: 'use' | 'age' | null;
@@ -115,7 +115,9 @@ function wearOf({ id, name, price, resale, lifeYears }: Machine, asked: WearAske
   const { life, counted, yearShare } = asked;
   const uses = asked.uses.get(id) ?? 0;
   const named = { id, name, uses, counted };
-  if (price === null || (life === null && lifeYears === null)) return { ...named, wear: null, by: null };
+  // Where nobody notes presses and sheets it cannot be told from one that stood still.
+  const isUseKnown = life !== null && uses > 0;
+  if (price === null || !(isUseKnown || lifeYears !== null)) return { ...named, wear: null, by: null };
   const lost = Math.max(0, price.value - (resale?.value ?? 0));
   const byUse = life === null ? 0 : (lost * uses) / life.value;
   const byAge = lifeYears === null || lifeYears.value <= 0 ? 0 : (lost / lifeYears.value) * yearShare;

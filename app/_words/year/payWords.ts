@@ -84,7 +84,7 @@ export function payNotes(year: YearStanding, formatter: Formatter, locale: strin
     ...(unpriced.length === 0
       ? []
       : [
-          `No wear is known of ${unpriced.join(', ')}: price, or both life and years, are missing in the workshop.`,
+          `No wear is known of ${unpriced.join(', ')}: set its price and years in the workshop, or note what is pressed and printed.`,
         ]),
     ...(presses + sheets === 0
       ? []

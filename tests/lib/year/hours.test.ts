@@ -203,6 +203,9 @@ describe('wear', () => {
     const [kept] = noted().presses;
     if (kept === undefined) throw new Error('a press');
     expect(machineWear(noted({ presses: [{ ...kept, price: null }] }), span, 1).machines[0]?.wear).toBeNull();
+    // With nothing noted of its use only its years tell.
+    const ageless = noted({ presses: [{ ...kept, lifeYears: null }], pressings: [] });
+    expect(machineWear(ageless, span, 1).machines[0]).toMatchObject({ wear: null, by: null });
     expect(machineWear(noted({ presses: [] }), span, 1).unplaced).toEqual({ presses: 100, sheets: 0 });
     expect(machineWear(noted({ dayOf: () => '2025-12-31' }), span, 1).machines[0]?.uses).toBe(0);
   });
