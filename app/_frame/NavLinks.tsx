@@ -10,6 +10,7 @@ const places = [
   { href: '/stall', name: 'Stall' },
   { href: '/blanks', name: 'Blanks' },
   { href: '/price-lists', name: 'Price lists' },
+  { href: '/year', name: 'Year' },
   { href: '/workshop', name: 'Workshop' },
 ] as const;
 

@@ -26,6 +26,7 @@ export const shells = [
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },
+  { page: '/year', address: '/year' },
   { page: '/workshop', address: '/workshop' },
   { page: '/start', address: '/start' },
 ] as const satisfies readonly Shell[];

@@ -54,6 +54,7 @@ test('after one visit every screen opens without a network, and again when it is
     ['/price-lists', 'Price lists'],
     ['/price-lists/none-of-ours', 'This price list is not here'],
     ['/jobs/a%20b%C3%A4', 'This job is not here'],
+    ['/year', 'Year'],
     ['/workshop', 'Exampleton Prints'],
     ['/start', /./],
   ] as const;

@@ -10,6 +10,7 @@ test.each([
   ['/jobs', 277],
   ['/jobs/club-order/sheet', 277],
   ['/workshop', 277],
+  ['/year', 277],
   ['/blanks', 277],
   ['/price-lists', 277],
   ['/orders', 277],

@@ -67,7 +67,10 @@ export function MoneySection({ on }: Readonly<{ on: OrderOnScreen }>) {
         <LaterPart
           part={laterParts.expense}
           what="The form"
-          props={{ on, form: formOf('expense'), onDone: close, onLeave: close }}
+          props={{
+            ...{ on, orderId: on.orderId, currency: money.currency, form: formOf('expense') },
+            ...{ onDone: close, onLeave: close },
+          }}
         />
       )}
       <OtherMoney money={money} locale={locale} />

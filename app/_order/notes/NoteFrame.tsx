@@ -16,7 +16,7 @@ import type { OpenForm } from './useOpenForm';
 type NoteFrameProps = Readonly<{
   /** What is noted. */
   name: string;
-  on: OrderOnScreen;
+  on: Pick<OrderOnScreen, 'today' | 'formatter'>;
   form: OpenForm;
   /** Why nothing can be noted yet. */
   missing?: string | undefined;

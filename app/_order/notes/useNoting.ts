@@ -19,12 +19,12 @@ export const takingBack = (ids: readonly string[]): Noted =>
   ids.map((entryId) => ({ kind: 'takeBack', body: { entryId } }));
 
 /**
- * Notes what happened to an order; what was not taken is told, and the form stays as it was typed.
+ * Notes what happened to an order, or to the workshop where none is named; what was not taken is told, and the form stays as it was typed.
  *
  * @param form what is typed in it is forgotten once it is noted
  */
 export function useNoting(
-  { workspace, orderId }: Pick<OrderOnScreen, 'workspace' | 'orderId'>,
+  { workspace, orderId }: Pick<OrderOnScreen, 'workspace'> & { readonly orderId?: string },
   form?: OrderForm,
 ) {
   const [problem, setProblem] = useState<string | null>(null);
@@ -48,7 +48,7 @@ export function useNoting(
     edits: readonly Edit<DocumentBodies>[] = [],
   ): boolean => {
     const [first] = steps;
-    if (first === undefined) return false;
+    if (first === undefined || orderId === undefined) return false;
     return note(
       stepWords[first.what],
       steps.map((step) => ({ kind: 'orderEvent', body: { orderId, day, step } })),

@@ -1,0 +1,84 @@
+import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
+import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
+import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
+import type { YearStanding } from '@/lib/year/yearStanding';
+import type { SumLine } from './payWords';
+import { sellingWayName } from './yearNames';
+
+/** @returns what came in, and what of it is set aside for tax. */
+export function takingsAnswer({ takingsMinor, tax, currency }: YearStanding, locale: string): AnswerWords {
+  const money = (minor: number) => minorMoney(minor, currency, locale);
+  if (takingsMinor === 0 && tax.minor === 0) return { key: 'Nothing came in yet' };
+  return {
+    key: `${money(takingsMinor)} came,`,
+    after: tax.minor === 0 ? ' no paper names tax in it' : ` ${money(tax.minor)} of it tax to set aside`,
+  };
+}
+
+export const takingsLines = (
+  { ways, currency }: YearStanding,
+  channels: readonly { id: string; name: string }[],
+  locale: string,
+): readonly SumLine[] =>
+  ways.map(({ sellingWay, minor }) => ({
+    name: sellingWayName(sellingWay, channels),
+    figure: minorWords(minor, currency, locale),
+  }));
+
+/** Said under takings in which there is tax. */
+export const taxCaution = 'Tax as papers and closes say it. Ask your local authority when it is due.';
+
+/** @returns what went out, machines apart. */
+export function expensesAnswer(
+  { expensesMinor, machinesMinor, currency }: YearStanding,
+  locale: string,
+): AnswerWords {
+  const money = (minor: number) => minorMoney(minor, currency, locale);
+  const machines = machinesMinor === 0 ? '' : ` and ${money(machinesMinor)} for machines`;
+  return expensesMinor === 0 && machinesMinor === 0
+    ? { key: 'Nothing spent is noted' }
+    : { key: `${money(expensesMinor)} spent`, after: machines };
+}
+
+export const expenseLines = ({ expenses, currency }: YearStanding, locale: string): readonly SumLine[] =>
+  expenses.map(({ kind, minor }) => ({
+    name: expenseWords[kind],
+    figure: minorWords(minor, currency, locale),
+  }));
+
+/** @returns all hours of the year. */
+export const hoursAnswer = ({ hoursWorked }: YearStanding, locale: string): AnswerWords =>
+  hoursWorked === 0
+    ? { key: 'No hour is noted,', after: ' so pay an hour is not known' }
+    : { key: hoursWords(hoursWorked, locale), after: ' in all' };
+
+/** @returns how overhead that was reckoned compares with what was paid. */
+export function overheadAnswer({ overhead, currency }: YearStanding, locale: string): AnswerWords {
+  const { absorbedMinor, actualMinor } = overhead;
+  const money = (minor: number) => minorMoney(minor, currency, locale);
+  if (absorbedMinor === null)
+    return { key: `${money(actualMinor)} paid,`, after: ' what work was to carry is not known' };
+  if (absorbedMinor === 0 && actualMinor === 0) return { key: 'None carried, none paid' };
+  const gap = absorbedMinor - actualMinor;
+  const compared = `${money(absorbedMinor)} carried by work, ${money(actualMinor)} paid`;
+  if (gap === 0) return { key: 'Carried to the cent,', after: ` ${compared}` };
+  return {
+    key: `${money(Math.abs(gap))} ${gap > 0 ? 'more carried than paid' : 'not carried'},`,
+    after: ` ${compared}`,
+  };
+}
+
+/**
+ * @param hasWear the yearly overhead pays for worn machines
+ * @returns what is compared, and what to do about it
+ */
+export function overheadNote({ overhead }: YearStanding, hasWear: boolean, formatter: Formatter): string {
+  const { absorbedMinor, actualMinor, hours } = overhead;
+  const on = `Work on orders, runs and stall days, ${formatter.hours(hours)}, at the overhead of an hour it was priced with; paid for power, room, insurance, office${hasWear ? ', advertising and wear' : ' and advertising'}.`;
+  if (absorbedMinor === null) return `${on} Set yearly running cost and hours in the workshop.`;
+  if (absorbedMinor < actualMinor)
+    return `${on} Prices carried too little: look at both rates in the workshop.`;
+  return on;
+}

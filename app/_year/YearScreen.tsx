@@ -1,0 +1,78 @@
+'use client';
+
+import { useState } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { Card } from '@/app/_controls/Card';
+import { PageHead } from '@/app/_controls/PageHead';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { yearName } from '@/app/_words/year/yearNames';
+import { yearOfDay } from '@/lib/year/yearSpan';
+import { EntriesSection } from './EntriesSection';
+import { HoursSection } from './HoursSection';
+import { MoneySections } from './MoneySections';
+import { PaySection } from './PaySection';
+import { ResultsSection } from './ResultsSection';
+import { useYear } from './useYear';
+import { YearFields } from './YearFields';
+import { yearSetting } from './yearSetting';
+
+/** What a year came to: the pay of its hour, and all that it is made of. */
+export function YearScreen() {
+  return <WithWorkspace>{(workspace) => <Year workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+const YEAR_KINDS: ReadonlySet<string> = new Set([
+  'expense',
+  'hours',
+  'payment',
+  'payout',
+  'goodsIn',
+  'faultClaim',
+]);
+
+function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const today = useToday();
+  const [firstMonth, setFirstMonth] = useState(yearSetting.firstMonth);
+  const [chosen, setChosen] = useState<number | null>(null);
+  const year = chosen ?? yearOfDay(today, firstMonth);
+  const { standing, years, book } = useYear(workspace, year, firstMonth);
+  const formatter = formatterFor(workspace.workshop);
+  const locale = usableLocale(workspace.workshop.locale);
+  const on = { workspace, book, standing, today, formatter, locale };
+  const name = yearName(year, firstMonth, locale);
+  return (
+    <>
+      <PageHead title="Year" line={`${name}: what came, what went, and what an hour brought.`} />
+      <ClockBehind clockBehind={workspace.clockBehind} />
+      <UnreadableRecords
+        workspace={{
+          ...workspace,
+          unreadable: workspace.unreadable.filter(({ kind }) => kind !== null && YEAR_KINDS.has(kind)),
+        }}
+        level={2}
+      />
+      <YearFields
+        {...{ year, years, firstMonth, locale }}
+        onYear={setChosen}
+        onFirstMonth={(month) => {
+          yearSetting.keepFirstMonth(month);
+          setFirstMonth(month);
+          setChosen(null);
+        }}
+      />
+      <Card>
+        <PaySection on={on} />
+        <EntriesSection on={on} name={name} />
+        <MoneySections on={on} />
+        <HoursSection on={on} />
+        <ResultsSection on={on} />
+      </Card>
+    </>
+  );
+}

@@ -1,0 +1,141 @@
+import type { Entry } from '@/shared/schemas/happened';
+import type { Expense } from '@/shared/schemas/orderEvents';
+import type { SupplyItem } from '@/shared/schemas/supply';
+import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
+import { groupedBy } from './groupedBy';
+import { leftOutBy, type RowAbout, type YearRow } from './yearRow';
+
+/** What says that money went out. */
+export interface SpendingNoted {
+  readonly currency: string;
+  readonly expenses: readonly Entry<'expense', Expense>[];
+  readonly goodsIn: readonly Entry<'goodsIn', GoodsIn>[];
+  readonly claims: readonly Entry<'faultClaim', FaultClaim>[];
+}
+
+type ExpenseRow = Extract<YearRow, { readonly flow: 'expense' }>;
+
+/**
+ * What went out, of all years, each bill once: where an expense was noted with the receipt of a delivery, the expense
+ * says what was paid, and what the delivery says of money is told and left out. Several expenses of one receipt all
+ * count, for a bill may hold several things, and so do several deliveries of one bill.
+ */
+export function expenseRows(noted: SpendingNoted): readonly YearRow[] {
+  const payers = payersOf(noted.expenses);
+  return [
+    ...noted.expenses.map((entry) => expenseRow(entry, noted.currency)),
+    ...noted.goodsIn.flatMap((entry) => goodsRows(entry, noted.currency, payers)),
+    ...noted.claims.flatMap((entry) => refundRow(entry, noted)),
+  ];
+}
+
+/** Two rows that may be the same bill noted twice. */
+export interface DoubtfulPair {
+  readonly first: YearRow;
+  readonly second: YearRow;
+}
+
+/**
+ * Expenses that look as if one bill was noted twice: of the same day, amount and currency, and of the same kind where both
+ * are expenses. All count all the same; only the maker knows.
+ */
+export function doubtfulPairs(rows: readonly YearRow[], noted: SpendingNoted): readonly DoubtfulPair[] {
+  const deliveries = new Map(noted.goodsIn.map(({ id, body }) => [id, -billedMinor(body)]));
+  const counted = rows.filter(
+    (row): row is ExpenseRow => row.flow === 'expense' && row.leftOut === null && row.amountMinor < 0,
+  );
+  // A row of each entry or paper.
+  const bills = [...new Map(counted.map((row) => [row.id, row])).values()];
+  const whole = (row: YearRow) => deliveries.get(row.id) ?? row.amountMinor;
+  const alike = groupedBy(bills, (row) => `${row.day} ${whole(row)}`);
+  return [...alike.values()].flatMap((some) =>
+    some.flatMap((first, at) =>
+      some
+        .slice(at + 1)
+        .flatMap((second) => (isSameBill(first, second, deliveries) ? [{ first, second }] : [])),
+    ),
+  );
+}
+
+// Helpers
+
+function isSameBill(first: ExpenseRow, second: ExpenseRow, deliveries: ReadonlyMap<string, number>): boolean {
+  const isMixed = deliveries.has(first.id) !== deliveries.has(second.id);
+  if (isMixed) return true;
+  return first.kind === second.kind && first.what === second.what && isSameAbout(first.about, second.about);
+}
+
+const isSameAbout = (one: RowAbout, other: RowAbout): boolean =>
+  one.kind === other.kind && ('id' in one ? one.id : '') === ('id' in other ? other.id : '');
+
+const billedMinor = ({ rows, freightMinor }: GoodsIn): number =>
+  rows.reduce((sum, { amountMinor }) => sum + (amountMinor ?? 0), freightMinor ?? 0);
+
+/** The first expense of each receipt, by the file it names. */
+function payersOf(expenses: SpendingNoted['expenses']): ReadonlyMap<string, string> {
+  const payers = new Map<string, string>();
+  for (const { id, body } of expenses) {
+    if (body.receipt !== null && !payers.has(body.receipt.fileId)) payers.set(body.receipt.fileId, id);
+  }
+  return payers;
+}
+
+function expenseRow({ id, body }: Entry<'expense', Expense>, own: string): YearRow {
+  const { orderId, day, what, kind, amountMinor, currency, receipt } = body;
+  const about: RowAbout = orderId === null ? { kind: 'workshop' } : { kind: 'order', id: orderId };
+  return {
+    ...{ id, day, about, what, way: null, amountMinor: -amountMinor, currency, flow: 'expense', kind },
+    ...{ receipt: receipt?.fileName ?? null, leftOut: leftOutBy(currency, own) },
+  };
+}
+
+/** A row for each kind of goods, and one for freight. */
+function goodsRows(
+  { id, body }: Entry<'goodsIn', GoodsIn>,
+  own: string,
+  payers: ReadonlyMap<string, string>,
+): readonly YearRow[] {
+  const { day, supplierId, currency, receipt, rows, freightMinor, note } = body;
+  const payer = receipt === null ? undefined : payers.get(receipt.fileId);
+  const amounts = new Map<Expense['kind'], number>();
+  const add = (kind: Expense['kind'], minor: number | null) => {
+    if (minor !== null && minor !== 0) amounts.set(kind, (amounts.get(kind) ?? 0) + minor);
+  };
+  for (const { item, amountMinor } of rows) add(kindsOfGoods[item.kind], amountMinor);
+  add('freight', freightMinor);
+  return [...amounts].map(
+    ([kind, minor]): YearRow => ({
+      ...{ id, day, about: aboutSupplier(supplierId), what: note, way: null, amountMinor: -minor, currency },
+      ...{ flow: 'expense', kind, receipt: receipt?.fileName ?? null },
+      leftOut: payer === undefined ? leftOutBy(currency, own) : { why: 'paidBy', entryId: payer },
+    }),
+  );
+}
+
+function refundRow(
+  { id, body }: Entry<'faultClaim', FaultClaim>,
+  { goodsIn, currency: own }: SpendingNoted,
+): readonly YearRow[] {
+  const { step, day, goodsInId } = body;
+  if (step.what !== 'refunded') return [];
+  const delivery = goodsIn.find((one) => one.id === goodsInId);
+  return [
+    {
+      ...{ id, day, about: aboutSupplier(delivery?.body.supplierId ?? null), what: step.note, way: null },
+      ...{ amountMinor: step.amountMinor, currency: step.currency, flow: 'expense', receipt: null },
+      kind: kindsOfGoods[delivery?.body.rows[0]?.item.kind ?? 'blank'],
+      leftOut: leftOutBy(step.currency, own),
+    },
+  ];
+}
+
+const aboutSupplier = (id: string | null): RowAbout =>
+  id === null ? { kind: 'workshop' } : { kind: 'supplier', id };
+
+const kindsOfGoods: Readonly<Record<SupplyItem['kind'], Expense['kind']>> = {
+  blank: 'blanks',
+  paper: 'paper',
+  ink: 'ink',
+  // As receipts of orders have it.
+  consumable: 'packaging',
+};

@@ -1,0 +1,154 @@
+import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
+import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { Run } from '@/shared/schemas/run';
+import type { Hours, RunStep, WorkElement } from '@/shared/schemas/runEvents';
+import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { DayClose } from '@/shared/schemas/stallPapers';
+import { groupedBy } from './groupedBy';
+import { dayOfClose } from './takingRows';
+import type { RowAbout } from './yearRow';
+
+/** What says how long something took. */
+export interface HoursNoted {
+  readonly hours: readonly Entry<'hours', Hours>[];
+  readonly closes: readonly DayPaper<'dayClose', DayClose>[];
+  /** In order. */
+  readonly runSteps: readonly Entry<'runStep', RunStep>[];
+  readonly standards: readonly Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>[];
+  readonly runs: Readonly<Record<string, Run>>;
+}
+
+/** Time worked. */
+export interface HourRow {
+  /** The entry or paper that says so. */
+  readonly id: string;
+  readonly day: string;
+  readonly about: RowAbout;
+  readonly minutes: number;
+  readonly element: WorkElement | null;
+  readonly note: string;
+  readonly from: 'noted' | 'close' | 'closePlan' | 'standard';
+  /** Told and not counted: the close of the day says what it took. */
+  readonly isInClose: boolean;
+}
+
+/**
+ * Hours of all years, each once. What a close says a day took is what that day took; what was noted for it beside counts
+ * where it was at the bench. Bench hours of a day count as planned only where neither a run nor a note says them; those of
+ * a run as its standard has them only where it is closed and nobody noted any.
+ */
+export function hourRows(noted: HoursNoted): readonly HourRow[] {
+  const closes = closesInForce(noted.closes);
+  const entries = noted.hours.map(({ id, body }): HourRow => {
+    const { day, minutes, element, note } = body;
+    const isDay = body.for.kind === 'stallDay' && closes.has(body.for.id);
+    return {
+      ...{ id, day, about: body.for, minutes, element, note, from: 'noted' },
+      isInClose: isDay && !benchElements.has(element),
+    };
+  });
+  const runs = closedRuns(noted);
+  return [
+    ...entries,
+    ...[...closes.values()].flatMap((close) =>
+      closeHours(close, entries, daysWithRuns(runs, entries, noted)),
+    ),
+    ...runs.flatMap((run) => standardHours(run, entries)),
+  ];
+}
+
+/** @returns hours of those that count. */
+export const sumOfHours = (rows: readonly HourRow[]): number =>
+  rows.reduce((sum, { minutes, isInClose }) => (isInClose ? sum : sum + minutes), 0) / 60;
+
+/** More than this in a day is a whole night at work, or a slip. */
+export const LONG_DAY_MINUTES = 16 * 60;
+
+/** @returns days on which more was noted than a day has room for, with what was, rising; counted all the same. */
+export function longDays(
+  rows: readonly HourRow[],
+): readonly { readonly day: string; readonly minutes: number }[] {
+  const noted = rows.filter(({ from, isInClose }) => from === 'noted' && !isInClose);
+  return [...groupedBy(noted, ({ day }) => day)]
+    .map(([day, own]) => ({ day, minutes: own.reduce((sum, { minutes }) => sum + minutes, 0) }))
+    .filter(({ minutes }) => minutes > LONG_DAY_MINUTES)
+    .toSorted((one, other) => (one.day < other.day ? -1 : 1));
+}
+
+// Helpers
+
+const benchElements: ReadonlySet<string> = new Set<WorkElement>([
+  ...(['art', 'proof', 'setUp', 'sheets', 'presses', 'finish', 'pack', 'cleanDown'] as const),
+]);
+
+/** @returns stall days for which a run was made whose time is known: it is closed, or somebody noted hours of it. */
+function daysWithRuns(
+  closed: readonly ClosedRun[],
+  entries: readonly HourRow[],
+  { runs }: HoursNoted,
+): ReadonlySet<string> {
+  const timed = new Set(closed.map(({ runId }) => runId));
+  for (const { about } of entries) if (about.kind === 'run') timed.add(about.id);
+  const works = [...timed].flatMap((id) => runs[id]?.works ?? []);
+  return new Set(works.flatMap(({ stallDayId }) => stallDayId ?? []));
+}
+
+function closeHours(
+  { id, body }: DayPaper<'dayClose', DayClose>,
+  entries: readonly HourRow[],
+  hasRun: ReadonlySet<string>,
+): readonly HourRow[] {
+  const { stallDayId, result } = body;
+  const about = { kind: 'stallDay', id: stallDayId } as const;
+  const row = { id, day: dayOfClose(body), about, element: null, note: '', isInClose: false } as const;
+  const hasBench = entries.some((one) => isAbout(one, 'stallDay', stallDayId) && !one.isInClose);
+  const day: HourRow = { ...row, minutes: result.hours * 60, from: 'close' };
+  const bench: HourRow = { ...row, minutes: result.benchHours * 60, from: 'closePlan' };
+  const rows = hasBench || hasRun.has(stallDayId) ? [day] : [day, bench];
+  return rows.filter(({ minutes }) => minutes > 0);
+}
+
+interface ClosedRun {
+  readonly runId: string;
+  readonly day: string;
+  readonly standard: Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>;
+}
+
+/** Runs that are closed and not opened again, with the standard they were closed by. */
+function closedRuns({ runSteps, standards }: HoursNoted): readonly ClosedRun[] {
+  return [...groupedBy(runSteps, ({ body }) => body.runId)].flatMap(([runId, own]) => {
+    const last = own.findLast(({ body: { step } }) => step.what === 'closed' || step.what === 'reopened');
+    if (last?.body.step.what !== 'closed') return [];
+    const named = last.body.standardId;
+    const standard =
+      standards.find(({ id }) => id === named) ?? standards.findLast(({ body }) => body.runId === runId);
+    return standard === undefined ? [] : [{ runId, day: last.body.day, standard }];
+  });
+}
+
+function standardHours({ runId, day, standard }: ClosedRun, entries: readonly HourRow[]): readonly HourRow[] {
+  if (entries.some((one) => isAbout(one, 'run', runId))) return [];
+  const minutes = standard.body.works.reduce((sum, work) => sum + plannedMinutes(work, entries), 0);
+  const about = { kind: 'run', id: runId } as const;
+  if (minutes <= 0) return [];
+  return [
+    { id: standard.id, day, about, minutes, element: null, note: '', from: 'standard', isInClose: false },
+  ];
+}
+
+/** Without what is noted of its order for itself, and of a day of selling without what its close says. */
+function plannedMinutes({ orderId, stallDayId, labour }: StandardWork, entries: readonly HourRow[]): number {
+  if (labour.elements.length === 0) return labour.minutes;
+  const told = entries.filter(
+    (one) =>
+      (orderId !== null && isAbout(one, 'order', orderId)) ||
+      (stallDayId !== null && isAbout(one, 'stallDay', stallDayId)),
+  );
+  const isTold = (element: string) =>
+    told.some((one) => one.element === element) ||
+    (stallDayId !== null && (element === 'selling' || element === 'deliver'));
+  return labour.elements.reduce((sum, { element, minutes }) => (isTold(element) ? sum : sum + minutes), 0);
+}
+
+const isAbout = ({ about }: Pick<HourRow, 'about'>, kind: RowAbout['kind'], id: string): boolean =>
+  about.kind === kind && 'id' in about && about.id === id;

@@ -1,0 +1,34 @@
+import type { StockEntry } from '@/lib/stock/stockEntry';
+import { canonicalText } from '@/lib/stored/canonicalText';
+import type { StockCount } from '@/shared/schemas/stock';
+
+/**
+ * What says how much lay in stock when a year began: all that was noted before, and of piles of which nothing was noted
+ * until then the first count. Whoever begins to count has not bought it that day.
+ *
+ * @param entries in force, in order
+ * @param from the first day of the year, YYYY-MM-DD
+ * @param dayOf the maker's calendar day of a moment
+ */
+export function stockAtStart(
+  entries: readonly StockEntry[],
+  from: string,
+  dayOf: (at: number) => string,
+): readonly StockEntry[] {
+  const seen = new Set<string>();
+  return entries.filter((entry) => {
+    const piles = pilesOf(entry);
+    const isFirst = piles.every((pile) => !seen.has(pile));
+    for (const pile of piles) seen.add(pile);
+    return dayOf(entry.at) < from || (entry.kind === 'stockCount' && isFirst);
+  });
+}
+
+// Helpers
+
+function pilesOf({ kind, body }: StockEntry): readonly string[] {
+  return kind === 'stockTransfer' ? [pileOf(body.from), pileOf(body.to)] : [pileOf(body)];
+}
+
+const pileOf = ({ item, place, grade }: Pick<StockCount, 'item' | 'place' | 'grade'>): string =>
+  canonicalText({ item: item.kind === 'blank' ? { ...item, lot: null } : item, place, grade });

@@ -1,0 +1,226 @@
+import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
+import type { Expense } from '@/shared/schemas/orderEvents';
+import { type DesignResult, type DesignsNoted, designResults } from './designResults';
+import { type DoubtfulPair, doubtfulPairs, expenseRows, type SpendingNoted } from './expenseRows';
+import { type FairResult, fairResults } from './fairResults';
+import { type HourRow, type HoursNoted, hourRows, longDays, sumOfHours } from './hourRows';
+import { machineWear, type WearNoted } from './machineWear';
+import { type OverheadHeld, overheadHeld } from './overheadHeld';
+import { type TakingsNoted, takingRows } from './takingRows';
+import { sumOfRows, type YearRow } from './yearRow';
+import { type DaySpan, isWithin, type YearSpan } from './yearSpan';
+
+/** Everything a year is told by, of all years. Entries in force, in the one order of all devices. */
+export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, WearNoted {
+  readonly orders: readonly DesignsNoted['orders'][number][];
+  readonly plans: DesignsNoted['plans'];
+  readonly statements: DesignsNoted['statements'];
+  readonly taxInside: DesignsNoted['taxInside'];
+  /** Overhead of an hour, currency units; null where it is not known. */
+  readonly overheadPerHour: number | null;
+  /** The yearly overhead pays for worn machines, so that their wear is held against it. */
+  readonly wearInOverhead: boolean;
+  /** What lay in stock at the beginning and at the end, or today; null where that is not reckoned. */
+  readonly stock: { readonly atStart: StockWorth; readonly atEnd: StockWorth } | null;
+}
+
+/** Stock at what was paid for it. */
+export interface StockWorth {
+  /** In the currency of the workshop, whole minor units. */
+  readonly paidMinor: number;
+  /** Piles of which some lie there that nobody knows the price of, or that were paid in another currency. */
+  readonly unknown: number;
+}
+
+/** Money of one month or of all twelve, whole minor units. */
+interface SpanMoney extends DaySpan {
+  readonly takingsMinor: number;
+  readonly expensesMinor: number;
+}
+
+/** What a year comes to, in the currency of the workshop, whole minor units. */
+export interface YearStanding {
+  readonly span: YearSpan;
+  readonly currency: string;
+  /** Of the year, those in no sum among them, by day. */
+  readonly rows: readonly YearRow[];
+  readonly hours: readonly HourRow[];
+  readonly takingsMinor: number;
+  /** By way of selling, the most first. */
+  readonly ways: readonly { readonly sellingWay: string; readonly minor: number }[];
+  readonly feesMinor: number;
+  readonly tinMinor: number;
+  readonly tax: {
+    readonly minor: number /** Takings of which no paper says their tax. */;
+    readonly untoldMinor: number;
+  };
+  /** Without machines, which wear instead. */
+  readonly expensesMinor: number;
+  readonly machinesMinor: number;
+  readonly expenses: readonly { readonly kind: Expense['kind']; readonly minor: number }[];
+  readonly months: readonly SpanMoney[];
+  readonly overhead: OverheadHeld;
+  /** End less beginning; null where it is not reckoned. */
+  readonly stockMinor: number | null;
+  readonly stockUnknown: number;
+  readonly wear: ReturnType<typeof machineWear>;
+  /** Of machines whose wear is known. */
+  readonly wearMinor: number;
+  readonly hoursWorked: number;
+  /** What is left for all hours. */
+  readonly leftMinor: number;
+  /** An hour; null where no hour is known. */
+  readonly payMinor: number | null;
+  readonly other: readonly {
+    readonly currency: string;
+    readonly cameMinor: number;
+    readonly wentMinor: number;
+  }[];
+  readonly doubtful: readonly DoubtfulPair[];
+  readonly longDays: ReturnType<typeof longDays>;
+  /** What plans of the year's closed days reckoned for stall, drive and the rest beyond the expenses noted of stalls. */
+  readonly stallUntoldMinor: number;
+  readonly designs: readonly DesignResult[];
+  readonly fairs: readonly FairResult[];
+}
+
+/** @param today YYYY-MM-DD; a year that goes on has worn its machines as far as it has come */
+export function yearStanding(noted: YearNoted, span: YearSpan, today: string): YearStanding {
+  const { currency } = noted;
+  const all = [...takingRows(noted), ...expenseRows(noted)];
+  const rows = all.filter(({ day }) => isWithin(span, day)).toSorted(byDay);
+  const hours = hourRows(noted)
+    .filter(({ day }) => isWithin(span, day))
+    .toSorted(byDay);
+  const counted = rows.filter(({ leftOut }) => leftOut === null);
+  const wear = machineWear(noted, span, passedShare(span, today));
+  const wearMinor = toMinor(
+    wear.machines.reduce((sum, one) => sum + (one.wear ?? 0), 0),
+    currency,
+  );
+  const stockMinor =
+    noted.stock === null ? null : noted.stock.atEnd.paidMinor - noted.stock.atStart.paidMinor;
+  const money = moneyOf(counted);
+  const tax = taxOf(counted);
+  const hoursWorked = sumOfHours(hours);
+  const leftMinor =
+    money.takingsMinor +
+    money.feesMinor +
+    money.tinMinor -
+    tax.minor -
+    money.expensesMinor +
+    (stockMinor ?? 0) -
+    wearMinor;
+  return {
+    ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
+    months: span.months.map((month) => monthOf(month, counted)),
+    overhead: overheadHeld({
+      ...{ hours, rows: counted, currency, standards: noted.standards, plans: noted.plans },
+      planOfDay: (id) =>
+        noted.closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === id)?.body.planId ??
+        null,
+      ratePerHour: noted.overheadPerHour,
+      wearMinor: noted.wearInOverhead ? wearMinor : 0,
+    }),
+    stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknown, noted.stock.atEnd.unknown),
+    payMinor:
+      hoursWorked === 0
+        ? null
+        : toMinor(fromMinor(leftMinor as MinorUnits, currency) / hoursWorked, currency),
+    other: othersOf(rows),
+    doubtful: doubtfulPairs(rows, noted),
+    longDays: longDays(hours),
+    stallUntoldMinor: stallUntold(noted, counted, span),
+    designs: designResults(noted, span),
+    fairs: fairResults(noted.closes, span),
+  };
+}
+
+// Helpers
+
+/** Those of a day by what says so, so that no order of entries shows. */
+const byDay = (
+  one: { readonly day: string; readonly id: string },
+  other: { readonly day: string; readonly id: string },
+): number => compare(one.day, other.day) || compare(one.id, other.id);
+
+const compare = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
+
+function moneyOf(rows: readonly YearRow[]) {
+  const of = (flow: YearRow['flow']) => rows.filter((row) => row.flow === flow);
+  const machines = of('expense').filter(({ kind }) => kind === 'machine');
+  const others = of('expense').filter(({ kind }) => kind !== 'machine');
+  const ways = new Map<string, number>();
+  for (const row of rows) {
+    if (row.flow === 'taking') ways.set(row.sellingWay, (ways.get(row.sellingWay) ?? 0) + row.amountMinor);
+  }
+  const kinds = new Map<Expense['kind'], number>();
+  for (const row of rows) {
+    if (row.flow === 'expense') kinds.set(row.kind, (kinds.get(row.kind) ?? 0) - row.amountMinor);
+  }
+  return {
+    takingsMinor: sumOfRows(of('taking')),
+    ways: [...ways]
+      .map(([sellingWay, minor]) => ({ sellingWay, minor }))
+      .toSorted((one, other) => other.minor - one.minor || compare(one.sellingWay, other.sellingWay)),
+    feesMinor: sumOfRows(of('fee')),
+    tinMinor: sumOfRows(of('tin')),
+    expensesMinor: 0 - sumOfRows(others),
+    machinesMinor: 0 - sumOfRows(machines),
+    expenses: [...kinds]
+      .map(([kind, minor]) => ({ kind, minor }))
+      .toSorted((one, other) => other.minor - one.minor || compare(one.kind, other.kind)),
+  };
+}
+
+function taxOf(rows: readonly YearRow[]): YearStanding['tax'] {
+  let [minor, untoldMinor] = [0, 0];
+  for (const row of rows) {
+    if (row.flow !== 'taking') continue;
+    if (row.taxMinor === null) untoldMinor += row.amountMinor;
+    else minor += row.taxMinor;
+  }
+  return { minor, untoldMinor };
+}
+
+function monthOf({ from, to }: DaySpan, rows: readonly YearRow[]): SpanMoney {
+  const own = rows.filter(({ day }) => isWithin({ from, to }, day));
+  const of = (flow: YearRow['flow']) => sumOfRows(own.filter((row) => row.flow === flow));
+  return { from, to, takingsMinor: of('taking'), expensesMinor: 0 - of('expense') };
+}
+
+function othersOf(rows: readonly YearRow[]): YearStanding['other'] {
+  const sums = new Map<string, { cameMinor: number; wentMinor: number }>();
+  for (const { currency, amountMinor, leftOut } of rows) {
+    if (leftOut?.why !== 'otherCurrency') continue;
+    const sum = sums.get(currency) ?? { cameMinor: 0, wentMinor: 0 };
+    if (amountMinor >= 0) sum.cameMinor += amountMinor;
+    else sum.wentMinor -= amountMinor;
+    sums.set(currency, sum);
+  }
+  return [...sums]
+    .map(([currency, sum]) => ({ currency, ...sum }))
+    .toSorted((one, other) => compare(one.currency, other.currency));
+}
+
+/** @returns the part of the year that has passed with the end of today, 0 to 1 */
+function passedShare({ from, to }: DaySpan, today: string): number {
+  const dayOf = (day: string) => Date.parse(`${day}T00:00:00Z`) / 86_400_000;
+  const long = dayOf(to) - dayOf(from) + 1;
+  return Math.min(1, Math.max(0, (dayOf(today) - dayOf(from) + 1) / long));
+}
+
+function stallUntold(
+  { closes, plans, currency }: YearNoted,
+  rows: readonly YearRow[],
+  span: DaySpan,
+): number {
+  const closed = fairResults(closes, span).filter((fair) => fair.currency === currency);
+  const reckoned = closed.reduce((sum, { stallDayId }) => {
+    const planId = closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === stallDayId)
+      ?.body.planId;
+    return sum + (plans.find(({ id }) => id === planId)?.body.costs.cash ?? 0);
+  }, 0);
+  const noted = 0 - sumOfRows(rows.filter(({ flow, kind }) => flow === 'expense' && kind === 'stall'));
+  return Math.max(0, toMinor(reckoned, currency) - noted);
+}
