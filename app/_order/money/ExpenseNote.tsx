@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { type FileDraft, OneFile } from '@/app/_attachments/OneFile';
 import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
@@ -8,7 +9,6 @@ import { TextField } from '@/app/_fields/TextField';
 import { useTypedChoice, useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
-import { type FileDraft, OneFile } from '@/app/_order/notes/OneFile';
 import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
