@@ -20,7 +20,7 @@ export interface SupplyOrderLine {
   readonly each: number | null;
 }
 
-interface SupplyOrderAsked {
+export interface SupplyOrderAsked {
   readonly supplierId: string;
   readonly supplier: Supplier;
   readonly workshop: Workshop;
