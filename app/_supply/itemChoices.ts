@@ -1,6 +1,7 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { itemName } from '@/app/_words/supply/itemWords';
-import { itemKey, sameItem } from '@/lib/buying/sameItem';
+import { sameItem } from '@/lib/buying/sameItem';
+import { supplyKey } from '@/lib/buying/supplyKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 
 /** A thing to choose among all that can be bought. */
@@ -18,7 +19,7 @@ export function itemChoices(workspace: Shelves): readonly ItemChoice[] {
   const { blanks, workshop, consumables, suppliers } = workspace;
   const choice = (group: string, item: SupplyItem): ItemChoice => ({
     ...{ group, item },
-    value: itemKey(item),
+    value: supplyKey(item),
     label: itemName(item, workspace),
   });
   const offered = Object.values(suppliers).flatMap(({ offers }) => offers.map(({ item }) => item));

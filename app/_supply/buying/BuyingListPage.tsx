@@ -12,9 +12,9 @@ import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
 import styles from '@/app/_supply/Supply.module.css';
-import { AnswerMissing } from '@/app/_workers/AnswerMissing';
-import { buyingAnswer, sparesWords, togetherWords, upperWords } from '@/app/_words/supply/buyingWords';
 import { buyingTroubleWords } from '@/app/_words/supply/buyingTroubleWords';
+import { buyingAnswer, sparesWords, togetherWords, upperWords } from '@/app/_words/supply/buyingWords';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/supply';
@@ -61,7 +61,9 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
       <AnswerMissing what="What is to be bought could not be worked out" failure={failure} />
       <p className={styles.answer} role="status">
         {plan === null ? 'Working it out…' : buyingAnswer(plan, earliest(plan), formatter, locale)}
-        {plan !== null && isWaiting && <span className={styles.quiet}> A newer one is being worked out.</span>}
+        {plan !== null && isWaiting && (
+          <span className={styles.quiet}> A newer one is being worked out.</span>
+        )}
       </p>
       {plan !== null && <Troubles {...{ on, plan }} />}
       <Card>

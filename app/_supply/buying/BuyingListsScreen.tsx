@@ -15,8 +15,8 @@ import styles from '@/app/_supply/Supply.module.css';
 import { listLine } from '@/app/_words/supply/listWords';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/supply';
-import { WorkChoices } from './WorkChoices';
 import { workChoices, worksOf } from './buyingWorks';
+import { WorkChoices } from './WorkChoices';
 
 /** Every buying list, and a new one. */
 export function BuyingListsScreen() {

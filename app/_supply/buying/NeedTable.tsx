@@ -80,4 +80,3 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
     </tr>
   );
 }
-

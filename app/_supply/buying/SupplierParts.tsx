@@ -52,7 +52,8 @@ function PartOf({ on, plan, part, sent }: PartProps) {
   const purchases = part.rows.flatMap((at) => plan.rows[at]?.purchase ?? []);
   const lines = purchases.map((purchase): SupplyOrderLine => {
     const { name, size, unit } = itemWords(purchase.item, workspace);
-    const { item, articleNumber, quantity, packSize } = purchase;
+    const { item, articleNumber, quantity } = purchase;
+    const packSize = purchase.packSize ?? 1;
     return {
       ...{ item, name, articleNumber, quantity, packSize },
       size: size === name ? '' : size,
@@ -85,11 +86,7 @@ function PartOf({ on, plan, part, sent }: PartProps) {
             {isOut ? 'Order again' : 'Order'}
           </Button>
         )}
-        <Button
-          expanded={open === 'goods'}
-          spoken={`Goods in, ${part.name}`}
-          onPress={() => toggle('goods')}
-        >
+        <Button expanded={open === 'goods'} spoken={`Goods in, ${part.name}`} onPress={() => toggle('goods')}>
           Goods in
         </Button>
       </div>

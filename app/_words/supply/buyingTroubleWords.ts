@@ -7,7 +7,11 @@ import type { SupplyItem } from '@/shared/schemas/supply';
 export function buyingTroubleWords(
   trouble: BuyingTrouble,
   names: { readonly item: (item: SupplyItem) => string; readonly supplier: (id: string | null) => string },
-  { currency, formatter, locale }: { readonly currency: string; readonly formatter: Formatter; readonly locale: string },
+  {
+    currency,
+    formatter,
+    locale,
+  }: { readonly currency: string; readonly formatter: Formatter; readonly locale: string },
 ): string {
   const number = (value: number) => formatter.number(value);
   switch (trouble.what) {

@@ -20,7 +20,9 @@ export function buyingAnswer(
 ): string {
   const bought = plan.rows.filter(({ purchase }) => (purchase?.quantity ?? 0) > 0);
   if (bought.length === 0)
-    return plan.rows.length === 0 ? 'Nothing is needed yet.' : 'Nothing is to be bought: all of it lies at home.';
+    return plan.rows.length === 0
+      ? 'Nothing is needed yet.'
+      : 'Nothing is to be bought: all of it lies at home.';
   const { cash, currency } = plan;
   const unknown = plan.suppliers.some(({ freightMinor }) => freightMinor === null);
   const sum = `${minorMoney(cash.totalMinor, currency, locale)}${unknown ? ' without freight that nobody has told' : cash.freightMinor > 0 ? ' with freight' : ''}`;
@@ -57,8 +59,10 @@ function thingsWords(bought: readonly BuyingRow[], formatter: Formatter): string
 }
 
 const isAlone = (...groups: readonly (readonly unknown[])[]) => groups.every(({ length }) => length === 0);
-const oneOther = (...groups: readonly (readonly unknown[])[]) => (isAlone(...groups) ? 'thing' : 'other thing');
-const manyOthers = (...groups: readonly (readonly unknown[])[]) => (isAlone(...groups) ? 'things' : 'other things');
+const oneOther = (...groups: readonly (readonly unknown[])[]) =>
+  isAlone(...groups) ? 'thing' : 'other thing';
+const manyOthers = (...groups: readonly (readonly unknown[])[]) =>
+  isAlone(...groups) ? 'things' : 'other things';
 
 export const coverWords: Readonly<Record<Cover, { readonly name: string; readonly for: string }>> = {
   expected: { name: 'As expected', for: 'Supply in a day or two, a patient customer' },
@@ -83,7 +87,11 @@ export const sparesWords =
   'Spares are not lost: plain blanks go back to stock at nearly full worth. They tie up cash, and odd sizes wait longest. The price of a job holds what is expected to be used, never all that is bought.';
 
 /** @returns how likely all sizes are whole where scrap is as high as it may well be. */
-export function upperWords(upper: CoverChoice, chosen: CoverChoice | undefined, formatter: Formatter): string {
+export function upperWords(
+  upper: CoverChoice,
+  chosen: CoverChoice | undefined,
+  formatter: Formatter,
+): string {
   const more = chosen === undefined ? 0 : upper.bought - chosen.bought;
   return `Were scrap as high as it may well be by your log: ${coverFigure(upper, formatter)}${more > 0 ? `, ${formatter.number(more)} more` : ''}.`;
 }
@@ -100,14 +108,22 @@ export function stockWords({ stock }: BuyingRow, formatter: Formatter): string {
 /** @returns the pack a row is bought in, and why more of it is bought than is needed. */
 export function packWords({ purchase }: BuyingRow, formatter: Formatter): string {
   if (purchase === null) return '';
+  const { packs: count, packSize } = purchase;
   const packs =
-    purchase.packSize === 1 ? '' : `${formatter.number(purchase.packs)} × ${formatter.number(purchase.packSize)}`;
+    count === null || packSize === null || packSize === 1
+      ? ''
+      : `${formatter.number(count)} × ${formatter.number(packSize)}`;
   const more = { tier: 'more is cheaper', minimum: 'for the least order', freight: 'freight comes free' };
   return [packs, purchase.more === null ? '' : more[purchase.more]].filter((part) => part !== '').join(', ');
 }
 
 /** @returns what one supplier's part comes to. */
-export function supplierPartWords(part: SupplierPart, currency: string, formatter: Formatter, locale: string): string {
+export function supplierPartWords(
+  part: SupplierPart,
+  currency: string,
+  formatter: Formatter,
+  locale: string,
+): string {
   const money = (minor: number) => minorMoney(minor, currency, locale);
   return [
     `${money(part.goodsMinor)} goods`,

@@ -3,6 +3,7 @@ import type { BuyingList } from '@/shared/schemas/supply';
 /** @returns what stands beside a list's name. */
 export function listLine({ works }: Pick<BuyingList, 'works'>, orders: number): string {
   const jobs = works.length === 1 ? 'one job' : `${works.length} jobs`;
-  const sent = orders === 0 ? 'nothing ordered yet' : orders === 1 ? 'one order sent' : `${orders} orders sent`;
+  const sent =
+    orders === 0 ? 'nothing ordered yet' : orders === 1 ? 'one order sent' : `${orders} orders sent`;
   return `${jobs} · ${sent}`;
 }

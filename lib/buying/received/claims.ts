@@ -1,4 +1,4 @@
-import { itemKey } from '@/lib/buying/sameItem';
+import { supplyKey } from '@/lib/buying/supplyKey';
 import type { Entry } from '@/shared/schemas/happened';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
@@ -62,8 +62,8 @@ export function wrongRows({ rows }: Pick<GoodsIn, 'rows'>): readonly WrongRow[] 
     { item: SupplyItem; faulty: number; faults: WrongRow['faults'][number][]; short: number }
   >();
   for (const { item, faulty, fault, ordered, counted } of rows) {
-    const known = things.get(itemKey(item)) ?? { item, faulty: 0, faults: [], short: 0 };
-    things.set(itemKey(item), {
+    const known = things.get(supplyKey(item)) ?? { item, faulty: 0, faults: [], short: 0 };
+    things.set(supplyKey(item), {
       item,
       faulty: known.faulty + faulty,
       faults: fault === null || known.faults.includes(fault) ? known.faults : [...known.faults, fault],
@@ -71,7 +71,7 @@ export function wrongRows({ rows }: Pick<GoodsIn, 'rows'>): readonly WrongRow[] 
     });
   }
   return [...things.values()].flatMap(({ item, faulty, faults, short }) => {
-    const missing = rows.some((row) => row.ordered !== null && itemKey(row.item) === itemKey(item))
+    const missing = rows.some((row) => row.ordered !== null && supplyKey(row.item) === supplyKey(item))
       ? Math.max(0, short)
       : 0;
     return faulty > 0 || missing > 0 ? [{ item, faulty, faults, missing }] : [];
