@@ -42,4 +42,4 @@ export function itemChoices(workspace: Shelves): readonly ItemChoice[] {
 }
 
 /** Inks that every printer for this work has; others are named by their offers. */
-const CHANNELS = ['cyan', 'magenta', 'yellow', 'black'] as const;
+const CHANNELS = ['Cyan', 'Magenta', 'Yellow', 'Black'] as const;

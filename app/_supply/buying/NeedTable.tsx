@@ -41,9 +41,9 @@ export function NeedTable({ on, plan }: Readonly<{ on: BuyingOnScreen; plan: Buy
 type NeedRowProps = Readonly<{ on: BuyingOnScreen; plan: BuyingPlan; row: BuyingRow }>;
 
 function NeedRow({ on, plan, row }: NeedRowProps) {
-  const { formatter, locale } = on.supply;
+  const { formatter, locale, nameOf } = on.supply;
   const { item, purchase, unit, need, held, chanceWithAll } = row;
-  const name = item.kind === 'blank' && item.size !== row.name ? `${row.name}, ${item.size}` : row.name;
+  const name = nameOf(item);
   const byTheSums = purchase?.quantity ?? Math.max(0, row.toBuy);
   return (
     <tr>
@@ -57,7 +57,7 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
         {formatter.number(need, 1)} {unitOf(unit, need)}
       </td>
       <td data-head="At home">{stockWords(row, formatter)}</td>
-      <td data-head="To buy">
+      <td data-head="To buy" className={styles.held}>
         <NumberField
           label={`To buy of ${name}`}
           labelled

@@ -56,7 +56,7 @@ function PartOf({ on, plan, part, sent }: PartProps) {
     const packSize = purchase.packSize ?? 1;
     return {
       ...{ item, name, articleNumber, quantity, packSize },
-      size: size === name ? '' : size,
+      size: name.endsWith(size) ? '' : size,
       unit: unitOf(unit, packSize > 1 ? 2 : quantity),
       // What the maker reckons with is none of the supplier's business.
       each: purchase.priceIs === 'offered' ? purchase.each : null,

@@ -6,17 +6,18 @@ import type { BuyingList } from '@/shared/schemas/supply';
 
 type Work = BuyingList['works'][number];
 
-/** Something to buy for: an order, a run, a job that nobody waits for. */
+/** Something to buy for: an order, a run, a job that no order asks for. */
 export interface WorkChoice {
   readonly key: string;
-  readonly kind: 'order' | 'run' | 'job';
+  /** `asked`: an order that nobody accepted yet. */
+  readonly kind: 'order' | 'run' | 'asked' | 'job';
   readonly name: string;
   readonly works: readonly Work[];
 }
 
 /**
- * @returns what can be bought for and stands on no list yet: orders that were accepted and whose goods are not here, open
- *   runs, and jobs of neither
+ * @returns what can be bought for and stands on no list yet: orders whose goods are not here, open runs, and jobs of
+ *   neither
  */
 export function workChoices(workspace: ReadyWorkspace, book: OrderBook): readonly WorkChoice[] {
   const { buyingLists, runs, jobs } = workspace;
@@ -29,12 +30,12 @@ export function workChoices(workspace: ReadyWorkspace, book: OrderBook): readonl
     const isWanted =
       isOpen(facts, standing) &&
       standing.side.side === 'open' &&
-      standing.acceptance !== null &&
       !standing.steps.some(({ step }) => placeOf(step.what) >= placeOf('goodsIn'));
     if (!isWanted) return [];
     return [
       {
-        ...{ key: `order ${orderId}`, kind: 'order', name: order.name },
+        ...{ key: `order ${orderId}`, name: order.name },
+        kind: standing.acceptance === null ? 'asked' : 'order',
         works: fresh(order.jobIds.map((jobId) => ({ jobId, orderId }))),
       },
     ];

@@ -36,6 +36,8 @@ export function buyingTroubleWords(
     case 'late':
       return `${names.item(trouble.item)} had to be ordered by ${formatter.day(trouble.orderBy)}: it comes too late for the press. Look for another supplier or a later day.`;
     case 'freightUnknown':
+      if (trouble.supplierId === null)
+        return 'No supplier is named for some of it, so its freight is in no sum. Add an offer of it to a supplier.';
       return `Nobody has told the freight of ${names.supplier(trouble.supplierId)}: it is in no sum. Type it there, 0 where it comes free.`;
     case 'belowMinimum':
       return `The order to ${names.supplier(trouble.supplierId)} is ${minorMoney(trouble.shortMinor, currency, locale)} short of the least they take. Buy more there, or elsewhere.`;

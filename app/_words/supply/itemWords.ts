@@ -51,10 +51,10 @@ export function itemWords(item: SupplyItem, { workshop, blanks, consumables }: I
   }
 }
 
-/** @example 'Club shirt, L' */
+/** @example 'Club shirt, L'; a mug of one size that its name tells, is not called by it twice */
 export function itemName(item: SupplyItem, context: ItemContext): string {
   const { name, size } = itemWords(item, context);
-  return size === '' || size === name ? name : `${name}, ${size}`;
+  return size === '' || name.endsWith(size) ? name : `${name}, ${size}`;
 }
 
 const units: Readonly<Record<Consumable['unit'], readonly [string, string]>> = {

@@ -7,3 +7,9 @@ export function listLine({ works }: Pick<BuyingList, 'works'>, orders: number): 
     orders === 0 ? 'nothing ordered yet' : orders === 1 ? 'one order sent' : `${orders} orders sent`;
   return `${jobs} · ${sent}`;
 }
+
+/** @returns what is bought for, and what it is where that is no order that was accepted. */
+export function workWords(name: string, kind: 'order' | 'run' | 'asked' | 'job'): string {
+  const what = { order: '', run: ', a run', asked: ', not accepted yet', job: '' };
+  return `${name}${what[kind]}`;
+}
