@@ -5,7 +5,7 @@ import { supplyKey } from '@/lib/buying/supplyKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 
 /** A thing to choose among all that can be bought. */
-export interface ItemChoice {
+interface ItemChoice {
   readonly value: string;
   readonly label: string;
   readonly group: string;

@@ -1,5 +1,6 @@
 'use client';
 
+import { useId } from 'react';
 import { NumberField } from '@/app/_fields/NumberField';
 import styles from '@/app/_supply/Supply.module.css';
 import { minorMoney } from '@/app/_words/orders/minorWords';
@@ -44,6 +45,7 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
   const { formatter, locale, nameOf } = on.supply;
   const { item, purchase, unit, need, held, chanceWithAll } = row;
   const name = nameOf(item);
+  const id = useId();
   const byTheSums = purchase?.quantity ?? Math.max(0, row.toBuy);
   return (
     <tr>
@@ -58,7 +60,11 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
       </td>
       <td data-head="At home">{stockWords(row, formatter)}</td>
       <td data-head="To buy" className={styles.held}>
+        <label className="visuallyHidden" htmlFor={id}>
+          To buy of {name}
+        </label>
         <NumberField
+          id={id}
           label={`To buy of ${name}`}
           labelled
           width="narrow"

@@ -3,7 +3,7 @@ import type { Consumable, SupplyItem } from '@/shared/schemas/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Where the names of what is bought stand. */
-export interface ItemContext {
+interface ItemContext {
   readonly workshop: Pick<Workshop, 'sheets' | 'printers'>;
   readonly blanks: Readonly<Record<string, Blank>>;
   readonly consumables: Readonly<Record<string, Consumable>>;

@@ -8,7 +8,7 @@ import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Where prices are kept that a bill can answer. */
-export interface PricedDocuments {
+interface PricedDocuments {
   /** What the store calls the workshop. */
   readonly workshopId: string;
   readonly workshop: Pick<Workshop, 'currency' | 'sheets'>;
@@ -139,8 +139,8 @@ type Held =
   | Exclude<Blank['sizes'][number]['price'], null>
   | Exclude<Workshop['sheets'][number]['price'], null>;
 
-const heldOf = (rate: Held | null): Place['before'] => {
+function heldOf(rate: Held | null): Place['before'] {
   if (rate === null) return null;
   const { count, ...rest } = rate;
   return count === undefined ? rest : { ...rest, count };
-};
+}

@@ -4,7 +4,7 @@ import type { RateTaken } from '@/shared/schemas/learnedEvents';
 type Place = RateTaken['places'][number];
 
 /** Fields of one document that are set, by path. */
-export interface PlacesOfDocument {
+interface PlacesOfDocument {
   readonly kind: Place['kind'];
   readonly id: string;
   readonly fields: readonly { readonly path: Place['path']; readonly value: Place['after'] }[];
