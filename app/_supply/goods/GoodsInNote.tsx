@@ -139,6 +139,17 @@ export function GoodsInNote({
           />
         );
       })}
+      {rows.some(({ ordered, counted }) => ordered !== null && counted === null) && (
+        <div className={styles.acts}>
+          <Button
+            onPress={() =>
+              setRows((now) => now.map((row) => ({ ...row, counted: row.counted ?? row.ordered })))
+            }
+          >
+            All others came as ordered
+          </Button>
+        </div>
+      )}
       <div className={styles.adding}>
         <ChoiceField
           label={rows.length === 0 ? 'What came' : 'Something else that came'}
