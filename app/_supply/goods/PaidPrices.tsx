@@ -8,7 +8,9 @@ import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { paidPlacesWords, paidWords } from '@/app/_words/supply/deliveryWords';
 import type { DeliveryStanding } from '@/lib/buying/received/claims';
 import { type PaidPrice, paidPrices } from '@/lib/buying/received/paidPrices';
-import { placesHeld, takenEdits } from './takenEdits';
+import { takeBack, takeOver } from '@/lib/learning/takeOver';
+import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import { bodyOfKinds, takenEdits } from './takenEdits';
 
 type PaidPricesProps = Readonly<{ supply: SupplyOnScreen; delivery: DeliveryStanding['delivery'] }>;
 
@@ -25,8 +27,11 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
   );
   if (paid.length + taken.length === 0) return null;
   const money = (amount: number) => formatter.smallMoney(amount);
-  const take = ({ item, taken: body }: PaidPrice) =>
-    workspace.note(`Price of ${nameOf(item)}`, [{ kind: 'rateTaken', body }], takenEdits(body, 'after'));
+  const bodyOf = bodyOfKinds(workspace);
+  const take = ({ item, lesson }: PaidPrice) => {
+    const { edits, body } = takeOver(lesson, bodyOf, today);
+    workspace.note(`Price of ${nameOf(item)}`, [{ kind: 'rateTaken', body }], takenEdits(edits));
+  };
   return (
     <div>
       <h4 className={styles.sub}>Prices paid</h4>
@@ -36,21 +41,22 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
             key={nameOf(one.item)}
             acts={
               <Button
-                spoken={`Take over ${money(one.taken.value)} for ${nameOf(one.item)}`}
-                onPress={() => void take(one)}
+                spoken={`Take over ${money(one.lesson.measured)} for ${nameOf(one.item)}`}
+                onPress={() => take(one)}
               >
-                Take over {money(one.taken.value)}
+                Take over {money(one.lesson.measured)}
               </Button>
             }
           >
-            {paidWords(nameOf(one.item), money(one.taken.value), beforeOf(one, money))}
-            <p className={styles.quiet}>{paidPlacesWords(one.taken.places)}</p>
+            {paidWords(nameOf(one.item), money(one.lesson.measured), beforeOf(one, money))}
+            <p className={styles.quiet}>{paidPlacesWords(one.lesson.places)}</p>
           </ListRow>
         ))}
         {taken.map(({ id, body }) => {
           const item = itemOf(body, delivery.body.rows);
           const name = item === null ? 'A price' : nameOf(item);
-          const isHeld = placesHeld(body, workspace);
+          const { edits, left } = takeBack(body, bodyOf);
+          const isHeld = left.length === 0;
           return (
             <ListRow
               key={id}
@@ -63,7 +69,7 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
                     void workspace.note(
                       `Take back the price of ${name}`,
                       [{ kind: 'takeBack', body: { entryId: id } }],
-                      takenEdits(body, 'before'),
+                      takenEdits(edits),
                     )
                   }
                 >
@@ -83,11 +89,11 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
 
 // Helpers
 
-type Taken = PaidPrice['taken'];
+type Taken = RateTaken;
 type Rows = DeliveryStanding['delivery']['body']['rows'];
 
-function beforeOf({ taken }: PaidPrice, money: (amount: number) => string): string | null {
-  const before = taken.places[0]?.before ?? null;
+function beforeOf({ lesson }: PaidPrice, money: (amount: number) => string): string | null {
+  const before = lesson.places[0]?.before ?? null;
   if (before === null || Array.isArray(before)) return null;
   return money(typeof before === 'number' ? before : 'value' in before ? before.value : 0);
 }

@@ -1,8 +1,9 @@
 import { sameItem } from '@/lib/buying/sameItem';
+import type { LearnedPlace, Lesson } from '@/lib/learning/lesson';
 import { MONEY_DIGITS } from '@/shared/decimal';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Blank } from '@/shared/schemas/blank';
-import type { LearnedSubject, RateTaken } from '@/shared/schemas/learnedEvents';
+import type { LearnedSubject } from '@/shared/schemas/learnedEvents';
 import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
 import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -19,8 +20,8 @@ interface PricedDocuments {
 /** A price that was paid and that a document holds otherwise. */
 export interface PaidPrice {
   readonly item: SupplyItem;
-  /** What is entered when it is taken over. */
-  readonly taken: RateTaken;
+  /** What is taken over. */
+  readonly lesson: Lesson;
 }
 
 /**
@@ -48,7 +49,10 @@ export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: st
     return [
       {
         item,
-        taken: { day, subject, value, observations: 1, spread: null, runIds: [], places: [...places] },
+        lesson: {
+          ...{ subject, measured: value, unit: 'money', observations: 1, spread: null, upper: null },
+          ...{ standard: standardOf(places) ?? value, seen: null, runIds: [], places },
+        },
       },
     ];
   });
@@ -61,8 +65,6 @@ export const paidEach = (
 ): number => Number((fromMinor(amountMinor as MinorUnits, currency) / counted).toPrecision(MONEY_DIGITS));
 
 // Helpers
-
-type Place = RateTaken['places'][number];
 
 function subjectOf(item: SupplyItem): LearnedSubject | null {
   switch (item.kind) {
@@ -85,7 +87,7 @@ function ratePlaces(
   value: number,
   { blanks, workshop, workshopId }: PricedDocuments,
   day: string,
-): readonly Place[] {
+): readonly LearnedPlace[] {
   if (item.kind === 'blank') {
     const sizes = blanks[item.blankId]?.sizes ?? [];
     const at = sizes.findIndex(({ name }) => name === item.size);
@@ -94,18 +96,22 @@ function ratePlaces(
     return [
       {
         ...{ kind: 'blank', id: item.blankId, path: ['sizes', at, 'price'], before: heldOf(before) },
-        after: measured(value, 'money/piece', day),
+        after: paidRate(value, 'money/piece', day),
       },
     ];
   }
   if (item.kind !== 'paper') return [];
-  const at = workshop.sheets.findIndex(({ id }) => id === item.sheetId);
-  const sheet = workshop.sheets[at];
+  const sheet = workshop.sheets.find(({ id }) => id === item.sheetId);
   if (sheet === undefined || sheet.price?.value === value) return [];
   return [
     {
-      ...{ kind: 'workshop', id: workshopId, path: ['sheets', at, 'price'], before: heldOf(sheet.price) },
-      after: measured(value, sheet.form === 'roll' ? 'money/m' : 'money/sheet', day),
+      ...{
+        kind: 'workshop',
+        id: workshopId,
+        path: ['sheets', sheet.id, 'price'],
+        before: heldOf(sheet.price),
+      },
+      after: paidRate(value, sheet.form === 'roll' ? 'money/m' : 'money/sheet', day),
     },
   ];
 }
@@ -117,30 +123,39 @@ function offerPlaces(
   value: number,
   supplierId: string | null,
   { suppliers }: PricedDocuments,
-): readonly Place[] {
+): readonly LearnedPlace[] {
   const supplier = supplierId === null ? undefined : suppliers[supplierId];
   if (supplierId === null || supplier === undefined) return [];
-  return supplier.offers.flatMap((offer, at): readonly Place[] => {
+  return supplier.offers.flatMap((offer): readonly LearnedPlace[] => {
     if (!sameItem(offer.item, item)) return [];
     const reached = offer.tiers.findLastIndex(({ from }) => from <= quantity);
     const step = Math.max(0, reached);
     const before = offer.tiers[step]?.each;
     if (before === undefined || before === value) return [];
-    const path = ['offers', at, 'tiers', step, 'each'];
+    const path = ['offers', offer.id, 'tiers', step, 'each'];
     return [{ kind: 'supplier', id: supplierId, path, before, after: value }];
   });
 }
 
-const measured = (value: number, unit: string, day: string): Place['after'] => ({
-  ...{ value, unit, date: day, origin: 'measured', count: 1 },
+const paidRate = (value: number, unit: string, day: string): LearnedPlace['after'] => ({
+  ...{ value, unit, date: day, origin: 'yours' },
 });
 
 type Held =
   | Exclude<Blank['sizes'][number]['price'], null>
   | Exclude<Workshop['sheets'][number]['price'], null>;
 
-function heldOf(rate: Held | null): Place['before'] {
+function heldOf(rate: Held | null): LearnedPlace['before'] {
   if (rate === null) return null;
   const { count, ...rest } = rate;
   return count === undefined ? rest : { ...rest, count };
+}
+
+/** What was reckoned with, where a place holds a price. */
+function standardOf(places: readonly LearnedPlace[]): number | null {
+  for (const { before } of places) {
+    if (typeof before === 'number') return before;
+    if (before !== null && 'value' in before) return before.value;
+  }
+  return null;
 }

@@ -125,7 +125,7 @@ describe('goods in', () => {
     expect(priceNow()).toEqual(before);
     await userEvent.click(screen.getByRole('button', { name: /Sample Mill 59.40/ }));
     await click(/^Take over 4.95/);
-    expect(priceNow()).toMatchObject({ value: 4.95, origin: 'measured', count: 1 });
+    expect(priceNow()).toMatchObject({ value: 4.95, origin: 'yours' });
     expect(supplierNow()?.offers[0]?.tiers[0]?.each).toBe(4.95);
     expect(state().entries.rateTaken).toHaveLength(1);
     await click(/^Take back 4.95/);

@@ -4,12 +4,11 @@ import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { offerEach } from '@/lib/buying/received/offerEach';
 import { paidPrices } from '@/lib/buying/received/paidPrices';
 import { stillToCome } from '@/lib/buying/received/stillToCome';
-import { takenPlaces } from '@/lib/buying/received/takenPlaces';
+import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { blankSchema } from '@/shared/schemas/blank';
 import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
 import { supplierSchema } from '@/shared/schemas/supply';
 import { type FaultClaim, type GoodsIn, goodsInSchema } from '@/shared/schemas/supplyEvents';
-import { setIn } from '@/shared/setIn';
 import { club } from '@/tests/fixtures/clubJob';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
@@ -81,16 +80,11 @@ describe('a price that was paid', () => {
   it('is offered for the blank and for the step of the offer that so many fall into', () => {
     const [one, ...others] = paid([row('M', { amountMinor: 5940 })]);
     expect(others).toEqual([]);
-    expect(one?.taken).toMatchObject({ value: 4.95, subject: { of: 'blankPrice', size: 'M' } });
-    expect(one?.taken.places.map(({ kind, path, after }) => [kind, path.join('.'), after])).toEqual([
-      [
-        'blank',
-        'sizes.1.price',
-        { value: 4.95, unit: 'money/piece', date: TEST_DAY, origin: 'measured', count: 1 },
-      ],
-      ['supplier', 'offers.0.tiers.1.each', 4.95],
+    expect(one?.lesson).toMatchObject({ measured: 4.95, subject: { of: 'blankPrice', size: 'M' } });
+    expect(one?.lesson.places.map(({ kind, path, after }) => [kind, path.join('.'), after])).toEqual([
+      ['blank', 'sizes.1.price', { value: 4.95, unit: 'money/piece', date: TEST_DAY, origin: 'yours' }],
+      ['supplier', 'offers.m.tiers.1.each', 4.95],
     ]);
-    expect(rateTakenSchema.safeParse(one?.taken).success).toBe(true);
   });
 
   it('is no news where it is what is reckoned with, in another currency, or not billed', () => {
@@ -107,17 +101,20 @@ describe('a price that was paid', () => {
     const [one] = paid([row('M', { amountMinor: 5940 })]);
     if (one === undefined) throw new Error('nothing to take over');
     const white = blankSchema.parse(blanks['white-shirt']);
-    const before = { blank: { 'white-shirt': white }, supplier: { mill: supplier } };
-    const at = (to: 'before' | 'after', from: typeof before) =>
-      takenPlaces(one.taken, to).reduce(
-        (now, { kind, id, fields }) =>
-          fields.reduce((body, { path, value }) => setIn(body, [kind, id, ...path], value), now),
-        from,
-      );
-    const taken = at('after', before);
-    expect(taken.blank['white-shirt'].sizes[1]?.price?.value).toBe(4.95);
-    expect(taken.supplier.mill.offers[0]?.tiers[1]?.each).toBe(4.95);
-    expect(JSON.stringify(at('before', taken))).toBe(JSON.stringify(before));
+    const { edits, body } = takeOver(one.lesson, (kind) => (kind === 'blank' ? white : supplier), TEST_DAY);
+    expect(rateTakenSchema.safeParse(body).success).toBe(true);
+    const taken = {
+      blank: withEdits(white, 'blank', 'white-shirt', edits),
+      supplier: withEdits(supplier, 'supplier', 'mill', edits),
+    };
+    expect(taken.blank.sizes[1]?.price?.value).toBe(4.95);
+    expect(taken.supplier.offers[0]?.tiers[1]?.each).toBe(4.95);
+    const back = takeBack(body, (kind) => (kind === 'blank' ? taken.blank : taken.supplier));
+    const after = {
+      blank: withEdits(taken.blank, 'blank', 'white-shirt', back.edits),
+      supplier: withEdits(taken.supplier, 'supplier', 'mill', back.edits),
+    };
+    expect(JSON.stringify(after)).toBe(JSON.stringify({ blank: white, supplier }));
   });
 
   it('by an offer is that of its step, of the first where fewer are bought', () => {
