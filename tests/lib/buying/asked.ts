@@ -21,7 +21,7 @@ export const shirt = (size: string): SupplyItem => ({ kind: 'blank', blankId: 'w
 
 export const supplier = (
   id: string,
-  fields: import('zod').input<typeof supplierSchema>,
+  fields: z.input<typeof supplierSchema>,
 ): { id: string; supplier: Supplier } => ({
   id,
   supplier: supplierSchema.parse(fields),
@@ -29,7 +29,7 @@ export const supplier = (
 
 export const consumable = (
   id: string,
-  fields: import('zod').input<typeof consumableSchema>,
+  fields: z.input<typeof consumableSchema>,
 ): { id: string; consumable: Consumable } => ({ id, consumable: consumableSchema.parse(fields) });
 
 /** So many at home, counted. */
@@ -41,7 +41,7 @@ export const lying = (item: SupplyItem, quantity: number): Pile => ({
 /** A list for the worked example alone, at what its job knows. */
 export function asked(
   fields: Partial<Omit<BuyingAsked, 'list'>> & {
-    readonly list?: Partial<import('zod').input<typeof buyingListSchema>>;
+    readonly list?: Partial<z.input<typeof buyingListSchema>>;
   } = {},
 ): BuyingAsked {
   const { list, ...more } = fields;
