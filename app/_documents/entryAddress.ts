@@ -17,6 +17,9 @@ export function entryAddress(
   { jobs, papers, blanks }: Pick<Workspace, 'papers' | 'blanks'> & { readonly jobs: readonly JobRecord[] },
 ): string | null {
   switch (kind) {
+    case 'goodsIn':
+    case 'faultClaim':
+      return '/making/suppliers';
     case 'inkRefill':
     case 'inkPrints':
       return '/workshop#ink-record';

@@ -1,3 +1,5 @@
+import type { BuyingAsked } from '@/lib/buying/buyingAsked';
+import { planBuying } from '@/lib/buying/planBuying';
 import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
@@ -75,6 +77,13 @@ export type StallStudyName = keyof typeof stallStudies;
 
 export type StallStudyAnswer<Name extends StallStudyName> = ReturnType<(typeof stallStudies)[Name]>;
 
+/** What is asked of a buying list, with everything it is worked out from; it always has an answer. */
+export const buyingStudies = {
+  plan: (asked: BuyingAsked, grid: Grid) => planBuying(asked, grid),
+};
+
+export type BuyingAnswer = ReturnType<(typeof buyingStudies)['plan']>;
+
 /** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
 export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem', 'bench']);
 
@@ -100,4 +109,5 @@ export type StudyRequest =
       readonly asked: QuoteAsked;
       readonly question: unknown;
     }
-  | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked };
+  | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked }
+  | { readonly of: 'buying'; readonly name: keyof typeof buyingStudies; readonly asked: BuyingAsked };

@@ -4,7 +4,7 @@ import { Grid } from '@/lib/grid/evaluateGrid';
 import { LayoutSearch } from '@/lib/layout/layoutSearch';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { JobInput } from '@/shared/schemas/request';
-import { orderStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
+import { buyingStudies, orderStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */
 const grid = new Grid();
@@ -14,6 +14,11 @@ answerQuestions((request: StudyRequest) => ({ answer: answerOf(request), further
 
 function answerOf(request: StudyRequest): unknown {
   if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
+  if (request.of === 'buying') {
+    const { asked, name } = request;
+    const works = asked.works.map((work) => ({ ...work, input: thoroughInput(work.input, search) }));
+    return buyingStudies[name]({ ...asked, works }, grid);
+  }
   const { question } = request;
   if (request.of === 'order') {
     const study = orderStudies[request.name] as (asked: QuoteAsked, grid: Grid, question: unknown) => unknown;

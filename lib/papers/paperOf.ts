@@ -17,6 +17,7 @@ import { deliveryPaper, proofPaper } from './bodies/proofPaper';
 import { type CustomersQuote, confirmationPaper, quotePaper } from './bodies/quotePaper';
 import { type SizeFormBody, sizeFormPaper } from './bodies/sizeFormPaper';
 import { priceCardsPaper, type StallPricesBody, tableListPaper } from './bodies/stallPricesPaper';
+import { type SuppliersOrder, supplyOrderPaper } from './bodies/supplyOrderPaper';
 import type { Paper } from './paper';
 import type { Labels } from './words/englishLabels';
 
@@ -37,7 +38,8 @@ export type PaperSource =
   | { readonly kind: 'tableList'; readonly body: StallPricesBody }
   | { readonly kind: 'priceCards'; readonly body: StallPricesBody }
   | { readonly kind: 'carList'; readonly body: CarListBody }
-  | { readonly kind: 'sizeForm'; readonly body: SizeFormBody };
+  | { readonly kind: 'sizeForm'; readonly body: SizeFormBody }
+  | { readonly kind: 'supplyOrder'; readonly body: SuppliersOrder };
 
 /** @param labels in the body's language, as `labelsFor` gives them */
 export function paperOf(source: PaperSource, labels: Labels): Paper {
@@ -74,6 +76,8 @@ export function paperOf(source: PaperSource, labels: Labels): Paper {
       return carListPaper(source.body, labels);
     case 'sizeForm':
       return sizeFormPaper(source.body, labels);
+    case 'supplyOrder':
+      return supplyOrderPaper(source.body, labels);
     default:
       return source satisfies never;
   }

@@ -40,16 +40,18 @@ export const paperHeading = ({
 });
 
 /** @returns how a paper of an order is written and who writes it, to whomever it goes. */
-export function paperStyle({
+export const paperStyle = ({
   order,
   customer,
   workshop,
-}: Pick<OfPaper, 'order' | 'workshop'> & { readonly customer: Customer | null }): Pick<
-  PaperHeading,
-  'language' | 'locale' | 'length' | 'page' | 'currency' | 'seller'
-> {
-  const { seller, papers, locale, units, currency } = workshop;
-  const language = paperLanguage({ order, customer, workshop });
+}: Pick<OfPaper, 'order' | 'workshop'> & { readonly customer: Customer | null }) =>
+  workshopStyle(workshop, paperLanguage({ order, customer, workshop }));
+
+/** @returns how a workshop writes its papers and who writes them; in its own language unless another is named. */
+export function workshopStyle(
+  { name, seller, papers, locale, units, currency }: Workshop,
+  language = languageOf(locale),
+): Pick<PaperHeading, 'language' | 'locale' | 'length' | 'page' | 'currency' | 'seller'> {
   return {
     language,
     locale: localeOf(language, locale),
@@ -57,7 +59,7 @@ export function paperStyle({
     page: papers.page ?? (letterRegions.includes(regionIn(locale)) ? 'letter' : 'a4'),
     currency,
     seller: {
-      name: seller.name.trim() === '' ? workshop.name : seller.name,
+      name: seller.name.trim() === '' ? name : seller.name,
       tagline: seller.tagline,
       address: seller.address,
       contact: seller.contact,

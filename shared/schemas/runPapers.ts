@@ -159,7 +159,7 @@ export const runStandardSchema = z.strictObject({
 
 /** What is asked of a supplier. It bears no price the supplier did not tell, and nothing of what it is for. */
 export const supplyOrderSchema = z.strictObject({
-  /** 26-03A: the third of 2026 on the device A. */
+  /** 26-003A: the third of 2026 on the device A. */
   number: z.strictObject({
     year: z.int().min(2000).max(9999),
     count: z.int().min(1).max(1e6),
@@ -179,6 +179,7 @@ export const supplyOrderSchema = z.strictObject({
   }),
   language: z.string().max(40),
   locale: z.string().max(40),
+  page: z.enum(['a4', 'letter']),
   currency: currencySchema,
   wantedBy: daySchema.nullable(),
   rows: z

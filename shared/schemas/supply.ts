@@ -54,10 +54,10 @@ export const supplierSchema = z.strictObject({
 });
 
 /** What consumables are counted in. */
-const consumableUnits = ['piece', 'sheet', 'm', 'roll', 'mL'] as const;
+export const consumableUnits = ['piece', 'sheet', 'm', 'roll', 'mL'] as const;
 
 /** What drives the use of a consumable. */
-const consumableDrivers = ['press', 'sheet', 'piece', 'order', 'session'] as const;
+export const consumableDrivers = ['press', 'sheet', 'piece', 'order', 'session'] as const;
 
 /** Tape, protective paper, bags, cards, cartons: what is used up and bought again. */
 export const consumableSchema = z.strictObject({

@@ -42,6 +42,23 @@ test.each([
   await looksRight(page, `${name}-unfolded`);
 });
 
+test.each([1280, 390, 320])('suppliers and a buying list look right, at %d px', async (width) => {
+  const page = await openPage({ path: '/making/suppliers', width });
+  await page.getByRole('textbox', { name: 'New supplier' }).fill('Sample Mill');
+  await page.getByRole('textbox', { name: 'New supplier' }).press('Enter');
+  await page.getByRole('combobox', { name: 'A further offer of' }).selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Add it' }).first().click();
+  await page.getByRole('button', { name: 'Goods in' }).click();
+  await looksRight(page, 'making-suppliers');
+  await page.goto('/making/buying');
+  await page.getByRole('button', { name: 'New list' }).click();
+  await page.getByRole('checkbox', { name: /not accepted yet/ }).check();
+  await page.getByRole('button', { name: 'Make the list' }).click();
+  await page.getByRole('button', { name: 'Order from Sample Mill' }).click();
+  await page.getByRole('button', { name: /^Issue order/ }).waitFor();
+  await looksRight(page, 'making-buying-list');
+});
+
 test.each([1280, 390, 320])('a shop looks right with goods to bring there, at %d px', async (width) => {
   const page = await openPage({ path: '/stall/shops', width });
   await page.getByRole('heading', { level: 1, name: 'Shops' }).waitFor();

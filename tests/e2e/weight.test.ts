@@ -25,6 +25,9 @@ test.each([
   ['/stall', 277],
   ['/stall/spring-fair', 277],
   ['/stall/spring-fair/evening', 277],
+  ['/making/suppliers', 277],
+  ['/making/buying', 277],
+  ['/making/buying/club-list', 277],
 ])(
   'the first script of %s stays under %d kB gzipped, without what only old browsers fetch',
   async (path, mostKilobytes) => {

@@ -1,10 +1,10 @@
 'use client';
 
 import { useMemo } from 'react';
+import { KeptFileButton } from '@/app/_attachments/KeptFileButton';
 import { dayOf } from '@/app/_clock/dayOf';
 import { Button } from '@/app/_controls/Button';
 import { classes } from '@/app/_controls/classes';
-import { KeptFileButton } from '@/app/_order/KeptFileButton';
 import { takingBack, useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { timelineWords } from '@/app/_words/orders/notes/orderTimelineWords';

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { type FileDraft, OneFile } from '@/app/_attachments/OneFile';
 import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { currencyChoices } from '@/app/_fields/currencyChoices';
@@ -9,7 +10,6 @@ import { TextField } from '@/app/_fields/TextField';
 import { useTyped, useTypedChoice, useTypedNumber, useTypedText } from '@/app/_fields/useTyped';
 import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
-import { type FileDraft, OneFile } from '@/app/_order/notes/OneFile';
 import type { StepNoteProps } from '@/app/_order/notes/stepNote';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';

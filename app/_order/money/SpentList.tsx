@@ -1,8 +1,8 @@
 'use client';
 
+import { KeptFileButton } from '@/app/_attachments/KeptFileButton';
 import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
-import { KeptFileButton } from '@/app/_order/KeptFileButton';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { minorMoney } from '@/app/_words/orders/minorWords';

@@ -1,5 +1,6 @@
 'use client';
 
+import { OneFile } from '@/app/_attachments/OneFile';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
@@ -7,7 +8,6 @@ import { answerWayWords } from '@/app/_words/orders/notes/orderStepWords';
 import { textLimits } from '@/shared/limits';
 import { orderEventSchema } from '@/shared/schemas/orderEvents';
 import { choicesOf } from './choicesOf';
-import { OneFile } from './OneFile';
 import type { AnswerTyped } from './useAnswer';
 
 /** Who said yes, how it was said, and what shows it. */

@@ -1,10 +1,10 @@
 'use client';
 
 import { useState } from 'react';
+import type { FileDraft } from '@/app/_attachments/OneFile';
 import { type TypedField, useTypedChoice, useTypedText } from '@/app/_fields/useTyped';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
 import { answerWayWords } from '@/app/_words/orders/notes/orderStepWords';
-import type { FileDraft } from './OneFile';
 import type { OpenForm } from './useOpenForm';
 
 type AnswerWay = keyof typeof answerWayWords;

@@ -1,4 +1,5 @@
 import { stallLabels } from './stallLabels';
+import { supplyLabels } from './supplyLabels';
 
 /*
  * What stands on papers around names and figures, in English. A workshop writes its own beside them, one table a
@@ -240,6 +241,7 @@ export const englishLabels = {
   chargeDelivery: 'Delivery, inside the prices',
 
   ...stallLabels,
+  ...supplyLabels,
 } as const;
 
 export type LabelKey = keyof typeof englishLabels;

@@ -1,6 +1,7 @@
 import { formatNumber } from '@/shared/formatNumber';
 import { formatMinor, fromMinor, type MinorUnits } from '@/shared/money';
 import { numberFormat } from '@/shared/numberFormat';
+import { currencyDigits } from '@/shared/tables/currencies';
 import { inchesFromMm } from '@/shared/units';
 
 /** Figures as a paper writes them. */
@@ -9,7 +10,11 @@ export interface Figures {
   readonly money: (minor: number) => string;
   /** The same without its decimals where they say nothing: 28, and 2.50. */
   readonly price: (minor: number) => string;
+  /** What a supplier asks for one, currency units: with the digits of its currency, and finer ones where it has them. */
+  readonly unitPrice: (amount: number) => string;
   readonly count: (count: number) => string;
+  /** What may be in part: metres, millilitres. */
+  readonly quantity: (quantity: number) => string;
   readonly share: (share: number) => string;
   readonly day: (day: string) => string;
   /** Minutes after midnight, as a clock shows them. */
@@ -42,7 +47,10 @@ export function figuresOf({ language, locale, length, currency }: FigureContext)
       const units = fromMinor(minor as MinorUnits, currency);
       return Number.isInteger(units) ? number(units, 0) : formatMinor(minor as MinorUnits, currency, numbers);
     },
+    unitPrice: (amount) =>
+      formatNumber(amount, numbers, { minDecimals: currencyDigits(currency) ?? 2, maxDecimals: 6 }),
     count: (count) => number(count, 0),
+    quantity: (quantity) => number(quantity, 4),
     share: (share) =>
       numberFormat(numbers, { style: 'percent', maximumFractionDigits: 3 }).format(
         Number(share.toPrecision(12)),

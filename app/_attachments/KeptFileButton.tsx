@@ -1,11 +1,11 @@
 'use client';
 
 import { useState } from 'react';
-import { saveAttachment } from '@/app/_attachments/handOut';
 import { Button } from '@/app/_controls/Button';
 import { lostFileWords } from '@/app/_words/attachments/attachmentWords';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Attachment } from '@/shared/schemas/keptFile';
+import { saveAttachment } from './handOut';
 
 type KeptFileButtonProps = Readonly<{
   attachment: Attachment;

@@ -1,9 +1,9 @@
 'use client';
 
-import { Attachments } from '@/app/_attachments/Attachments';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { Attachment } from '@/shared/schemas/keptFile';
-import styles from './Notes.module.css';
+import { Attachments } from './Attachments';
+import styles from './Attachments.module.css';
 
 /** A file that is kept once what it proves is noted. */
 export interface FileDraft {
@@ -22,7 +22,7 @@ type OneFileProps = Readonly<{
 /** One file that goes with what is noted; a second is told and not taken. */
 export function OneFile({ label, purpose, value, onChange }: OneFileProps) {
   return (
-    <fieldset className={styles.set}>
+    <fieldset className={styles.one}>
       <legend className={styles.legend}>{label}</legend>
       <Attachments
         attachments={value === null ? [] : [value.attachment]}

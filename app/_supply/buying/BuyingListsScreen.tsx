@@ -1,0 +1,132 @@
+'use client';
+
+import Link from 'next/link';
+import { useRouter } from 'next/navigation';
+import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { PageHead } from '@/app/_controls/PageHead';
+import { newId } from '@/app/_documents/newId';
+import { EntryForm } from '@/app/_fields/EntryForm';
+import { TextField } from '@/app/_fields/TextField';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
+import styles from '@/app/_supply/Supply.module.css';
+import { listLine } from '@/app/_words/supply/listWords';
+import { mostEntries, textLimits } from '@/shared/limits';
+import { buyingListSchema } from '@/shared/schemas/supply';
+import { workChoices, worksOf } from './buyingWorks';
+import { WorkChoices } from './WorkChoices';
+
+/** Every buying list, and a new one. */
+export function BuyingListsScreen() {
+  return <WithWorkspace>{(workspace) => <BuyingLists workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+function BuyingLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const book = useOrderBook(workspace);
+  const [isNew, setNew] = useState(false);
+  const lists = Object.entries(workspace.buyingLists);
+  const [open, away] = [
+    lists.filter(([, { archivedOn }]) => archivedOn === null),
+    lists.filter(([, { archivedOn }]) => archivedOn !== null),
+  ];
+  const rows = (some: typeof lists) => (
+    <ul className={styles.list}>
+      {some.map(([id, list]) => (
+        <li key={id} className={styles.line}>
+          <h2 className={styles.sub}>
+            <Link href={`/making/buying/${id}`}>
+              <bdi>{list.name}</bdi>
+            </Link>
+          </h2>
+          <p className={styles.quiet}>
+            {listLine(
+              list,
+              workspace.papers.supplyOrder.filter(
+                ({ body, withdrawn }) => body.buyingListId === id && !withdrawn,
+              ).length,
+            )}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+  return (
+    <>
+      <MakingLinks here="/making/buying" />
+      <PageHead
+        title="Buying"
+        line="What is to be bought, from whom and by when."
+        aside={
+          <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
+            New list
+          </Button>
+        }
+      />
+      {isNew && <NewList {...{ workspace, book }} />}
+      {open.length === 0 ? <p className={styles.none}>No list yet.</p> : rows(open)}
+      {away.length > 0 && (
+        <section aria-labelledby="put-away">
+          <h2 className={styles.heading} id="put-away">
+            Put away
+          </h2>
+          {rows(away)}
+        </section>
+      )}
+    </>
+  );
+}
+
+function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book: OrderBook }>) {
+  const router = useRouter();
+  const choices = workChoices(workspace, book);
+  const [chosen, setChosen] = useState<readonly string[]>(() =>
+    choices.flatMap(({ key, kind }) => (kind === 'order' ? [key] : [])),
+  );
+  const [typed, setName] = useState<string | null>(null);
+  const picked = choices.filter(({ key }) => chosen.includes(key));
+  const longest = textLimits(buyingListSchema, ['name']).longest;
+  const name = (typed ?? picked.map((one) => one.name).join(', ')).trim().slice(0, longest);
+  const works = worksOf(picked);
+  const most = mostEntries(buyingListSchema, ['works']);
+  const missing =
+    works.length === 0
+      ? 'What it is for comes first.'
+      : works.length > most
+        ? `A list holds ${most} jobs at most: choose fewer, and make a second list.`
+        : name === ''
+          ? 'The name is missing.'
+          : undefined;
+  const add = () => {
+    const id = newId();
+    const body = buyingListSchema.parse({ name, works });
+    if (workspace.edit(name, [{ do: 'add', kind: 'buyingList', id, body }]).state === 'shown')
+      router.push(`/making/buying/${id}`);
+  };
+  return (
+    <div className={styles.framed}>
+      <EntryForm label="New list" className={styles.form} missing={missing} onEnter={add}>
+        <WorkChoices
+          {...{ choices, chosen }}
+          onToggle={(key, isOn) =>
+            setChosen((now) => (isOn ? [...now, key] : now.filter((one) => one !== key)))
+          }
+        />
+        <TextField
+          label="Name of the list"
+          value={name}
+          {...textLimits(buyingListSchema, ['name'])}
+          onCommit={setName}
+        />
+        <div className={styles.acts}>
+          <Button type="submit" kind="strong" blockedBy={missing}>
+            Make the list
+          </Button>
+        </div>
+      </EntryForm>
+    </div>
+  );
+}

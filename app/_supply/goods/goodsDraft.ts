@@ -1,0 +1,62 @@
+import { deliveryMissing } from '@/app/_words/supply/deliveryWords';
+import { sameItem } from '@/lib/buying/sameItem';
+import { toMinor } from '@/shared/money';
+import type { SupplyItem } from '@/shared/schemas/supply';
+import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { GoodsFault } from '@/shared/tables/faults';
+
+/** One thing of a delivery as it is typed. */
+export interface GoodsRowDraft {
+  readonly key: string;
+  readonly item: SupplyItem;
+  /** Null of what nobody ordered. */
+  readonly ordered: number | null;
+  /** Null while nobody counted: it is not noted then. */
+  readonly counted: number | null;
+  readonly faulty: number | null;
+  readonly fault: GoodsFault | null;
+  readonly lot: string;
+  /** Of all that were counted, currency units; null where the bill is not here yet. */
+  readonly amount: number | null;
+}
+
+/** @returns a row that nobody counted yet. */
+export const uncounted = (key: string, item: SupplyItem, ordered: number | null): GoodsRowDraft => ({
+  ...{ key, item, ordered },
+  counted: null,
+  faulty: null,
+  fault: null,
+  lot: '',
+  amount: null,
+});
+
+/** @returns what keeps rows from being noted; undefined once nothing does. */
+export function goodsMissing(
+  rows: readonly GoodsRowDraft[],
+  nameOf: (item: SupplyItem) => string,
+): string | undefined {
+  const counted = rows.filter((row) => row.counted !== null);
+  if (counted.length === 0) return deliveryMissing.rows;
+  const beyond = counted.find(({ counted: came, faulty }) => (faulty ?? 0) > (came ?? 0));
+  if (beyond !== undefined) return deliveryMissing.faultyBeyond(nameOf(beyond.item));
+  const unsaid = counted.find(({ faulty, fault }) => (faulty ?? 0) > 0 && fault === null);
+  return unsaid === undefined ? undefined : deliveryMissing.faultUnsaid(nameOf(unsaid.item));
+}
+
+/** @returns rows as they are noted; those that nobody counted are still to come. */
+export const goodsRows = (rows: readonly GoodsRowDraft[], currency: string): GoodsIn['rows'] =>
+  rows.flatMap(({ item, ordered, counted, faulty, fault, lot, amount }, at) => {
+    if (counted === null) return [];
+    // A second lot of one thing was ordered with the first.
+    const isTold = rows.slice(0, at).some((row) => row.counted !== null && sameItem(row.item, item));
+    return [
+      {
+        ...{ item, counted },
+        ordered: isTold && ordered === null ? 0 : ordered,
+        faulty: faulty ?? 0,
+        fault: (faulty ?? 0) > 0 ? fault : null,
+        lot: lot.trim() === '' ? null : lot.trim(),
+        amountMinor: amount === null ? null : toMinor(amount, currency),
+      },
+    ];
+  });

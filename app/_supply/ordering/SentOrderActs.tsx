@@ -1,0 +1,46 @@
+'use client';
+
+import { useEffect, useState } from 'react';
+import { Button } from '@/app/_controls/Button';
+import { FileActions } from '@/app/_papers/FileActions';
+import type { SentOrder, SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
+import { orderNumberText } from '@/shared/orderNumberText';
+
+type SentOrderActsProps = Readonly<{ supply: SupplyOnScreen; order: SentOrder }>;
+
+/** What can be done with an order that went out: sent, saved, withdrawn. */
+export function SentOrderActs({ supply: { workspace }, order }: SentOrderActsProps) {
+  const { readFile, withdraw } = workspace;
+  const [content, setContent] = useState<Blob | 'lost' | null>(null);
+  const name = `Order ${orderNumberText(order.body.number)}`;
+  const id = order.file?.sha256 ?? null;
+  useEffect(() => {
+    if (id === null) return setContent('lost');
+    let isStale = false;
+    void readFile(id).then((file) => {
+      if (!isStale) setContent(file?.content ?? 'lost');
+    });
+    return () => {
+      isStale = true;
+    };
+  }, [id, readFile]);
+  return (
+    <>
+      <FileActions
+        name={order.file?.name ?? `${name}.pdf`}
+        content={content instanceof Blob ? content : null}
+        spoken={name}
+        blockedBy={content === 'lost' ? 'The file is not on this device any more.' : undefined}
+      />
+      {!order.withdrawn && (
+        <Button
+          kind="quiet"
+          spoken={`Withdraw ${name}`}
+          onPress={() => void withdraw(`Withdraw ${name}`, order.id, 'other')}
+        >
+          Withdraw
+        </Button>
+      )}
+    </>
+  );
+}

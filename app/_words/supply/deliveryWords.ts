@@ -1,0 +1,153 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { minorMoney } from '@/app/_words/orders/minorWords';
+import type { DeliveryStanding, WrongRow } from '@/lib/buying/received/claims';
+import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { GoodsFault } from '@/shared/tables/faults';
+
+/** What can be wrong with goods as they come. */
+export const goodsFaultWords: Readonly<Record<GoodsFault, string>> = {
+  hole: 'a hole',
+  stain: 'a stain',
+  coating: 'the coating',
+  seam: 'a seam',
+  label: 'the label',
+  wrongSize: 'another size than said',
+  wrongColour: 'another colour than said',
+  other: 'something else',
+};
+
+type Row = GoodsIn['rows'][number];
+
+/** @returns what is to be seen of a row at a glance: faulty, more or fewer than ordered; nothing where all is well. */
+export function rowMarks(
+  { ordered, counted, faulty, fault }: Row,
+  answersOrder: boolean,
+  formatter: Formatter,
+): readonly string[] {
+  const number = (count: number) => formatter.number(count, 2);
+  const less = (ordered ?? 0) - counted;
+  return [
+    ...(faulty > 0 ? [`${number(faulty)} faulty${fault === null ? '' : `: ${goodsFaultWords[fault]}`}`] : []),
+    ...(ordered === null && answersOrder && counted > 0 ? ['not ordered'] : []),
+    ...(ordered !== null && less > 0 ? [`${number(less)} fewer than ordered`] : []),
+    ...(ordered !== null && less < 0 ? [`${number(-less)} more than ordered`] : []),
+  ];
+}
+
+/** @returns what a delivery cost, in words. */
+export function deliveryCost(
+  { rows, currency, freightMinor }: Pick<GoodsIn, 'rows' | 'currency' | 'freightMinor'>,
+  locale: string,
+): string {
+  const known = rows.filter((row) => row.amountMinor !== null);
+  const unbilled = rows.length - known.length;
+  const goods = known.reduce((sum, row) => sum + (row.amountMinor ?? 0), 0);
+  const told =
+    known.length === 0
+      ? 'no bill yet'
+      : `${minorMoney(goods, currency, locale)}${unbilled > 0 ? ` without ${unbilled === 1 ? 'one' : unbilled} not billed yet` : ''}`;
+  return freightMinor === null ? told : `${told}, freight ${minorMoney(freightMinor, currency, locale)}`;
+}
+
+/** Sentences of the form that says what is missing. */
+export const deliveryMissing = {
+  rows: 'What came comes first: count a row, or add one.',
+  faultyBeyond: (name: string) =>
+    `More of ${name} are faulty than came. Then fewer than none would be usable: count again.`,
+  faultUnsaid: (name: string) => `What is wrong with ${name} comes first.`,
+} as const;
+
+export const unitPriceTold = (each: string): string => `That is ${each} each.`;
+
+/** @returns how far a claim is. */
+export function claimStateWords({ state, wrong, refunded }: DeliveryStanding, locale: string): string {
+  switch (state) {
+    case 'none':
+      return wrong.some(({ faulty }) => faulty > 0)
+        ? 'faulty goods not claimed yet'
+        : 'fewer came than were ordered';
+    case 'claimed':
+      return 'claimed, not answered yet';
+    case 'refunded':
+      return `refunded: ${refunded.map(({ minor, currency }) => minorMoney(minor, currency, locale)).join(' and ')}`;
+    case 'replaced':
+      return 'replaced';
+    case 'refused':
+      return 'refused';
+    default:
+      return state satisfies never;
+  }
+}
+
+interface ClaimFacts {
+  readonly wrong: readonly (WrongRow & {
+    readonly name: string;
+    readonly counted: number;
+    readonly articleNumber: string;
+  })[];
+  /** Of the delivery, as words. */
+  readonly day: string;
+  readonly orderNumber: string | null;
+  readonly customerNumber: string;
+  readonly from: string;
+}
+
+/** @returns what is sent to the supplier: only what came wrong, and what is asked. */
+export function claimText(
+  { wrong, day, orderNumber, customerNumber, from }: ClaimFacts,
+  formatter: Formatter,
+): string {
+  const number = (count: number) => formatter.number(count, 2);
+  const about = [
+    `Delivery of ${day}`,
+    orderNumber === null ? null : `our order ${orderNumber}`,
+    customerNumber === '' ? null : `our customer number ${customerNumber}`,
+  ].filter((part) => part !== null);
+  const rows = wrong.flatMap(({ name, counted, faulty, faults, missing, articleNumber }) => {
+    const called = articleNumber === '' ? name : `${name} (article ${articleNumber})`;
+    const why = faults.length === 0 ? '' : `: ${faults.map((fault) => goodsFaultWords[fault]).join(', ')}`;
+    return [
+      ...(faulty > 0 ? [`${number(faulty)} of ${number(counted)} ${called} came faulty${why}.`] : []),
+      ...(missing > 0 ? [`${number(missing)} ${called} did not come.`] : []),
+    ];
+  });
+  return [
+    `${about.join(', ')}.`,
+    '',
+    ...rows,
+    '',
+    'Please replace them, or credit what they cost. Tell us whether you want the faulty ones back.',
+    '',
+    from,
+  ].join('\n');
+}
+
+/** @example 'Club shirt, M: paid 4.95 USD, reckoned with 4.83 USD' */
+export function paidWords(name: string, paid: string, before: string | null): string {
+  return before === null
+    ? `${name}: paid ${paid}, no price known before`
+    : `${name}: paid ${paid}, reckoned with ${before}`;
+}
+
+/** @returns where a price would be set, in words. */
+export function paidPlacesWords(
+  places: readonly { readonly kind: 'job' | 'blank' | 'workshop' | 'stallDay' | 'supplier' }[],
+): string {
+  const words = {
+    blank: 'the blank',
+    workshop: 'the paper',
+    supplier: 'the supplier’s offer',
+    job: 'the job',
+    stallDay: 'the stall day',
+  };
+  return `Sets it at ${[...new Set(places.map(({ kind }) => words[kind]))].join(' and ')}.`;
+}
+
+/** @returns what is still open with suppliers, in one line. */
+export function openCount(orders: number, claims: number): string {
+  const parts = [
+    ...(orders > 0 ? [`${orders} ${orders === 1 ? 'order' : 'orders'} to come`] : []),
+    ...(claims > 0 ? [`${claims} ${claims === 1 ? 'claim' : 'claims'} open`] : []),
+  ];
+  return parts.length === 0 ? 'Nothing is on its way, nothing is claimed.' : `${parts.join(', ')}.`;
+}

@@ -1,0 +1,16 @@
+import { sameItem } from '@/lib/buying/sameItem';
+import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
+
+/**
+ * @param quantity how many are bought
+ * @returns what a supplier said one costs, currency units, the cheapest where several offers are of it; null where none is
+ */
+export function offerEach(supplier: Supplier | undefined, item: SupplyItem, quantity: number): number | null {
+  const prices = (supplier?.offers ?? []).flatMap((offer) => {
+    if (!sameItem(offer.item, item)) return [];
+    const reached = offer.tiers.filter(({ from }) => from <= quantity);
+    const tier = reached.at(-1) ?? offer.tiers[0];
+    return tier === undefined ? [] : [tier.each];
+  });
+  return prices.length === 0 ? null : Math.min(...prices);
+}

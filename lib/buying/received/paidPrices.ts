@@ -1,0 +1,161 @@
+import { sameItem } from '@/lib/buying/sameItem';
+import type { LearnedPlace, Lesson } from '@/lib/learning/lesson';
+import { MONEY_DIGITS } from '@/shared/decimal';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { Blank } from '@/shared/schemas/blank';
+import type { LearnedSubject } from '@/shared/schemas/learnedEvents';
+import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
+import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { Workshop } from '@/shared/schemas/workshop';
+
+/** Where prices are kept that a bill can answer. */
+interface PricedDocuments {
+  /** What the store calls the workshop. */
+  readonly workshopId: string;
+  readonly workshop: Pick<Workshop, 'currency' | 'sheets'>;
+  readonly blanks: Readonly<Record<string, Blank>>;
+  readonly suppliers: Readonly<Record<string, Supplier>>;
+}
+
+/** A price that was paid and that a document holds otherwise. */
+export interface PaidPrice {
+  readonly item: SupplyItem;
+  /** What is taken over. */
+  readonly lesson: Lesson;
+}
+
+/**
+ * @param goodsIn a delivery
+ * @param day on which it is taken over, YYYY-MM-DD
+ * @returns the prices it was billed at, each with every place that holds another one: taken over whole, for one bill says
+ *   what is asked now. Nothing of a bill in another currency, or of what was not billed yet; of ink no price is kept by
+ *   channel, so only its offer follows
+ */
+export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: string): readonly PaidPrice[] {
+  if (goodsIn.currency !== documents.workshop.currency) return [];
+  return goodsIn.rows.flatMap(({ item, counted, amountMinor }, at) => {
+    const subject = subjectOf(item);
+    // One thing in several rows, such as lots, is billed at one price: the first of them tells it.
+    const isTold = goodsIn.rows
+      .slice(0, at)
+      .some((row) => row.amountMinor !== null && sameItem(row.item, item));
+    if (subject === null || amountMinor === null || !(counted > 0) || isTold) return [];
+    const value = paidEach({ amountMinor, counted }, goodsIn.currency);
+    const places = [
+      ...ratePlaces(item, value, documents, day),
+      ...offerPlaces(item, counted, value, goodsIn.supplierId, documents),
+    ];
+    if (places.length === 0) return [];
+    return [
+      {
+        item,
+        lesson: {
+          ...{ subject, measured: value, unit: 'money', observations: 1, spread: null, upper: null },
+          ...{ standard: standardOf(places) ?? value, seen: null, runIds: [], places },
+        },
+      },
+    ];
+  });
+}
+
+/** @returns what one was billed at, currency units: 222.75 for 45 is 4.95. */
+export const paidEach = (
+  { amountMinor, counted }: { readonly amountMinor: number; readonly counted: number },
+  currency: string,
+): number => Number((fromMinor(amountMinor as MinorUnits, currency) / counted).toPrecision(MONEY_DIGITS));
+
+// Helpers
+
+function subjectOf(item: SupplyItem): LearnedSubject | null {
+  switch (item.kind) {
+    case 'blank':
+      return { of: 'blankPrice', blankId: item.blankId, size: item.size };
+    case 'paper':
+      return { of: 'sheetPrice', sheetId: item.sheetId };
+    case 'consumable':
+      return { of: 'consumablePrice', consumableId: item.consumableId };
+    case 'ink':
+      return null;
+    default:
+      return item satisfies never;
+  }
+}
+
+/** The blank's or the paper's own price. */
+function ratePlaces(
+  item: SupplyItem,
+  value: number,
+  { blanks, workshop, workshopId }: PricedDocuments,
+  day: string,
+): readonly LearnedPlace[] {
+  if (item.kind === 'blank') {
+    const sizes = blanks[item.blankId]?.sizes ?? [];
+    const at = sizes.findIndex(({ name }) => name === item.size);
+    const before = sizes[at]?.price;
+    if (before === undefined || before?.value === value) return [];
+    return [
+      {
+        ...{ kind: 'blank', id: item.blankId, path: ['sizes', at, 'price'], before: heldOf(before) },
+        after: paidRate(value, 'money/piece', day),
+      },
+    ];
+  }
+  if (item.kind !== 'paper') return [];
+  const sheet = workshop.sheets.find(({ id }) => id === item.sheetId);
+  if (sheet === undefined || sheet.price?.value === value) return [];
+  return [
+    {
+      ...{
+        kind: 'workshop',
+        id: workshopId,
+        path: ['sheets', sheet.id, 'price'],
+        before: heldOf(sheet.price),
+      },
+      after: paidRate(value, sheet.form === 'roll' ? 'money/m' : 'money/sheet', day),
+    },
+  ];
+}
+
+/** The step of the supplier's offers that so many fall into. */
+function offerPlaces(
+  item: SupplyItem,
+  quantity: number,
+  value: number,
+  supplierId: string | null,
+  { suppliers }: PricedDocuments,
+): readonly LearnedPlace[] {
+  const supplier = supplierId === null ? undefined : suppliers[supplierId];
+  if (supplierId === null || supplier === undefined) return [];
+  return supplier.offers.flatMap((offer): readonly LearnedPlace[] => {
+    if (!sameItem(offer.item, item)) return [];
+    const reached = offer.tiers.findLastIndex(({ from }) => from <= quantity);
+    const step = Math.max(0, reached);
+    const before = offer.tiers[step]?.each;
+    if (before === undefined || before === value) return [];
+    const path = ['offers', offer.id, 'tiers', step, 'each'];
+    return [{ kind: 'supplier', id: supplierId, path, before, after: value }];
+  });
+}
+
+const paidRate = (value: number, unit: string, day: string): LearnedPlace['after'] => ({
+  ...{ value, unit, date: day, origin: 'yours' },
+});
+
+type Held =
+  | Exclude<Blank['sizes'][number]['price'], null>
+  | Exclude<Workshop['sheets'][number]['price'], null>;
+
+function heldOf(rate: Held | null): LearnedPlace['before'] {
+  if (rate === null) return null;
+  const { count, ...rest } = rate;
+  return count === undefined ? rest : { ...rest, count };
+}
+
+/** What was reckoned with, where a place holds a price. */
+function standardOf(places: readonly LearnedPlace[]): number | null {
+  for (const { before } of places) {
+    if (typeof before === 'number') return before;
+    if (before !== null && 'value' in before) return before.value;
+  }
+  return null;
+}

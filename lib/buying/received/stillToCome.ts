@@ -1,0 +1,24 @@
+import { supplyKey } from '@/lib/buying/supplyKey';
+import type { SupplyOrder } from '@/shared/schemas/runPapers';
+import type { SupplyItem } from '@/shared/schemas/supply';
+import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+
+/**
+ * @param order as it went out
+ * @param deliveries in force that answer it
+ * @returns what of it is still to come, each thing once, what came whole left out
+ */
+export function stillToCome(
+  order: Pick<SupplyOrder, 'rows'>,
+  deliveries: readonly Pick<GoodsIn, 'rows'>[],
+): readonly { readonly item: SupplyItem; readonly quantity: number }[] {
+  const open = new Map<string, { readonly item: SupplyItem; readonly quantity: number }>();
+  const add = (item: SupplyItem, quantity: number) => {
+    const known = open.get(supplyKey(item));
+    open.set(supplyKey(item), { item, quantity: (known?.quantity ?? 0) + quantity });
+  };
+  for (const { item, quantity } of order.rows) add(item, quantity);
+  for (const { item, counted } of deliveries.flatMap(({ rows }) => rows))
+    if (open.has(supplyKey(item))) add(item, -counted);
+  return [...open.values()].filter(({ quantity }) => quantity > 0);
+}

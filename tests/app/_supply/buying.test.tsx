@@ -1,0 +1,113 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import './supplyStage';
+import { act, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it, vi } from 'vitest';
+import type { StudyRequest } from '@/app/_studies/studies';
+import { BuyingListScreen } from '@/app/_supply/buying/BuyingListScreen';
+import { BuyingListsScreen } from '@/app/_supply/buying/BuyingListsScreen';
+import { buyingListSchema, supplierSchema } from '@/shared/schemas/supply';
+import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
+
+vi.mock('@/app/_studies/shareStudyWorker', async () => {
+  const { buyingStudies, studies } = await import('@/app/_studies/studies');
+  const { grid } = await import('@/tests/fixtures/costed');
+  const answerTo = (request: StudyRequest): unknown => {
+    if (request.of === 'buying') return buyingStudies.plan(request.asked, grid);
+    return request.of === 'job' && request.name === 'bench' ? studies.bench(request.input, grid) : null;
+  };
+  return {
+    shareStudyWorker: () => ({
+      worker: {
+        ask: (_key: string, request: StudyRequest, listener: (answered: unknown) => void) =>
+          queueMicrotask(() =>
+            act(() => listener({ kind: 'answered', isLast: true, answer: answerTo(request) })),
+          ),
+        leave: () => undefined,
+      },
+      giveBack: () => undefined,
+    }),
+  };
+});
+vi.stubGlobal('Worker', class {});
+
+const clubOrder = () => screenStore().getState().kinds.order.documents[0];
+
+/** A list for the job of the club, which a mill sells the shirts for. */
+async function list() {
+  await enter(<BuyingListScreen listId="club-list" />);
+  await act(async () => {
+    const order = clubOrder();
+    if (order === undefined) throw new Error('no order in the example');
+    const works = order.body.jobIds.map((jobId) => ({ jobId, orderId: order.id }));
+    const shirt = (size: string) => ({ kind: 'blank', blankId: 'white-shirt', size }) as const;
+    const offers = ['S', 'M', 'L', 'XL', '2XL', '3XL'].map((size) => ({
+      ...{ id: size, item: shirt(size), articleNumber: `WS-${size}` },
+      tiers: [{ from: 1, each: 4 }],
+    }));
+    const mill = supplierSchema.parse({ name: 'Sample Mill', freight: 9.5, offers });
+    const body = buyingListSchema.parse({ name: 'For the club', works });
+    screenStore().actions.edit('List', [
+      { do: 'add', kind: 'supplier', id: 'mill', body: mill },
+      { do: 'add', kind: 'buyingList', id: 'club-list', body },
+    ]);
+    await new Promise((resolve) => setTimeout(resolve, 0));
+  });
+  await screen.findByText(/^Buy \d/);
+}
+const listNow = () => bodyOf('buyingList', 'club-list');
+
+describe('a buying list', () => {
+  it('says first what to buy, and offers three covers of every size', async () => {
+    await list();
+    // 37 shirts at 0.936: 45 blanks reach three in four, 40 are expected to be used, 50 reach nineteen in twenty.
+    expect(screen.getByText(/^Buy 45 × White shirt/)).toBeInTheDocument();
+    const keys = screen.getAllByRole('radio').map((key) => key.closest('label')?.textContent);
+    expect(keys).toEqual([
+      expect.stringMatching(/40 blanks.*every size whole: 35\.3 %/),
+      expect.stringMatching(/45 blanks.*every size whole: 78\.9 %/),
+      expect.stringMatching(/50 blanks.*every size whole: 95\.1 %/),
+    ]);
+    await userEvent.click(screen.getByRole('radio', { name: /Nineteen in twenty/ }));
+    expect(listNow().cover).toBe('sure');
+    expect(await screen.findByText(/^Buy 50 × White shirt/)).toBeInTheDocument();
+  });
+
+  it('keeps a number that is typed, and follows the sums once it is emptied', async () => {
+    await list();
+    const field = () => screen.getByRole('textbox', { name: 'To buy of White shirt, 100 % polyester, S' });
+    await userEvent.clear(field());
+    await userEvent.type(field(), '9');
+    expect(listNow().held).toEqual([
+      { item: { kind: 'blank', blankId: 'white-shirt', size: 'S' }, quantity: 9 },
+    ]);
+    // Five of S in the cover of 45: four more.
+    expect(await screen.findByText(/^Buy 49 × White shirt/)).toBeInTheDocument();
+    await userEvent.clear(field());
+    expect(listNow().held).toEqual([]);
+    expect(await screen.findByText(/^Buy 45 × White shirt/)).toBeInTheDocument();
+  });
+
+  it('groups by supplier, with what the supplier asks and its freight', async () => {
+    await list();
+    // 45 × 4.00 and freight of 9.50.
+    const mill = screen.getByRole('region', { name: 'Sample Mill' });
+    expect(within(mill).getByText(/180\.00 USD goods · 9\.50 USD freight/)).toBeInTheDocument();
+    expect(within(mill).getByRole('button', { name: 'Order from Sample Mill' })).toBeInTheDocument();
+  });
+
+  it('is made for what waits to be bought, once', async () => {
+    await enter(<BuyingListsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'New list' }));
+    await userEvent.click(screen.getByRole('checkbox', { name: /not accepted yet/ }));
+    await userEvent.click(screen.getByRole('button', { name: 'Make the list' }));
+    const [id] = idsOf('buyingList');
+    expect(bodyOf('buyingList', id ?? '').works).toEqual(
+      clubOrder()?.body.jobIds.map((jobId) => ({ jobId, orderId: clubOrder()?.id })),
+    );
+    await userEvent.click(screen.getByRole('button', { name: 'New list' }));
+    await userEvent.click(screen.getByRole('button', { name: 'New list' }));
+    expect(screen.queryByRole('checkbox', { name: /not accepted yet/ })).toBeNull();
+  });
+});

@@ -1,0 +1,173 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import './supplyStage';
+import { act, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { SuppliersScreen } from '@/app/_supply/SuppliersScreen';
+import { foldStock } from '@/lib/stock/foldStock';
+import { supplierSchema } from '@/shared/schemas/supply';
+import { enter, screenStore, undo } from '@/tests/app/_screens/screens';
+
+const state = () => screenStore().getState();
+const click = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const shirt = (size: string) => ({ kind: 'blank', blankId: 'white-shirt', size }) as const;
+const supplierNow = () => Object.values(state().kinds.supplier.bodies)[0];
+const priceNow = () =>
+  state().kinds.blank.bodies['white-shirt']?.sizes.find(({ name }) => name === 'M')?.price;
+const atHome = () =>
+  foldStock([...state().entries.stockMove, ...state().entries.stockCount]).map(
+    ({ item, quantity }) => `${item.kind === 'blank' ? item.size : item.kind} ${quantity}`,
+  );
+
+/** A mill that offers M at 4.83 and says nothing of L. */
+async function mill() {
+  await enter(<SuppliersScreen />);
+  act(() => {
+    const offers = [{ id: 'm', item: shirt('M'), articleNumber: 'WS-M', tiers: [{ from: 1, each: 4.83 }] }];
+    const body = supplierSchema.parse({ name: 'Sample Mill', customerNumber: 'K 4711', offers });
+    screenStore().actions.edit('Mill', [{ do: 'add', kind: 'supplier', id: 'mill', body }]);
+  });
+}
+
+/** Opens the form, names the mill, adds a row. */
+async function goodsIn(size: string) {
+  await click('Goods in');
+  const form = screen.getByRole('form', { name: 'Goods in' });
+  await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'From' }), 'Sample Mill');
+  await addRow(form, size);
+  return form;
+}
+async function addRow(form: HTMLElement, size: string) {
+  const names = { name: /^(What came|Something else that came)$/ };
+  await userEvent.selectOptions(
+    within(form).getByRole('combobox', names),
+    `White shirt, 100 % polyester, ${size}`,
+  );
+  await userEvent.click(within(form).getByRole('button', { name: 'Add a row' }));
+}
+const type = async (form: HTMLElement, name: string, text: string, at = 0) => {
+  const field = within(form).getAllByRole('textbox', { name })[at];
+  if (field === undefined) throw new Error(`no field ${name}`);
+  await userEvent.clear(field);
+  await userEvent.type(field, text);
+};
+
+describe('the suppliers', () => {
+  it('offer every size of a blank in one step, at what the maker reckons with', async () => {
+    await enter(<SuppliersScreen />);
+    await userEvent.type(screen.getByRole('textbox', { name: 'New supplier' }), 'Sample Mill{Enter}');
+    await userEvent.selectOptions(
+      screen.getByRole('combobox', { name: 'A further offer of' }),
+      'White shirt, 100 % polyester, all sizes',
+    );
+    await userEvent.click(screen.getAllByRole('button', { name: 'Add it' })[0] as HTMLElement);
+    expect(supplierNow()?.offers.map(({ item }) => item.kind === 'blank' && item.size)).toEqual([
+      ...['S', 'M', 'L', 'XL', '2XL', '3XL'],
+    ]);
+    expect(supplierNow()?.offers[1]?.tiers).toEqual([{ from: 1, each: priceNow()?.value }]);
+  });
+
+  it('are not added under a name that is here', async () => {
+    await mill();
+    await userEvent.type(screen.getByRole('textbox', { name: 'New supplier' }), 'sample mill{Enter}');
+    expect(Object.keys(state().kinds.supplier.bodies)).toEqual(['mill']);
+    expect(screen.getByText(/nobody could tell whose goods came/)).toBeInTheDocument();
+  });
+});
+
+describe('goods in', () => {
+  it('are noted with what they lay into stock as one step, faulty ones apart', async () => {
+    await mill();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '12');
+    await type(form, 'Faulty of them', '2');
+    await click('Note the goods in');
+    // What is wrong with them is asked first.
+    expect(state().entries.goodsIn).toEqual([]);
+    await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'What is wrong' }), 'a hole');
+    await type(form, 'All counted cost', '59.40');
+    expect(within(form).getByText('That is 4.95 USD each.')).toBeInTheDocument();
+    await click('Note the goods in');
+    expect(state().entries.goodsIn[0]?.body.rows).toMatchObject([
+      { item: shirt('M'), counted: 12, faulty: 2, fault: 'hole', amountMinor: 5940 },
+    ]);
+    expect(atHome()).toEqual(['M 10']);
+    expect(state().entries.stockMove[0]?.body.unitCost).toEqual({ minor: 495, currency: 'USD' });
+    await undo();
+    expect([...state().entries.goodsIn, ...state().entries.stockMove]).toEqual([]);
+  });
+
+  it('refuse less than none, and more faulty than came', async () => {
+    await mill();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '-3');
+    await click('Note the goods in');
+    expect(state().entries.goodsIn).toEqual([]);
+    expect(within(form).getByText(/-3 is too small: the least here is 0/)).toBeInTheDocument();
+    await type(form, 'Counted', '3');
+    await type(form, 'Faulty of them', '4');
+    await click('Note the goods in');
+    expect(state().entries.goodsIn).toEqual([]);
+    expect(screen.getByRole('button', { name: 'Note the goods in' })).toHaveAttribute(
+      'title',
+      expect.stringContaining('More of White shirt, 100 % polyester, M are faulty than came'),
+    );
+  });
+
+  it('change no price by themselves; taken over by a button, and taken back as it was', async () => {
+    await mill();
+    const before = priceNow();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '12');
+    await type(form, 'All counted cost', '59.40');
+    await click('Note the goods in');
+    expect(priceNow()).toEqual(before);
+    await userEvent.click(screen.getByRole('button', { name: /Sample Mill 59.40/ }));
+    await click(/^Take over 4.95/);
+    expect(priceNow()).toMatchObject({ value: 4.95, origin: 'yours' });
+    expect(supplierNow()?.offers[0]?.tiers[0]?.each).toBe(4.95);
+    expect(state().entries.rateTaken).toHaveLength(1);
+    await click(/^Take back 4.95/);
+    expect(priceNow()).toEqual(before);
+    expect(supplierNow()?.offers[0]?.tiers[0]?.each).toBe(4.83);
+    expect(state().entries.rateTaken).toEqual([]);
+  });
+
+  it('are taken back out with what they laid into stock', async () => {
+    await mill();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '12');
+    await click('Note the goods in');
+    await userEvent.click(screen.getByRole('button', { name: /Sample Mill no bill yet/ }));
+    await click('Take these goods back out');
+    expect([...state().entries.goodsIn, ...state().entries.stockMove]).toEqual([]);
+  });
+});
+
+describe('a claim', () => {
+  it('is written out for the supplier, noted as sent, and closed by what came of it', async () => {
+    await mill();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '12');
+    await type(form, 'Faulty of them', '2');
+    await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'What is wrong' }), 'a stain');
+    await click('Note the goods in');
+    const open = screen.getByRole('region', { name: 'Open claims' });
+    await userEvent.click(within(open).getByRole('button', { name: /Sample Mill/ }));
+    await click('Claim it');
+    expect(
+      screen.getByText(/2 of 12 White shirt, 100 % polyester, M \(article WS-M\) came faulty: a stain\./),
+    ).toBeInTheDocument();
+    await click('Note it as sent');
+    expect(state().entries.faultClaim[0]?.body.step).toMatchObject({
+      what: 'claimed',
+      rows: [{ item: shirt('M'), pieces: 2 }],
+    });
+    await click('Refunded');
+    await userEvent.type(screen.getByRole('textbox', { name: 'Came back' }), '9.90');
+    await click('Note it');
+    expect(state().entries.faultClaim[1]?.body.step).toMatchObject({ what: 'refunded', amountMinor: 990 });
+    expect(screen.queryByRole('region', { name: 'Open claims' })).toBeNull();
+  });
+});

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import { deliveriesOf, isOpen, wrongRows } from '@/lib/buying/received/claims';
+import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
+import { offerEach } from '@/lib/buying/received/offerEach';
+import { paidPrices } from '@/lib/buying/received/paidPrices';
+import { stillToCome } from '@/lib/buying/received/stillToCome';
+import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
+import { blankSchema } from '@/shared/schemas/blank';
+import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
+import { supplierSchema } from '@/shared/schemas/supply';
+import { type FaultClaim, type GoodsIn, goodsInSchema } from '@/shared/schemas/supplyEvents';
+import { club } from '@/tests/fixtures/clubJob';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+
+const shirt = (size: string) => ({ kind: 'blank', blankId: 'white-shirt', size }) as const;
+const row = (size: string, more: Partial<GoodsIn['rows'][number]> = {}): GoodsIn['rows'][number] => ({
+  ...{ item: shirt(size), ordered: 12, counted: 12, faulty: 0, fault: null, lot: null, amountMinor: null },
+  ...more,
+});
+const goods = (rows: GoodsIn['rows'], more: Partial<GoodsIn> = {}): GoodsIn =>
+  goodsInSchema.parse({ day: TEST_DAY, supplierId: 'mill', currency: 'USD', rows, ...more });
+
+const supplier = supplierSchema.parse({
+  name: 'Mill',
+  offers: [
+    {
+      id: 'm',
+      item: shirt('M'),
+      tiers: [
+        { from: 1, each: 5.1 },
+        { from: 10, each: 4.83 },
+      ],
+    },
+    { id: 'l', item: shirt('L'), tiers: [{ from: 6, each: 4.6 }] },
+  ],
+});
+const { workshop, blanks } = club();
+const documents = { workshopId: 'workshop', workshop, blanks, suppliers: { mill: supplier } };
+
+describe('goods that came', () => {
+  it('lie at home without the faulty ones, at what one of all that were billed cost', () => {
+    // 59.40 for 12 is 4.95 each; 2 of 12 faulty leave 10.
+    const noted = goodsInEntries(
+      goods([row('M', { faulty: 2, fault: 'hole', lot: 'B7', amountMinor: 5940 })]),
+    );
+    expect(noted.map(({ kind }) => kind)).toEqual(['goodsIn', 'stockMove']);
+    expect(noted[1]?.body).toEqual({
+      item: { ...shirt('M'), lot: 'B7' },
+      place: { kind: 'home' },
+      grade: 'first',
+      quantity: 10,
+      cause: 'bought',
+      reference: { kind: 'supplier', id: 'mill' },
+      unitCost: { minor: 495, currency: 'USD' },
+    });
+  });
+
+  it('that are faulty throughout lay nothing into stock, and without a bill nothing is said of the cost', () => {
+    const noted = goodsInEntries(goods([row('M', { faulty: 12, fault: 'stain' }), row('L')]));
+    expect(noted.slice(1).map(({ body }) => body)).toMatchObject([
+      { item: { size: 'L' }, quantity: 12, unitCost: null },
+    ]);
+  });
+
+  it('of paper may be in part, whose rest is no noise', () => {
+    const paper = {
+      ...row('M'),
+      item: { kind: 'paper', sheetId: 'roll' } as const,
+      counted: 0.3,
+      faulty: 0.1,
+    };
+    expect(goodsInEntries(goods([paper]))[1]?.body).toMatchObject({ quantity: 0.2 });
+  });
+});
+
+describe('a price that was paid', () => {
+  const paid = (rows: GoodsIn['rows'], more: Partial<GoodsIn> = {}) =>
+    paidPrices(goods(rows, more), documents, TEST_DAY);
+
+  it('is offered for the blank and for the step of the offer that so many fall into', () => {
+    const [one, ...others] = paid([row('M', { amountMinor: 5940 })]);
+    expect(others).toEqual([]);
+    expect(one?.lesson).toMatchObject({ measured: 4.95, subject: { of: 'blankPrice', size: 'M' } });
+    expect(one?.lesson.places.map(({ kind, path, after }) => [kind, path.join('.'), after])).toEqual([
+      ['blank', 'sizes.1.price', { value: 4.95, unit: 'money/piece', date: TEST_DAY, origin: 'yours' }],
+      ['supplier', 'offers.m.tiers.1.each', 4.95],
+    ]);
+  });
+
+  it('is no news where it is what is reckoned with, in another currency, or not billed', () => {
+    const held = blanks['white-shirt']?.sizes.find(({ name }) => name === 'L')?.price?.value ?? 0;
+    const same = { ...supplier.offers[1], tiers: [{ from: 6, each: held }] };
+    const suppliers = { mill: supplierSchema.parse({ ...supplier, offers: [same] }) };
+    const amountMinor = Math.round(held * 1200);
+    expect(paidPrices(goods([row('L', { amountMinor })]), { ...documents, suppliers }, TEST_DAY)).toEqual([]);
+    expect(paid([row('M', { amountMinor: 5940 })], { currency: 'EUR' })).toEqual([]);
+    expect(paid([row('M')])).toEqual([]);
+  });
+
+  it('taken over and back leaves every document bit for bit', () => {
+    const [one] = paid([row('M', { amountMinor: 5940 })]);
+    if (one === undefined) throw new Error('nothing to take over');
+    const white = blankSchema.parse(blanks['white-shirt']);
+    const { edits, body } = takeOver(one.lesson, (kind) => (kind === 'blank' ? white : supplier), TEST_DAY);
+    expect(rateTakenSchema.safeParse(body).success).toBe(true);
+    const taken = {
+      blank: withEdits(white, 'blank', 'white-shirt', edits),
+      supplier: withEdits(supplier, 'supplier', 'mill', edits),
+    };
+    expect(taken.blank.sizes[1]?.price?.value).toBe(4.95);
+    expect(taken.supplier.offers[0]?.tiers[1]?.each).toBe(4.95);
+    const back = takeBack(body, (kind) => (kind === 'blank' ? taken.blank : taken.supplier));
+    const after = {
+      blank: withEdits(taken.blank, 'blank', 'white-shirt', back.edits),
+      supplier: withEdits(taken.supplier, 'supplier', 'mill', back.edits),
+    };
+    expect(JSON.stringify(after)).toBe(JSON.stringify({ blank: white, supplier }));
+  });
+
+  it('by an offer is that of its step, of the first where fewer are bought', () => {
+    expect([1, 9, 10, 50].map((many) => offerEach(supplier, shirt('M'), many))).toEqual([
+      5.1, 5.1, 4.83, 4.83,
+    ]);
+    expect(offerEach(supplier, shirt('L'), 2)).toBe(4.6);
+    expect(offerEach(supplier, shirt('S'), 2)).toBeNull();
+  });
+});
+
+describe('a claim', () => {
+  const entry = <Kind extends string, Body>(kind: Kind, id: string, body: Body) => ({
+    ...{ id, kind, body, version: 1, device: 'deviceaa', count: 1, at: 1 },
+  });
+  const step = (what: FaultClaim['step']) => ({ goodsInId: 'in', day: TEST_DAY, step: what });
+  const rows = [
+    row('M', { counted: 7, faulty: 1, fault: 'hole', lot: 'B7' }),
+    // A second lot of what was ordered once: 7 and 4 of 12 came.
+    row('M', { ordered: 0, counted: 4, faulty: 1, fault: 'stain', lot: 'B8' }),
+    row('XL', { ordered: null, counted: 3 }),
+  ];
+
+  it('is of each thing once, with what did not come; what nobody ordered is not missing', () => {
+    expect(wrongRows({ rows })).toEqual([
+      { item: shirt('M'), faulty: 2, faults: ['hole', 'stain'], missing: 1 },
+    ]);
+  });
+
+  it('is open until the supplier made it good or refused', () => {
+    const delivery = entry('goodsIn', 'in', goods(rows));
+    const claim = (id: string, what: FaultClaim['step']) => entry('faultClaim', id, step(what));
+    const said = claim('1', { what: 'claimed', rows: [{ item: shirt('M'), pieces: 3 }], note: '' });
+    const back = claim('2', { what: 'refunded', amountMinor: 990, currency: 'USD', note: '' });
+    const told = (claims: readonly (typeof said)[]) => deliveriesOf([delivery], claims)[0];
+    const standings = [told([]), told([said]), told([said, back])];
+    expect(standings.map((one) => one && [one.state, isOpen(one)])).toEqual([
+      ['none', true],
+      ['claimed', true],
+      ['refunded', false],
+    ]);
+    expect(standings[2]?.refunded).toEqual([{ currency: 'USD', minor: 990 }]);
+  });
+
+  it('lets come what is still to come of an order, each thing once', () => {
+    const ordered = {
+      rows: [
+        { item: shirt('M'), quantity: 12 },
+        { item: shirt('L'), quantity: 6 },
+      ],
+    };
+    const order = ordered as unknown as Parameters<typeof stillToCome>[0];
+    expect(stillToCome(order, [{ rows }])).toEqual([
+      { item: shirt('M'), quantity: 1 },
+      { item: shirt('L'), quantity: 6 },
+    ]);
+    const all = [row('M'), row('L', { counted: 7 })];
+    expect(stillToCome(order, [{ rows: all }])).toEqual([]);
+  });
+});
