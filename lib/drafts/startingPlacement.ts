@@ -36,6 +36,8 @@ interface Beginning {
   readonly pressId?: string | undefined;
   /** Places that other prints of the piece have. */
   readonly taken?: readonly Position[] | undefined;
+  /** Scrap that runs of its blank measured, by press and place; else it is typical. */
+  readonly measuredScrap?: ((pressId: string, position: Position) => Placement['scrap']) | undefined;
 }
 
 /** A print to begin with, made for its blank: place, size, press, recipe and minutes, all of them typical. */
@@ -68,7 +70,7 @@ export function startingPlacement(beginning: Beginning): Placement {
     pressId: press?.id ?? NONE,
     recipe: startingRecipe(of, units.temperature),
     raisedParts: 'none',
-    scrap: typical(times.scrap.typical, 'share'),
+    scrap: (press && beginning.measuredScrap?.(press.id, position)) ?? typical(times.scrap.typical, 'share'),
     handMinutes: typical(times.handMinutes.typical, 'min'),
     aloneMinutes: typical(times.aloneMinutes.typical, 'min'),
     hotMinutes: typical(times.hotMinutes.typical, 'min'),
