@@ -1,0 +1,38 @@
+import type { StockItem } from '@/shared/schemas/stock';
+import { stockKey } from './stockKey';
+import type { PileValue } from './stockValue';
+
+/** What some stock is worth at what was paid for it. */
+export interface StockWorth {
+  /** By currency, unrounded minor units, the greatest first. */
+  readonly paid: PileValue['paid'];
+  /** Things of which at least some lie there at a cost that nobody knows. */
+  readonly unknownThings: number;
+  /** Things of which more went out somewhere than was ever in: what lies there is not known. */
+  readonly shortThings: number;
+}
+
+/** @returns what piles come to together; nothing where there are none */
+export function stockWorth(values: readonly PileValue[]): StockWorth {
+  const paid = new Map<string, number>();
+  const unknown = new Set<string>();
+  const short = new Set<string>();
+  for (const value of values) {
+    for (const { currency, minor } of value.paid) paid.set(currency, (paid.get(currency) ?? 0) + minor);
+    if (value.unknown > 0) unknown.add(stockKey(value.item));
+    if (value.quantity < 0) short.add(stockKey(value.item));
+  }
+  return {
+    paid: [...paid]
+      .map(([currency, minor]) => ({ currency, minor }))
+      .toSorted((one, other) => other.minor - one.minor),
+    unknownThings: unknown.size,
+    shortThings: short.size,
+  };
+}
+
+/** @returns what is worth something of one thing, wherever it lies */
+export function valuesOf(values: readonly PileValue[], item: StockItem): readonly PileValue[] {
+  const key = stockKey(item);
+  return values.filter((value) => stockKey(value.item) === key);
+}
