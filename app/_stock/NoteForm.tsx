@@ -71,7 +71,8 @@ export function NoteForm({ item, name, unit, piles, shops, currency, formatter, 
   useEffect(() => focusById(many), [many]);
   const set = (change: Partial<StockDraft>) => setDraft((now) => ({ ...now, ...change }));
   const { act, quantity, place, grade, lot } = draft;
-  const here = piles.find((pile) => pile.grade === grade && samePlace(pile.place, place)) ?? null;
+  const asked = act === 'second' ? 'first' : grade;
+  const here = piles.find((pile) => pile.grade === asked && samePlace(pile.place, place)) ?? null;
   const missing = stockMissing(draft);
   const isPieces = isOfPieces(item);
   const isPriced = hasPrice(act, here === null);

@@ -16,7 +16,11 @@ export interface RunDone {
   readonly runActual: readonly Entry<'runActual', RunActual>[];
   readonly stockMove: readonly Entry<'stockMove', StockMove>[];
   /** Shares of its ink by channel; empty where nobody knows them. */
-  readonly inkShares: readonly { readonly printerId: string; readonly name: string; readonly share: number }[];
+  readonly inkShares: readonly {
+    readonly printerId: string;
+    readonly name: string;
+    readonly share: number;
+  }[];
   /** What making one cost; null where nobody knows. */
   readonly costOf: (
     goods: Pick<PiecesMade, 'jobId' | 'lineId' | 'size'>,

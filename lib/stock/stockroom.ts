@@ -43,7 +43,11 @@ export function stockroom(room: Stockroom): readonly StockGroup[] {
   const groups = new Map<string, Building>();
   for (const [id, { name, sizes }] of byName(room.blanks)) {
     for (const size of sizes)
-      add(groups, { kind: 'blank', blankId: id, size: size.name, lot: null }, { group: name, name: size.name });
+      add(
+        groups,
+        { kind: 'blank', blankId: id, size: size.name, lot: null },
+        { group: name, name: size.name },
+      );
   }
   for (const { id, name, form } of room.workshop.sheets)
     add(groups, { kind: 'paper', sheetId: id }, { name, unit: form === 'cut' ? 'sheet' : 'm' });
