@@ -32,7 +32,7 @@ export function stockValue(entries: readonly StockEntry[]): readonly PileValue[]
     settle(stack, change, waiting);
     if (way !== null) onTheWay.set(way, waiting);
   });
-  return tallies.map(({ lying }) => valueOf(stacks.get(canonicalText(lying))));
+  return tallies.map(({ lying }) => pileValue(stacks.get(canonicalText(lying))));
 }
 
 // Helpers
@@ -132,7 +132,7 @@ function add(
   }
 }
 
-function valueOf(stack: Stack | undefined): PileValue {
+function pileValue(stack: Stack | undefined): PileValue {
   if (stack === undefined) throw new Error('a pile without anything noted of it');
   const paid = new Map<string, number>();
   let unknown = 0;
