@@ -5,6 +5,7 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { StockList } from '@/app/_stock/StockList';
 import { formatterFor } from '@/app/_words/formatter';
 import { kindWords, stockroomWords, worthLine } from '@/app/_words/making/stockroomWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -12,6 +13,7 @@ import type { StockGroup } from '@/lib/stock/stockroom';
 import { stockWorth } from '@/lib/stock/stockWorth';
 import { StockGroupFold } from './StockGroupFold';
 import styles from './Stockroom.module.css';
+import { thingsOf } from './thingsOf';
 import { useStockroom } from './useStockroom';
 
 /** Everything that lies in stock: what of it where, what it cost, what is kept for work, and what became of it. */
@@ -47,11 +49,20 @@ function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
               : [own, []];
           if (own.length === 0) return null;
           return (
-            <section key={kind} aria-labelledby={`stock-${kind}`}>
-              <h2 className={styles.heading} id={`stock-${kind}`}>
+            <section key={kind} aria-labelledby={`stock-${kind}-heading`}>
+              <h2 className={styles.heading} id={`stock-${kind}-heading`}>
                 {kindWords[kind]}
               </h2>
-              {folds(shown, 3)}
+              {kind === 'paper' || kind === 'consumable'
+                ? shown.map((group) => (
+                    <StockList
+                      key={group.id}
+                      workspace={workspace}
+                      id={`stock-${kind}`}
+                      things={thingsOf(group, facts, workspace)}
+                    />
+                  ))
+                : folds(shown, 3)}
               {rest.length > 0 && (
                 <Disclosure
                   id="stock-uncounted"

@@ -41,10 +41,8 @@ export function worthLine(
 }
 
 /** What a group is called: its own name, and for finished pieces their job. */
-export function groupName({ kind, name, ofJob }: StockGroup): string {
-  if (kind === 'paper' || kind === 'consumable') return kindWords[kind];
-  return [name ?? stockroomWords.gone, ...(ofJob === null || ofJob === name ? [] : [ofJob])].join(', ');
-}
+export const groupName = ({ name, ofJob }: Pick<StockGroup, 'name' | 'ofJob'>): string =>
+  [name ?? stockroomWords.gone, ...(ofJob === null || ofJob === name ? [] : [ofJob])].join(', ');
 
 /** What a group comes to, in one line. */
 export function groupLine(
