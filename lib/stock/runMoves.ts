@@ -1,20 +1,41 @@
-import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Entry } from '@/shared/schemas/happened';
-import type { BlankFault, Pressing, RunActual, SheetsPrinted } from '@/shared/schemas/runEvents';
+import type { BlankFault, SheetsPrinted } from '@/shared/schemas/runEvents';
 import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
-import type { StockItem, StockMove } from '@/shared/schemas/stock';
+import type { StockItem, StockMove, StockUnitCost } from '@/shared/schemas/stock';
 import { missedMoves } from './missedMoves';
-import { type PiecesMade, piecesMade } from './piecesMade';
 
-/** What is known of a run once it is over; entries in force, in any order, of other runs too. */
+/** What became of the blanks of one size in a run, by its presses. */
+export interface RunPieces {
+  readonly jobId: string;
+  readonly lineId: string;
+  readonly size: string;
+  /** Good pieces that were to come out. */
+  readonly wanted: number;
+  /** That went into the first press. */
+  readonly started: number;
+  /** Lost at any press. */
+  readonly scrap: number;
+  /** Out of the last press. */
+  readonly good: number;
+  readonly seconds: number;
+}
+
+/** What is known of a run once it is over. Entries are in force and of the run, each once. */
 export interface RunDone {
   readonly runId: string;
   readonly standard: Pick<RunStandard, 'works'>;
-  readonly pressing: readonly Entry<'pressing', Pressing>[];
-  readonly blankFault: readonly Entry<'blankFault', BlankFault>[];
-  readonly sheetsPrinted: readonly Entry<'sheetsPrinted', SheetsPrinted>[];
-  readonly runActual: readonly Entry<'runActual', RunActual>[];
-  readonly stockMove: readonly Entry<'stockMove', StockMove>[];
+  /** Every size of the run; none where nobody noted a piece. */
+  readonly pieces: readonly RunPieces[];
+  readonly blankFaults: readonly Pick<Entry<'blankFault', BlankFault>, 'body'>[];
+  readonly sheetsPrinted: readonly Pick<Entry<'sheetsPrinted', SheetsPrinted>, 'body'>[];
+  /** What somebody told of the whole run; null where nobody did. */
+  readonly told: {
+    readonly blanks: number | null;
+    readonly sheets: number | null;
+    readonly inkMl: number | null;
+  };
+  /** All moves in force: those that were booked for the run are found among them. */
+  readonly moves: readonly Pick<Entry<'stockMove', StockMove>, 'body'>[];
   /** Shares of its ink by channel; empty where nobody knows them. */
   readonly inkShares: readonly {
     readonly printerId: string;
@@ -22,9 +43,7 @@ export interface RunDone {
     readonly share: number;
   }[];
   /** What making one cost; null where nobody knows. */
-  readonly costOf: (
-    goods: Pick<PiecesMade, 'jobId' | 'lineId' | 'size'>,
-  ) => NonNullable<StockMove['unitCost']> | null;
+  readonly costOf: (goods: Pick<RunPieces, 'jobId' | 'lineId' | 'size'>) => StockUnitCost | null;
 }
 
 /** What of a run cannot be booked by itself, because nobody said of what it is. */
@@ -46,33 +65,20 @@ export function runMoves(done: RunDone): {
   readonly moves: readonly StockMove[];
   readonly unsaid: readonly RunUnsaid[];
 } {
-  const { runId, standard } = done;
-  const pieces = piecesMade(
-    standard,
-    done.pressing.filter(({ body }) => body.runId === runId),
-  );
-  const faults = inOrder(done.blankFault).filter(({ body }) => body.runId === runId);
-  const told = toldOf(done);
-  const blanks = blankMoves(pieces, faults, told.blanks);
+  const { runId, pieces, told } = done;
+  const blanks = blankMoves(done, told.blanks);
   const sheets = sheetMoves(done, told.sheets);
-  const ink = inkMoves(done, told.ink);
-  const wanted = [...blanks.moves, ...sheets.moves, ...ink.moves, ...finishedMoves(pieces, done)];
+  const ink = inkMoves(done, told.inkMl);
+  const wanted = [...blanks.moves, ...sheets.moves, ...ink.moves, ...finishedMoves(done)];
   const reference = { kind: 'run', id: runId };
   return {
     moves: missedMoves(
       wanted.map((move) => ({ ...move, reference })),
-      done.stockMove
+      done.moves
         .map(({ body }) => body)
         .filter((body) => body.reference?.kind === 'run' && body.reference.id === runId),
     ),
-    unsaid: [
-      ...blanks.unsaid,
-      ...pieces.flatMap(({ size, unfinished }): readonly RunUnsaid[] =>
-        unfinished === 0 ? [] : [{ what: 'unfinished', size, pieces: unfinished }],
-      ),
-      ...sheets.unsaid,
-      ...ink.unsaid,
-    ],
+    unsaid: [...blanks.unsaid, ...pieces.flatMap(unfinishedOf), ...sheets.unsaid, ...ink.unsaid],
   };
 }
 
@@ -89,50 +95,42 @@ const HOME = { place: { kind: 'home' }, grade: 'first' } as const;
 const move = (item: StockItem, quantity: number, cause: Wanted['cause']): readonly Wanted[] =>
   quantity === 0 ? [] : [{ ...HOME, item, quantity, cause, unitCost: null }];
 
-/** Figures of the whole run that somebody told: the last counts. */
-function toldOf({ runId, runActual }: RunDone) {
-  let [blanks, sheets, ink]: [number | null, number | null, number | null] = [null, null, null];
-  for (const { body } of inOrder(runActual)) {
-    if (body.runId !== runId) continue;
-    const { actual } = body;
-    if (actual.of === 'blanks') blanks = actual.quantity;
-    if (actual.of === 'sheets') sheets = actual.quantity;
-    if (actual.of === 'ink') ink = actual.mL;
-  }
-  return { blanks, sheets, ink };
+function unfinishedOf({ size, started, scrap, good, seconds }: RunPieces): readonly RunUnsaid[] {
+  const pieces = started - scrap - good - seconds;
+  return pieces === 0 ? [] : [{ what: 'unfinished', size, pieces }];
 }
 
-function blankMoves(
-  pieces: readonly PiecesMade[],
-  faults: readonly Entry<'blankFault', BlankFault>[],
-  told: number | null,
-): Part {
-  const own = pieces.filter(({ isBrought }) => !isBrought);
-  const item = ({ blankId, size }: Pick<PiecesMade, 'blankId' | 'size'>, lot: string | null): StockItem => ({
-    ...{ kind: 'blank', blankId, size, lot },
+function blankMoves({ standard, pieces, blankFaults }: RunDone, told: number | null): Part {
+  const lines = standard.works.flatMap(({ jobId, lines }) => lines.map((line) => ({ jobId, ...line })));
+  const own = pieces.flatMap((one) => {
+    const line = lines.find(({ jobId, lineId }) => jobId === one.jobId && lineId === one.lineId);
+    return line === undefined || line.isBrought ? [] : [{ ...one, blankId: line.blankId }];
   });
-  const pressed = own.reduce((sum, { begun }) => sum + begun, 0);
-  const faulty = faults.reduce((sum, { body }) => sum + body.pieces, 0);
+  const item = (of: { readonly blankId: string; readonly size: string }, lot: string | null): StockItem => ({
+    ...{ kind: 'blank', blankId: of.blankId, size: of.size, lot },
+  });
+  const pressed = own.reduce((sum, { started }) => sum + started, 0);
+  const faulty = blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
   const more = told === null ? 0 : told - pressed - faulty;
   const only = own.length === 1 ? own[0] : undefined;
   return {
     moves: [
       ...own.flatMap((one) => [
-        ...move(item(one, null), one.spoiled - one.begun - (one === only ? more : 0), 'used'),
-        ...move(item(one, null), -one.spoiled, 'scrapped'),
+        ...move(item(one, null), one.scrap - one.started - (one === only ? more : 0), 'used'),
+        ...move(item(one, null), -one.scrap, 'scrapped'),
       ]),
-      ...faults.flatMap(({ body }) => move(item(body, body.lot), -body.pieces, 'scrapped')),
+      ...blankFaults.flatMap(({ body }) => move(item(body, body.lot), -body.pieces, 'scrapped')),
     ],
     unsaid: more === 0 || only !== undefined ? [] : [{ what: 'blanks', pieces: more }],
   };
 }
 
-function sheetMoves({ runId, standard, sheetsPrinted }: RunDone, told: number | null): Part {
+function sheetMoves({ standard, sheetsPrinted }: RunDone, told: number | null): Part {
   const papers = new Map<string, number>();
   const paperOf = new Map(standard.works.map(({ jobId, sheets }) => [jobId, sheets.sheetId]));
-  for (const { body } of inOrder(sheetsPrinted)) {
+  for (const { body } of sheetsPrinted) {
     const sheetId = paperOf.get(body.jobId);
-    if (body.runId !== runId || sheetId === undefined) continue;
+    if (sheetId === undefined) continue;
     papers.set(sheetId, (papers.get(sheetId) ?? 0) + body.good + body.rejected);
   }
   const [only, ...others] = new Set(paperOf.values());
@@ -157,7 +155,7 @@ function inkMoves({ inkShares }: RunDone, told: number | null): Part {
 }
 
 /** Pieces of an order go to whoever asked for them; what came out beyond them stays. */
-function finishedMoves(pieces: readonly PiecesMade[], { standard, costOf }: RunDone): readonly Wanted[] {
+function finishedMoves({ pieces, standard, costOf }: RunDone): readonly Wanted[] {
   const works = new Map(standard.works.map((work): [string, StandardWork] => [work.jobId, work]));
   return pieces.flatMap(({ jobId, lineId, size, good, seconds, wanted }): readonly Wanted[] => {
     const item = { kind: 'finished', jobId, lineId, size } as const;

@@ -20,6 +20,7 @@ describe('the pages that are kept on the device', () => {
     ['/jobs/club-order/sheet', '/jobs/one/sheet'],
     ['/price-lists/spring', '/price-lists/one'],
     ['/stall/shops', '/stall/shops'],
+    ['/making/stock', '/making/stock'],
     ['/stall/shops/corner', '/stall/shops/one'],
     ['/stall/spring-fair', '/stall/one'],
     ['/jobs/', null],

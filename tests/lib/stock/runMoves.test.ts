@@ -1,19 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { foldStock } from '@/lib/stock/foldStock';
-import { piecesMade } from '@/lib/stock/piecesMade';
 import { type RunDone, runMoves } from '@/lib/stock/runMoves';
 import type { StockMove } from '@/shared/schemas/stock';
-import { clubPressings, clubStandard, noting } from './clubRunDone';
+import { clubPieces, clubStandard } from './clubRunDone';
 
 const inks = ['Cyan', 'Magenta', 'Yellow', 'Black'].map((name) => ({
   ...{ printerId: 'printer', name, share: 0.25 },
 }));
+const nobody = { blanks: null, sheets: null, inkMl: null };
 
 const done = (about: Partial<RunDone> = {}): RunDone => ({
-  runId: 'run',
-  standard: clubStandard,
-  pressing: clubPressings(noting()),
-  ...{ blankFault: [], sheetsPrinted: [], runActual: [], stockMove: [], inkShares: inks },
+  ...{ runId: 'run', standard: clubStandard, pieces: clubPieces, told: nobody },
+  ...{ blankFaults: [], sheetsPrinted: [], moves: [], inkShares: inks },
   costOf: () => null,
   ...about,
 });
@@ -24,6 +21,15 @@ const short = ({ item, grade, quantity, cause }: StockMove) => [
   quantity,
   cause,
 ];
+
+const printed = (good: number, rejected: number, jobId = 'club-order') => ({
+  body: { runId: 'run', standardId: null, jobId, placementId: null, good, rejected, fault: null },
+});
+
+/** Of one size: begun, spoiled, good and seconds. */
+const pieces = (size: string, started: number, scrap: number, good: number, seconds = 0) => ({
+  ...{ jobId: 'club-order', lineId: 'shirts', size, wanted: 4, started, scrap, good, seconds },
+});
 
 /** Of the worked order: 41 blanks used, 37 of them good and 4 scrapped. */
 const blanksOfClub = [
@@ -47,52 +53,47 @@ describe('runMoves', () => {
   });
 
   it('takes out sheets and ink as they were told, ink by its channels', () => {
-    const pen = noting('bbbbbbbb');
-    const { moves, unsaid } = runMoves(
-      done({
-        pressing: [],
-        sheetsPrinted: [pen.sheets(53, 3)],
-        runActual: [
-          pen.actual({ of: 'sheets', quantity: 58, amountMinor: 870 }),
-          pen.actual({ of: 'ink', mL: 44 }),
-        ],
-      }),
-    );
+    const told = { blanks: null, sheets: 58, inkMl: 44 };
+    const { moves, unsaid } = runMoves(done({ pieces: [], sheetsPrinted: [printed(53, 3)], told }));
     expect(moves.map(short)).toEqual([['paper', -58, 'used'], ...inks.map(() => ['ink', -11, 'used'])]);
     expect(unsaid).toEqual([]);
-    expect(runMoves(done({ pressing: [], sheetsPrinted: [pen.sheets(53, 3)] })).moves.map(short)).toEqual([
+    expect(runMoves(done({ pieces: [], sheetsPrinted: [printed(53, 3)] })).moves.map(short)).toEqual([
       ['paper', -56, 'used'],
     ]);
   });
 
-  it('says ink of which no channel is known, and blanks of which no size is', () => {
-    const pen = noting('bbbbbbbb');
+  it('says ink of which no channel is known, blanks of which no size is and sheets of which no paper is', () => {
+    const [work] = clubStandard.works;
+    if (work === undefined) throw new Error('no work');
+    const other = { ...work, jobId: 'other', lines: [], sheets: { ...work.sheets, sheetId: 'tabloid' } };
+    const told = { blanks: 43, sheets: 60, inkMl: 44 };
     const { moves, unsaid } = runMoves(
       done({
-        inkShares: [],
-        runActual: [
-          pen.actual({ of: 'ink', mL: 44 }),
-          pen.actual({ of: 'blanks', quantity: 43, amountMinor: null }),
-        ],
+        ...{ inkShares: [], told, standard: { works: [work, other] } },
+        sheetsPrinted: [printed(50, 3), printed(2, 0, 'other')],
       }),
     );
-    expect(moves.map(short)).toEqual(blanksOfClub);
+    expect(moves.map(short)).toEqual([...blanksOfClub, ['paper', -53, 'used'], ['paper', -2, 'used']]);
     expect(unsaid).toEqual([
       { what: 'blanks', pieces: 2 },
+      { what: 'sheets', sheets: 5 },
       { what: 'ink', mL: 44 },
+    ]);
+  });
+
+  it('takes blanks that were told from the only size there is', () => {
+    const told = { ...nobody, blanks: 7 };
+    expect(runMoves(done({ pieces: [pieces('S', 5, 1, 4)], told })).moves.map(short)).toEqual([
+      ['S', -6, 'used'],
+      ['S', -1, 'scrapped'],
     ]);
   });
 
   it('lays finished pieces home that nobody waits for, seconds in their grade, at what making cost', () => {
     const works = clubStandard.works.map((work) => ({ ...work, orderId: null }));
-    const pen = noting();
-    const pressing = [
-      ...pen.pressings('back', 'S', 6),
-      ...pen.pressings('badge', 'S', 5),
-      ...pen.pressings('badge', 'S', 1, 'second'),
-    ];
+    const own = [pieces('S', 6, 0, 5, 1)];
     const made = runMoves(
-      done({ pressing, standard: { works }, costOf: () => ({ minor: 1113, currency: 'USD' }) }),
+      done({ pieces: own, standard: { works }, costOf: () => ({ minor: 1113, currency: 'USD' }) }),
     ).moves.filter(({ cause }) => cause === 'made');
     expect(made.map(short)).toEqual([
       ['S', 5, 'made'],
@@ -101,7 +102,7 @@ describe('runMoves', () => {
     expect(made.map(({ unitCost }) => unitCost?.minor)).toEqual([1113, 1113]);
     // Four are the order's: one good piece more than that, and the second.
     expect(
-      runMoves(done({ pressing }))
+      runMoves(done({ pieces: own }))
         .moves.filter(({ cause }) => cause === 'made')
         .map(short),
     ).toEqual([
@@ -111,25 +112,17 @@ describe('runMoves', () => {
   });
 
   it('says pieces that were begun and neither finished nor spoiled, and more that came out than went in', () => {
-    const pen = noting();
-    const pressing = [
-      ...pen.pressings('back', 'S', 4),
-      ...pen.pressings('badge', 'S', 3),
-      ...pen.pressings('badge', 'M', 2),
-    ];
-    expect(runMoves(done({ pressing })).unsaid).toEqual([
+    expect(runMoves(done({ pieces: [pieces('S', 4, 0, 3), pieces('M', 0, 0, 2)] })).unsaid).toEqual([
       { what: 'unfinished', size: 'S', pieces: 1 },
       { what: 'unfinished', size: 'M', pieces: -2 },
     ]);
   });
 
   it('counts faulty blanks of the run as spoiled in their lot', () => {
-    const fault = noting('bbbbbbbb').entry('blankFault', {
+    const body = {
       ...{ runId: 'run', blankId: 'shirt', size: 'L', lot: 'A7', pieces: 2, fault: 'hole' as const },
-    });
-    const other = { ...fault, id: 'cccccccc-1', body: { ...fault.body, runId: 'other' } };
-    const { moves } = runMoves(done({ pressing: [], blankFault: [fault, other] }));
-    expect(moves).toMatchObject([
+    };
+    expect(runMoves(done({ pieces: [], blankFaults: [{ body }] })).moves).toMatchObject([
       {
         item: { kind: 'blank', blankId: 'shirt', size: 'L', lot: 'A7' },
         ...{ quantity: -2, cause: 'scrapped' },
@@ -145,50 +138,20 @@ describe('runMoves', () => {
     expect(runMoves(done({ standard: { works } })).moves).toEqual([]);
   });
 
-  it('counts a run once that two devices note and close, in whatever order it arrives', () => {
-    const [here, there] = [noting('aaaaaaaa'), noting('bbbbbbbb')];
-    const half = clubPressings(here);
-    const all = [...half, ...there.pressings('back', 'S', 1), ...there.pressings('badge', 'S', 1)];
-    // Both hold the same entries, some of them twice over.
-    const twice = [...all, ...half].toReversed();
-    const first = runMoves(done({ pressing: half }));
-    const noted = first.moves.map((body, at) => ({
-      ...{ id: `aaaaaaaa-9${at}`, device: 'aaaaaaaa', count: 900 + at, at: 900 + at, version: 1 },
-      ...{ kind: 'stockMove' as const, body },
-    }));
-    expect(runMoves(done({ pressing: half, stockMove: noted })).moves).toEqual([]);
-    const more = runMoves(done({ pressing: twice, stockMove: noted })).moves;
-    // The order waits for four of size S: a fifth stays at home.
-    expect(more.map(short)).toEqual([
+  it('books what differs from what was booked, so that a run that two devices close counts once', () => {
+    const booked = runMoves(done()).moves.map((body) => ({ body }));
+    expect(runMoves(done({ moves: booked })).moves).toEqual([]);
+    // Of another run it knows nothing.
+    const others = booked.map(({ body }) => ({ body: { ...body, reference: { kind: 'run', id: 'other' } } }));
+    expect(runMoves(done({ moves: others })).moves.map(short)).toEqual(blanksOfClub);
+    // The second device noted one more shirt of size S, which came out good: the order waits for four.
+    const more = clubPieces.map((one) => (one.size === 'S' ? { ...one, started: 5, good: 5 } : one));
+    expect(runMoves(done({ pieces: more, moves: booked })).moves.map(short)).toEqual([
       ['S', -1, 'used'],
       ['S', 1, 'made'],
     ]);
-    const folded = foldStock([
-      ...noted,
-      ...more.map((body, at) => ({
-        ...{ id: `bbbbbbbb-9${at}`, device: 'bbbbbbbb', count: 900 + at, at: 950 + at, version: 1 },
-        ...{ kind: 'stockMove' as const, body },
-      })),
-    ]).filter(({ item }) => item.kind === 'blank');
-    expect(folded.reduce((sum, { quantity }) => sum + quantity, 0)).toBe(-42);
+    // Presses that were taken back give their blank back.
+    const fewer = clubPieces.filter(({ size }) => size !== '3XL');
+    expect(runMoves(done({ pieces: fewer, moves: booked })).moves.map(short)).toEqual([['3XL', 1, 'used']]);
   });
-
-  it('gives back what was booked too much once presses are taken back', () => {
-    const first = runMoves(done());
-    const noted = first.moves.map((body, at) => ({
-      ...{ id: `aaaaaaaa-9${at}`, device: 'aaaaaaaa', count: 900 + at, at: 900 + at, version: 1 },
-      ...{ kind: 'stockMove' as const, body },
-    }));
-    const without3Xl = clubPressings(noting()).filter(({ body }) => body.size !== '3XL');
-    expect(runMoves(done({ pressing: without3Xl, stockMove: noted })).moves.map(short)).toEqual([
-      ['3XL', 1, 'used'],
-    ]);
-  });
-});
-
-it('piecesMade counts 41 blanks begun, 37 good and 4 spoiled of the worked order', () => {
-  const pieces = piecesMade(clubStandard, clubPressings(noting()));
-  const sum = (of: 'begun' | 'good' | 'spoiled' | 'unfinished') =>
-    pieces.reduce((all, one) => all + one[of], 0);
-  expect([sum('begun'), sum('good'), sum('spoiled'), sum('unfinished')]).toEqual([41, 37, 4, 0]);
 });
