@@ -8,7 +8,7 @@ export function bottleOf(item: StockItem, suppliers: readonly Supplier[]): numbe
   const key = stockKey(item);
   const sizes = suppliers
     .flatMap(({ offers }) => offers)
-    .filter((offer) => stockKey(offer.item) === key && offer.packSize > 1)
-    .map(({ packSize }) => packSize);
+    .filter((offer) => stockKey(offer.item) === key && (offer.packSize ?? 1) > 1)
+    .map(({ packSize }) => packSize ?? 1);
   return sizes.length === 0 ? null : Math.min(...sizes);
 }
