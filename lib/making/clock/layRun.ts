@@ -1,0 +1,192 @@
+import type { Span } from '@/lib/calendar/span';
+import { type Task, walk } from '@/lib/calendar/walk';
+import type { Run } from '@/shared/schemas/run';
+import type { LaidPart } from './laidPart';
+import { layLoose, layPrint, loose, printBefore } from './layPrint';
+import type { RunBlocks } from './runBlocks';
+import { type HeatedSession, minutesOf, type TimedPart } from './runSessions';
+import type { RunWorkload } from './runWork';
+
+interface LaidSession extends Span {
+  readonly pieces: number;
+}
+
+/** A run laid into blocks. */
+export interface LaidRun {
+  readonly parts: readonly LaidPart[];
+  readonly sessions: readonly LaidSession[];
+  readonly isInOneBlock: boolean;
+  /** Printed on the evening before the first session, beside the run's own blocks. */
+  readonly isPrintedBefore: boolean;
+  /** The way to the customer found no room in the run's own blocks. */
+  readonly isUndelivered: boolean;
+}
+
+type Waits = Pick<Run, 'dryMinutes' | 'coolMinutes'>;
+
+/**
+ * Lays a run into blocks, each part as early as it goes and none beside another: sheets, drying, sessions, cooling,
+ * finishing, packing, the way to the customer.
+ *
+ * @returns null where the blocks end first
+ */
+export function layRun(
+  work: RunWorkload,
+  heated: readonly HeatedSession[],
+  waits: Waits,
+  blocks: RunBlocks,
+): LaidRun | null {
+  const printed = layPrint(work, waits, blocks);
+  const inBlocks = printed && laySessions(work, heated, waits, blocks, printed.hands, printed.ready);
+  if (!blocks.isOwn)
+    return printed && inBlocks && joined(work, waits, blocks, printed.parts, inBlocks, false);
+  const alone = laySessions(work, heated, waits, blocks, blocks.from, Number.NEGATIVE_INFINITY);
+  if (alone === null) return null;
+  const isKept =
+    inBlocks !== null &&
+    inBlocks.sessions[0]?.from === alone.sessions[0]?.from &&
+    inBlocks.isInOneBlock === alone.isInOneBlock;
+  return isKept && printed !== null
+    ? joined(work, waits, blocks, printed.parts, inBlocks, false)
+    : joined(work, waits, blocks, printBefore(work, waits, alone.sessions[0]?.from ?? 0), alone, true);
+}
+
+// Helpers
+
+interface LaidSessions {
+  readonly parts: readonly LaidPart[];
+  readonly sessions: readonly LaidSession[];
+  readonly isInOneBlock: boolean;
+}
+
+/** @param from the first minute of the hands, `ready` that of the press */
+function laySessions(
+  work: RunWorkload,
+  heated: readonly HeatedSession[],
+  { coolMinutes }: Waits,
+  blocks: RunBlocks,
+  from: number,
+  ready: number,
+): LaidSessions | null {
+  const tasks = heated.map(({ parts }): Task => sessionTask(parts, ready));
+  const placed = walk(blocks.spansFrom(from), tasks);
+  if (placed === null || placed.length < heated.length) return null;
+  const last = heated.at(-1);
+  const ended = last === undefined ? null : withEnd(work, last, coolMinutes ?? 0);
+  const together =
+    ended === null
+      ? null
+      : walk(blocks.spansFrom(from), [...tasks.slice(0, -1), sessionTask(ended.parts, ready)]);
+  // The block of the last session holds all the rest as well.
+  const isInOneBlock = together !== null && together.at(-1)?.from === placed.at(-1)?.from;
+  const held = isInOneBlock && ended !== null ? [...heated.slice(0, -1), ended] : heated;
+  const spans = isInOneBlock ? together : placed;
+  return {
+    parts: held.flatMap(({ parts }, session) => {
+      let at = spans[session]?.from ?? 0;
+      return parts.map(({ what, name, minutes }): LaidPart => {
+        const begun = at;
+        at += minutes;
+        return { what, name, session, from: begun, to: at };
+      });
+    }),
+    sessions: held.map(({ pieces }, session) => {
+      const { from: begun = 0, to = 0 } = spans[session] ?? {};
+      return { pieces, from: begun, to };
+    }),
+    isInOneBlock,
+  };
+}
+
+const sessionTask = (parts: readonly TimedPart[], notBefore: number): Task => ({
+  minutes: minutesOf(parts),
+  inOnePiece: true,
+  group: 0,
+  notBefore,
+});
+
+/** A session with cooling, finishing and packing before its clean-down. */
+function withEnd(
+  { finishMinutes, packMinutes }: RunWorkload,
+  { pieces, parts }: HeatedSession,
+  coolMinutes: number,
+): HeatedSession {
+  const part = (what: TimedPart['what'], minutes: number): readonly TimedPart[] =>
+    minutes > 0 ? [{ what, name: '', minutes }] : [];
+  return {
+    pieces,
+    parts: [
+      ...parts.filter(({ what }) => what !== 'cleanDown'),
+      ...part('cool', coolMinutes),
+      ...part('finish', finishMinutes),
+      ...part('pack', packMinutes),
+      ...parts.filter(({ what }) => what === 'cleanDown'),
+    ],
+  };
+}
+
+/** Puts what follows the sessions behind them. */
+function joined(
+  work: RunWorkload,
+  { coolMinutes }: Waits,
+  blocks: RunBlocks,
+  printed: readonly LaidPart[],
+  laid: LaidSessions,
+  isPrintedBefore: boolean,
+): LaidRun | null {
+  const end = laid.sessions.at(-1)?.to ?? blocks.from;
+  const cool = coolMinutes ?? 0;
+  const pressed = laid.parts.findLast(({ what }) => what === 'press')?.to ?? end;
+  const cooling: readonly LaidPart[] =
+    cool > 0 && !laid.isInOneBlock
+      ? [{ what: 'cool', name: '', session: null, from: pressed, to: pressed + cool }]
+      : [];
+  const closed = laid.isInOneBlock ? [] : layClosing(work, blocks, end, pressed + cool);
+  if (closed === null) return null;
+  const brought = layWay(work, blocks, Math.max(end, closed.at(-1)?.to ?? end));
+  if (brought === null && !blocks.isOwn) return null;
+  const { sessions, isInOneBlock } = laid;
+  return {
+    parts: [...printed, ...laid.parts, ...cooling, ...closed, ...(brought ?? [])],
+    ...{ sessions, isInOneBlock, isPrintedBefore },
+    isUndelivered: brought === null,
+  };
+}
+
+/** Finishing and packing after the sessions, as one piece of work where that costs no day. */
+function layClosing(
+  { finishMinutes, packMinutes }: RunWorkload,
+  blocks: RunBlocks,
+  from: number,
+  notBefore: number,
+): readonly LaidPart[] | null {
+  const spans = layLoose(blocks, from, finishMinutes + packMinutes, notBefore);
+  if (spans === null) return null;
+  let finishing = finishMinutes;
+  return spans.flatMap((span): readonly LaidPart[] => {
+    const cut = Math.min(span.to, span.from + finishing);
+    finishing -= cut - span.from;
+    const parts = [
+      { what: 'finish' as const, from: span.from, to: cut },
+      { what: 'pack' as const, from: cut, to: span.to },
+    ];
+    return parts.flatMap((part) => (part.to > part.from ? [{ ...part, name: '', session: null }] : []));
+  });
+}
+
+function layWay(
+  { deliverMinutes }: RunWorkload,
+  blocks: RunBlocks,
+  from: number,
+): readonly LaidPart[] | null {
+  const task = { ...loose(deliverMinutes), inOnePiece: deliverMinutes <= blocks.longest };
+  return (
+    walk(blocks.spansFrom(from), [task])?.map((span) => ({
+      what: 'deliver' as const,
+      name: '',
+      session: null,
+      from: span.from,
+      to: span.to,
+    })) ?? null
+  );
+}
