@@ -1,4 +1,5 @@
-import { blanksForConfidence } from '@/lib/job/blanksForConfidence';
+import { cheapestCover } from '@/lib/job/cheapestCover';
+import { splitWhole } from '@/shared/splitWhole';
 import { thresholds } from '@/shared/tables/thresholds';
 import { type CostSheet, caseValue } from './costSheet';
 
@@ -9,32 +10,86 @@ interface BlanksTaken {
   readonly covered: number;
 }
 
-/**
- * How many blanks of each size a job takes, wherever that is told. A customer's own cannot be bought again, so each of
- * their lines has the spares that the customer is asked for; all others share the usual confidence.
- *
- * @param isBrought whether the customer brings the blanks of a line
- */
-export function blanksTaken(sheet: CostSheet, isBrought: (lineId: string) => boolean): BlanksTaken {
-  const cases = sheet.cases.map(({ lineId, quantity }, index) => ({
-    index,
-    group: isBrought(lineId) ? lineId : null,
+/** A size of a line, and what decides how many blanks it takes. */
+export interface CaseToCover {
+  /** Place among the cases of the sheet. */
+  readonly index: number;
+  readonly lineId: string;
+  readonly size: string;
+  /** Good pieces, whole. */
+  readonly pieces: number;
+  /** That a blank ends good. */
+  readonly chance: number;
+  /** Of one blank, currency units, without freight: an order pays that once however many spares it has. */
+  readonly price: number;
+}
+
+/** @returns the sizes of a job as blanks are taken for them. */
+export const casesToCover = (sheet: CostSheet): readonly CaseToCover[] =>
+  sheet.cases.map(({ lineId, size, quantity }, index) => ({
+    ...{ index, lineId, size },
     pieces: Math.ceil(quantity),
     chance: 1 / caseValue(sheet, 'blanksDrawn', index),
-    price: caseValue(sheet, 'blanks', index),
+    price: sheet.inputs.cases[index]?.blankPrice?.value ?? 0,
   }));
+
+/**
+ * How many blanks of each size a job takes, wherever that is told. A customer's own cannot be bought again, so each of
+ * their lines has the spares that the customer is asked for; all others share the usual confidence, and lines on one
+ * blank share its spares.
+ *
+ * @param blankOf the blank of a line; null where the customer brings it
+ */
+export function blanksTaken(sheet: CostSheet, blankOf: (lineId: string) => string | null): BlanksTaken {
+  const cases = casesToCover(sheet);
+  const isBought = ({ lineId }: CaseToCover) => blankOf(lineId) !== null;
   const { usual, sure } = thresholds.spares;
-  const groups = [...new Set(cases.map(({ group }) => group))].map((group) => {
-    const members = cases.filter((one) => one.group === group);
-    const found = blanksForConfidence(members, (group === null ? usual : sure).value);
-    return {
-      covered: found.covered,
-      took: members.map(({ index }, at) => [index, found.blanks[at]] as const),
-    };
-  });
-  const taken = new Map(groups.flatMap(({ took }) => took));
+  const bought = coverTogether(cases.filter(isBought), ({ lineId }) => blankOf(lineId), usual.value);
+  const brought = [...new Set(cases.filter((one) => !isBought(one)).map(({ lineId }) => lineId))].map(
+    (lineId) =>
+      coverTogether(
+        cases.filter((one) => one.lineId === lineId),
+        () => lineId,
+        sure.value,
+      ),
+  );
+  const all = [bought, ...brought];
+  const taken = new Map(all.flatMap(({ taken: some }) => [...some]));
   return {
     take: cases.map(({ index, pieces }) => taken.get(index) ?? pieces),
-    covered: groups.reduce((all, group) => all * group.covered, 1),
+    covered: all.reduce((product, { covered }) => product * covered, 1),
   };
+}
+
+// Helpers
+
+interface Taken {
+  readonly taken: ReadonlyMap<number, number>;
+  readonly covered: number;
+}
+
+function coverTogether(
+  cases: readonly CaseToCover[],
+  stackOf: (one: CaseToCover) => string | null,
+  confidence: number,
+): Taken {
+  const keys = cases.map((one) => JSON.stringify([stackOf(one), one.size]));
+  const stacks = [...new Set(keys)].map((key) => cases.filter((_, at) => keys[at] === key));
+  const { blanks, covered } = cheapestCover(
+    stacks.map((wanted) => ({ wanted, price: wanted[0]?.price ?? 0 })),
+    confidence,
+  );
+  const taken = stacks.flatMap((stack, at) => {
+    const spares = (blanks[at] ?? 0) - stack.reduce((sum, { pieces }) => sum + pieces, 0);
+    const parts = splitWhole(spares, sharesOf(stack, spares));
+    return stack.map(({ index, pieces }, place) => [index, pieces + (parts[place] ?? 0)] as const);
+  });
+  return { taken: new Map(taken), covered };
+}
+
+/** Spares of a stack go to its lines as they are expected to need them. */
+function sharesOf(stack: readonly CaseToCover[], spares: number): readonly number[] {
+  const lost = stack.map(({ pieces, chance }) => pieces / chance - pieces);
+  const all = lost.reduce((sum, one) => sum + one, 0);
+  return lost.map((one) => (all === 0 ? 0 : (spares * one) / all));
 }

@@ -61,8 +61,8 @@ export function jobSheetFacts(
   { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
 ): JobSheetFacts {
   const { take, covered } = blanksTaken(sheet, (lineId) => {
-    const line = job.lines.find(({ id }) => id === lineId);
-    return line !== undefined && blanks[line.blankId]?.suppliedBy === 'customer';
+    const blankId = job.lines.find(({ id }) => id === lineId)?.blankId ?? lineId;
+    return blanks[blankId]?.suppliedBy === 'customer' ? null : blankId;
   });
   const lines = job.lines.flatMap(({ id, name, blankId }): readonly SheetLine[] => {
     const sizes = sheet.cases.flatMap((one, index) =>

@@ -1,8 +1,6 @@
+import { expectedBlanks } from '@/lib/job/expectedBlanks';
 import type { JobBlanks } from '@/shared/jobBlanks';
 import { splitWhole } from '@/shared/splitWhole';
-
-/** Noise of a sum of shares. */
-const NOISE = 1e-9;
 
 /**
  * Blanks to lay out for stock of a stall: as many as are expected to be drawn and no more, for nobody misses the last
@@ -18,10 +16,7 @@ export function stallBlanks(blanks: JobBlanks, drawn: readonly number[]): JobBla
     const sizes = [...new Set(ofBlank.map(({ size }) => size))].map((size) =>
       ofBlank.filter((row) => row.size === size),
     );
-    const ofSizes = splitWhole(
-      Math.ceil(sumOf(ofBlank) - NOISE),
-      sizes.map((rowsOfSize) => sumOf(rowsOfSize)),
-    );
+    const ofSizes = expectedBlanks(sizes.map(sumOf));
     sizes.forEach((rowsOfSize, index) => {
       const parts = splitWhole(
         ofSizes[index] ?? 0,

@@ -5,7 +5,10 @@ import type { JobBlanks } from '@/shared/jobBlanks';
 /** @returns the blanks that the sheet for the bench lays out. */
 export function blanksOfJob({ sheet, laidOut: { job } }: CostedJob): JobBlanks {
   const lineOf = (lineId: string) => job.lines.find(({ line }) => line.id === lineId);
-  const { take } = blanksTaken(sheet, (lineId) => lineOf(lineId)?.blank.suppliedBy === 'customer');
+  const { take } = blanksTaken(sheet, (lineId) => {
+    const line = lineOf(lineId);
+    return line?.blank.suppliedBy === 'customer' ? null : (line?.line.blankId ?? lineId);
+  });
   return {
     freight: job.freightIn?.value ?? null,
     sizes: sheet.cases.flatMap(({ lineId, size, quantity }, index) => {

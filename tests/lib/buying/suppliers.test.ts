@@ -1,0 +1,304 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { BuyingAsked } from '@/lib/buying/buyingAsked';
+import { chooseSuppliers } from '@/lib/buying/chooseSuppliers';
+import { type BasketTerms, fillBasket } from '@/lib/buying/fillBasket';
+import { planBuying } from '@/lib/buying/planBuying';
+import { supplyKey } from '@/lib/buying/supplyKey';
+import { bestPurchase, type Way } from '@/lib/buying/waysToBuy';
+import type { SupplyItem } from '@/shared/schemas/supply';
+import { grid } from '@/tests/fixtures/costed';
+import { cases } from '@/tests/tools/cases';
+import { asked, shirt, supplier, work } from './asked';
+
+const way = (supplierId: string, each: number | Way['tiers'], packSize = 1): Way => ({
+  ...{ supplierId, offerId: 'offer', item: shirt('S'), articleNumber: '', packSize, priceIs: 'offered' },
+  ...{ leadWorkingDays: null, orderBy: null, inTime: null },
+  tiers: typeof each === 'number' ? [{ from: 1, each }] : each,
+});
+
+const free: BasketTerms = { freightMinor: 0, freeFromMinor: null, minimumMinor: null };
+
+describe('a quantity', () => {
+  const tiers = [
+    { from: 1, each: 5 },
+    { from: 12, each: 4 },
+  ];
+
+  it.each([
+    // 9 at 5 are 45, 12 at 4 are 48; 10 at 5 are 50.
+    [9, 1, 9, 4500, null],
+    [10, 1, 12, 4800, 'tier'],
+    [13, 1, 13, 5200, null],
+    // Packs of 10: 10 at 5, or 20 at 4.
+    [9, 10, 10, 5000, null],
+    [11, 10, 20, 8000, null],
+  ])('of %d in packs of %d is bought as %d for %d: more for %s', (wanted, pack, quantity, minor, more) => {
+    expect(bestPurchase(way('a', tiers, pack), wanted, 'USD')).toMatchObject({
+      ...{ quantity, amountMinor: minor, more, packs: quantity / pack },
+    });
+  });
+
+  it('held by the maker is not raised for a tier', () => {
+    expect(bestPurchase(way('a', tiers), 10, 'USD', true)).toMatchObject({ quantity: 10, more: null });
+  });
+
+  it('is the least that is sold', () => {
+    expect(bestPurchase(way('a', [{ from: 24, each: 2 }]), 5, 'USD').quantity).toBe(24);
+  });
+
+  it('that lacks but the noise of a sum takes no further pack', () => {
+    expect(bestPurchase(way('a', [{ from: 0, each: 1 }], 0.1), 0.1 + 0.2, 'USD')).toMatchObject({ quantity: 0.3, packs: 3 });
+  });
+});
+
+describe('an order', () => {
+  const basket = (terms: Partial<BasketTerms>, quantity = 10) => {
+    const one = way('a', 4.6);
+    const things = [{ at: 0, way: one, purchase: bestPurchase(one, quantity, 'USD'), isHeld: false }];
+    return fillBasket({ supplierId: 'a', things, terms: { ...free, ...terms } }, 'USD');
+  };
+
+  it.each([
+    // 46.00: one more for 50.00 costs 4.60 and saves 9.50; three more for 59.00 would cost 13.80.
+    [5000, 5060, 0, true],
+    [5900, 4600, 950, false],
+    [4600, 4600, 0, true],
+  ])('whose freight is free from %d comes to %d with %d of freight', (from, goods, freight, isFree) => {
+    expect(basket({ freightMinor: 950, freeFromMinor: from })).toMatchObject({
+      ...{ goodsMinor: goods, freightMinor: freight, freightIsFree: isFree },
+    });
+  });
+
+  it('below the least is topped up, and says so', () => {
+    const filled = basket({ minimumMinor: 6000 });
+    // 13 are 59.80, 14 are 64.40.
+    expect(filled).toMatchObject({ goodsMinor: 6440, shortMinor: 0 });
+    expect(filled.things[0]?.purchase).toMatchObject({ quantity: 14, more: 'minimum' });
+  });
+
+  it('of numbers that the maker holds stays short, and says by how much', () => {
+    const one = way('a', 4.6);
+    const things = [{ at: 0, way: one, purchase: bestPurchase(one, 10, 'USD', true), isHeld: true }];
+    const terms = { ...free, minimumMinor: 6000 };
+    expect(fillBasket({ supplierId: 'a', things, terms }, 'USD')).toMatchObject({
+      ...{ goodsMinor: 4600, shortMinor: 1400 },
+    });
+  });
+});
+
+describe('the suppliers chosen', () => {
+  const choose = (
+    things: readonly (readonly Way[])[],
+    terms: Readonly<Record<string, BasketTerms>>,
+    quantity = 10,
+  ) =>
+    chooseSuppliers(
+      things.map((ways) => ({ quantity, isHeld: false, ways })),
+      (id) => terms[id ?? ''] ?? free,
+      'USD',
+    );
+  const freightOf = (freightMinor: number): BasketTerms => ({ ...free, freightMinor });
+
+  it('are one at a dearer price where a second freight costs more', () => {
+    // Apart 40 + 40 + 2 × 8; all of the first 40 + 45 + 8.
+    const found = choose(
+      [
+        [way('a', 4), way('b', 5)],
+        [way('a', 4.5), way('b', 4)],
+      ],
+      {
+        ...{ a: freightOf(800), b: freightOf(800) },
+      },
+    );
+    expect(found.purchases.map(({ supplierId }) => supplierId)).toEqual(['a', 'a']);
+    expect([found.totalMinor, found.dearerAtMostMinor]).toEqual([9300, 0]);
+  });
+
+  it('get a thing that is dearer there where that makes freight free', () => {
+    // First 40 + 40 of b and 40 of a, freight 10 each: 140. The third of b at 42: b is 122, free, no a: 122.
+    const b: BasketTerms = { ...free, freightMinor: 1000, freeFromMinor: 12_000 };
+    const found = choose([[way('b', 4)], [way('b', 4)], [way('a', 4), way('b', 4.2)]], {
+      ...{ a: freightOf(1000), b },
+    });
+    expect(found.totalMinor).toBe(12_200);
+  });
+
+  const terms = fc.record({
+    freightMinor: fc.integer({ min: 0, max: 1500 }),
+    freeFromMinor: fc.option(fc.integer({ min: 0, max: 20_000 })),
+    minimumMinor: fc.option(fc.integer({ min: 0, max: 8000 })),
+  });
+  const ids = ['a', 'b', 'c'];
+
+  it('cost what the cheapest of all sharings costs', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.array(fc.option(fc.integer({ min: 1, max: 900 })), { minLength: 3, maxLength: 3 }), {
+          ...{ minLength: 1, maxLength: 4 },
+        }),
+        fc.tuple(terms, terms, terms),
+        (prices, all) => {
+          const termsById: Record<string, BasketTerms> = Object.fromEntries(
+            ids.map((id, at) => [id, all[at] ?? free]),
+          );
+          const things = prices.map((row) =>
+            row.flatMap((cents, at) => (cents === null ? [] : [way(ids[at] ?? '', cents / 100)])),
+          );
+          fc.pre(things.every((ways) => ways.length > 0));
+          const found = choose(things, termsById);
+          const short = found.baskets.reduce((sum, { shortMinor }) => sum + shortMinor, 0);
+          expect(found.totalMinor + short).toBe(cheapestSharing(things, termsById));
+          expect(found.dearerAtMostMinor).toBe(0);
+        },
+      ),
+      cases(200),
+    );
+  });
+
+  it('beyond six are chosen with the gap told', () => {
+    const many = Array.from({ length: 8 }, (_, at) => `s${at}`);
+    const found = choose(
+      many.map((_, thing) => many.map((id, at) => way(id, 4 + ((thing + at) % 8) / 10))),
+      Object.fromEntries(many.map((id) => [id, freightOf(500)])),
+    );
+    // Two, four apart: twice 10 at 4.00 to 4.30, and two freights: 332.00 + 10.00. Each where it costs least is 320.00.
+    expect(found.totalMinor).toBe(34_200);
+    expect(found.dearerAtMostMinor).toBe(2200);
+  });
+});
+
+/** Every thing at every supplier that has it. */
+function cheapestSharing(
+  things: readonly (readonly Way[])[],
+  terms: Readonly<Record<string, BasketTerms>>,
+): number {
+  let sharings: readonly (readonly Way[])[] = [[]];
+  for (const ways of things) sharings = sharings.flatMap((some) => ways.map((one) => [...some, one]));
+  return Math.min(
+    ...sharings.map((some) =>
+      Object.entries(terms).reduce((sum, [supplierId, of]) => {
+        const own = some.flatMap((one, at) =>
+          one.supplierId === supplierId
+            ? [{ at, way: one, purchase: bestPurchase(one, 10, 'USD'), isHeld: false }]
+            : [],
+        );
+        if (own.length === 0) return sum;
+        const filled = fillBasket({ supplierId, things: own, terms: of }, 'USD');
+        return sum + filled.goodsMinor + (filled.freightMinor ?? 0) + filled.shortMinor;
+      }, 0),
+    ),
+  );
+}
+
+describe('offers in a list', () => {
+  const plan = (of: BuyingAsked) => planBuying(of, grid);
+  const rowOf = (of: BuyingAsked, item: SupplyItem) =>
+    plan(of).rows.find((row) => supplyKey(row.item) === supplyKey(item));
+  const mill = (more: Partial<Parameters<typeof supplier>[1]> = {}) =>
+    supplier('mill', {
+      ...{ name: 'Mill', freight: 7 },
+      offers: [{ id: 's', item: shirt('S'), articleNumber: 'W-S', tiers: [{ from: 1, each: 4 }] }],
+      ...more,
+    });
+
+  it('take the place of the job’s own price', () => {
+    const { rows, suppliers } = plan(asked({ suppliers: [mill()] }));
+    expect(rows[0]?.purchase).toMatchObject({
+      ...{ supplierId: 'mill', offerId: 's', articleNumber: 'W-S', each: 4, amountMinor: 2000 },
+    });
+    expect(rows[1]?.purchase).toMatchObject({ supplierId: null, each: 4.6, priceIs: 'own' });
+    expect(suppliers.map(({ supplierId, freightMinor }) => [supplierId, freightMinor])).toEqual([
+      ['mill', 700],
+      [null, 950],
+    ]);
+  });
+
+  it('of an archived supplier count no more', () => {
+    const suppliers = [mill({ archivedOn: '2026-01-01' })];
+    expect(rowOf(asked({ suppliers }), shirt('S'))?.purchase?.supplierId).toBeNull();
+  });
+
+  // Asked on Wednesday, 25 November. Blanks take four working days, and are in the working day before the press.
+  it.each([
+    // In on 2 December, ordered 26 November.
+    ['2026-12-03', '2026-11-26', true],
+    // In on Monday, 30 November: four working days before are the 24th.
+    ['2026-12-01', '2026-11-24', false],
+    // Pressed on a Saturday: in on Friday, 4 December, ordered on Monday, 30 November.
+    ['2026-12-05', '2026-11-30', true],
+  ])('for a press on %s are ordered by %s', (pressOn, orderBy, inTime) => {
+    const of = asked({ suppliers: [mill()], works: [work(undefined, { pressOn })] });
+    expect(rowOf(of, shirt('S'))?.purchase).toMatchObject({ orderBy, inTime, leadWorkingDays: 4 });
+    expect(plan(of).suppliers[0]?.orderBy).toBe(orderBy);
+  });
+
+  it('that come in time go before cheaper ones', () => {
+    const fast = supplier('fast', {
+      ...{ name: 'Fast', leadWorkingDays: 1, freight: 0 },
+      offers: [{ id: 's', item: shirt('S'), tiers: [{ from: 1, each: 6 }] }],
+    });
+    const of = asked({ suppliers: [mill(), fast], works: [work(undefined, { pressOn: '2026-12-01' })] });
+    const row = rowOf(of, shirt('S'));
+    expect(row?.purchase).toMatchObject({ supplierId: 'fast', inTime: true });
+    expect(row?.offers.map(({ supplierId }) => supplierId)).toEqual(['fast', 'mill']);
+  });
+
+  const instead = supplier('other', {
+    ...{ name: 'Other', leadWorkingDays: 1, freight: 0 },
+    offers: [
+      {
+        ...{
+          id: 'cream',
+          item: { kind: 'blank', blankId: 'cream-shirt', size: 'S' },
+          standsInFor: shirt('S'),
+        },
+        tiers: [{ from: 1, each: 5 }],
+      },
+    ],
+  });
+
+  it('of something else are shown where a thing comes too late, and taken only where the maker chose them', () => {
+    const works = [work(undefined, { pressOn: '2026-12-01' })];
+    const late = rowOf(asked({ suppliers: [mill(), instead], works }), shirt('S'));
+    expect(late?.purchase).toMatchObject({ supplierId: 'mill', inTime: false });
+    expect(late?.substitutes).toMatchObject([{ supplierId: 'other', inTime: true, amountMinor: 2500 }]);
+    const calm = rowOf(asked({ suppliers: [mill(), instead] }), shirt('S'));
+    expect(calm?.substitutes).toEqual([]);
+    const chosen = [{ item: shirt('S'), supplierId: 'other', offerId: 'cream' }];
+    const taken = rowOf(asked({ suppliers: [mill(), instead], works, list: { chosen } }), shirt('S'));
+    expect(taken?.purchase).toMatchObject({ supplierId: 'other', item: { blankId: 'cream-shirt' } });
+  });
+
+  it('that are wrong are told, and nothing is changed', () => {
+    const suppliers = [
+      mill({
+        minimumOrder: 5000,
+        freight: null,
+        offers: [
+          {
+            ...{ id: 's', item: shirt('S') },
+            tiers: [
+              { from: 10, each: 4 },
+              { from: 1, each: 3 },
+              { from: 10, each: 4.5 },
+            ],
+          },
+          { id: 'x', item: shirt('5XL'), tiers: [{ from: 1, each: 9 }] },
+        ],
+      }),
+    ];
+    const chosen = [{ item: shirt('M'), supplierId: 'gone', offerId: 'm' }];
+    const held = [{ item: shirt('S'), quantity: 5 }];
+    expect(plan(asked({ suppliers, list: { chosen, held } })).troubles).toEqual([
+      { what: 'chosenGone', item: shirt('M'), supplierId: 'gone' },
+      { what: 'freightUnknown', supplierId: 'mill' },
+      // Five at 3 are 15.00.
+      { what: 'belowMinimum', supplierId: 'mill', shortMinor: 498_500 },
+      { what: 'tiersNotRising', supplierId: 'mill', offerId: 's' },
+      { what: 'tierDearer', supplierId: 'mill', offerId: 's', from: 10 },
+      { what: 'tierTwice', supplierId: 'mill', offerId: 's', from: 10 },
+      { what: 'offerUnknownSize', supplierId: 'mill', offerId: 'x', size: '5XL' },
+    ]);
+  });
+});
