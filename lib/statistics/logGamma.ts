@@ -12,7 +12,7 @@ const G = 7;
 export function logGamma(x: number): number {
   const below = x - 1;
   const [first, ...rest] = SERIES;
-  const sum = rest.reduce((running, part, at) => running + part / (below + at + 1), first);
+  const sum = rest.reduce<number>((running, part, at) => running + part / (below + at + 1), first);
   const t = below + G + 0.5;
   return 0.5 * Math.log(2 * Math.PI) + (below + 0.5) * Math.log(t) - t + Math.log(sum);
 }

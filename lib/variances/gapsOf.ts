@@ -50,11 +50,11 @@ export function gapsOf(frozen: RunBudget, budget: RunBudget, actuals: RunActuals
       actual: revenue?.from ?? 'standard',
     },
     priceGap('blanksPrice', budget.blanks, actuals.blanks, 'piece'),
-    useGap('blanksUsage', budget.blanks, actuals.blanks, 'piece'),
+    quantityGap('blanksUsage', budget.blanks, actuals.blanks, 'piece'),
     priceGap('paperPrice', budget.sheets, actuals.sheets, 'sheet'),
-    useGap('paperUsage', budget.sheets, actuals.sheets, 'sheet'),
-    useGap('inkUsage', budget.ink, actuals.ink, 'mL'),
-    useGap('labour', budget.labour, labour, 'h'),
+    quantityGap('paperUsage', budget.sheets, actuals.sheets, 'sheet'),
+    quantityGap('inkUsage', budget.ink, actuals.ink, 'mL'),
+    quantityGap('labour', budget.labour, labour, 'h'),
     {
       line: 'overhead',
       ...times(budget.labour.quantity, labour.quantity, budget.overheadPerHour),
@@ -92,11 +92,13 @@ const times = (from: number, to: number, by: number) => ({ amount: (from - to) *
 const priceGap = (line: GapLine, budget: Used, actual: Actual, unit: GapUnit): Gap => ({
   line,
   ...times(budget.each, actual.each, actual.quantity),
+  // By what all of them cost, so that an amount that was paid counts though none is said to be used.
+  amount: budget.each * actual.quantity - actual.cost,
   units: ['money', unit],
   actual: actual.eachFrom,
 });
 
-const useGap = (line: GapLine, budget: Used, actual: Actual, unit: GapUnit): Gap => ({
+const quantityGap = (line: GapLine, budget: Used, actual: Actual, unit: GapUnit): Gap => ({
   line,
   ...times(budget.quantity, actual.quantity, budget.each),
   units: [unit, 'money'],

@@ -30,9 +30,6 @@ export function timesOf(
     actual: noted.get(element) ?? null,
   }));
   const isAllTold = noted.has(REST);
-  const minutes = rows.reduce(
-    (sum, { standard, actual }) => sum + (actual ?? (isAllTold ? 0 : standard)),
-    0,
-  );
+  const minutes = rows.reduce((sum, { standard, actual }) => sum + (actual ?? (isAllTold ? 0 : standard)), 0);
   return { elements: rows, hours: minutes / 60, isNoted: noted.size > 0 };
 }

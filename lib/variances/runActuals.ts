@@ -11,7 +11,9 @@ export type ActualFrom = 'typed' | 'counted' | 'goodsIn' | 'standard';
 
 interface ActualUse {
   readonly quantity: number;
+  /** What one cost; as the budget has it where none was used. */
   readonly each: number;
+  readonly cost: number;
   readonly quantityFrom: ActualFrom;
   readonly eachFrom: ActualFrom;
 }
@@ -70,17 +72,13 @@ export function runActuals(
     return found === undefined ? { amount: otherwise, from: 'standard' } : { amount: found, from: 'typed' };
   };
   return {
-    blanks: useOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, paid)),
-    sheets: useOf(
-      budget.sheets,
-      noted.sheets,
-      printed > 0 ? printed : null,
-      paidForSheets(works, paid),
-    ),
-    ink: useOf(budget.ink, noted.ink, null, null),
+    blanks: takenOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, paid)),
+    sheets: takenOf(budget.sheets, noted.sheets, printed > 0 ? printed : null, paidForSheets(works, paid)),
+    ink: takenOf(budget.ink, noted.ink, null, null),
     labour: {
       quantity: hours,
       each: budget.labour.each,
+      cost: hours * budget.labour.each,
       quantityFrom: isNoted ? 'counted' : 'standard',
       eachFrom: 'standard',
     },
@@ -108,29 +106,34 @@ function newestOf(actuals: readonly RunActual[]) {
   let sheets: NotedUse | null = null;
   let ink: NotedUse | null = null;
   for (const { actual, currency } of actuals) {
-    const units = (minor: number | null) => (minor === null ? null : fromMinor(minor as MinorUnits, currency));
+    const units = (minor: number | null) =>
+      minor === null ? null : fromMinor(minor as MinorUnits, currency);
     if (actual.of === 'ink') ink = { quantity: actual.mL, amount: null };
-    else if (actual.of === 'blanks') blanks = { quantity: actual.quantity, amount: units(actual.amountMinor) };
-    else if (actual.of === 'sheets') sheets = { quantity: actual.quantity, amount: units(actual.amountMinor) };
+    else if (actual.of === 'blanks')
+      blanks = { quantity: actual.quantity, amount: units(actual.amountMinor) };
+    else if (actual.of === 'sheets')
+      sheets = { quantity: actual.quantity, amount: units(actual.amountMinor) };
     else amounts.set(actual.of, fromMinor(actual.amountMinor as MinorUnits, currency));
   }
   return { amounts, blanks, sheets, ink };
 }
 
 /** What is typed comes before what is counted, and that before the budget; of prices likewise. */
-function useOf(
+function takenOf(
   budget: { readonly quantity: number; readonly each: number },
   typed: NotedUse | null,
   counted: number | null,
   paid: number | null,
 ): ActualUse {
   const quantity = typed?.quantity ?? counted ?? budget.quantity;
-  const isTypedPrice = typed !== null && typed.amount !== null && typed.quantity > 0;
+  const amount = typed?.amount ?? null;
+  const cost = amount ?? quantity * (paid ?? budget.each);
+  const each = cost / quantity;
   return {
-    quantity,
-    each: isTypedPrice ? (typed.amount ?? 0) / typed.quantity : (paid ?? budget.each),
+    ...{ quantity, cost },
+    each: Number.isFinite(each) ? each : budget.each,
     quantityFrom: typed !== null ? 'typed' : counted !== null ? 'counted' : 'standard',
-    eachFrom: isTypedPrice ? 'typed' : paid !== null ? 'goodsIn' : 'standard',
+    eachFrom: amount !== null ? 'typed' : paid !== null ? 'goodsIn' : 'standard',
   };
 }
 

@@ -29,7 +29,7 @@ export interface RunBudget {
 }
 
 /** Work that every piece takes anew; all else of a run is done once. */
-const ofPieces: ReadonlySet<string> = new Set(['sheets', 'presses', 'finish']);
+const ofPieces: ReadonlySet<string> = new Set(['sheets', 'presses', 'finish', 'selling']);
 
 /**
  * The standard for the good pieces that were made: a flexible budget. What goes with the pieces follows them; what an
@@ -37,7 +37,10 @@ const ofPieces: ReadonlySet<string> = new Set(['sheets', 'presses', 'finish']);
  *
  * @param made null takes as many as were wanted
  */
-export function runBudget({ works }: Pick<RunStandard, 'works'>, made: readonly MadeSize[] | null): RunBudget {
+export function runBudget(
+  { works }: Pick<RunStandard, 'works'>,
+  made: readonly MadeSize[] | null,
+): RunBudget {
   const parts = works.map((work) => ofWork(work, made));
   const sum = (of: (part: Part) => number) => parts.reduce((running, part) => running + of(part), 0);
   const used = (quantity: (part: Part) => number, cost: (part: Part) => number, each: number): Used => {

@@ -3,9 +3,9 @@ import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { GapLine, Hours } from '@/shared/schemas/runEvents';
 import { splitWhole } from '@/shared/splitWhole';
 import type { GapCause } from '@/shared/tables/faults';
-import { gapsOf, type Gap, profitOf } from './gapsOf';
+import { type Gap, gapsOf } from './gapsOf';
 import { goodMade, type MadeSize } from './goodMade';
-import { lostBlanks, type LostBlanks } from './lostBlanks';
+import { type LostBlanks, lostBlanks } from './lostBlanks';
 import { type PricesPaid, type RunActuals, runActuals } from './runActuals';
 import { type RunBudget, runBudget } from './runBudget';
 
@@ -54,8 +54,9 @@ export interface ResultAsked {
 }
 
 /**
- * Why a run left what it left. Amounts shown are whole minor units: the profit of the standard, the sum of all gaps and
- * each of them are rounded so that they add up, by largest remainder.
+ * Why a run left what it left. Amounts shown are whole minor units: the profit of the standard and the sum of all gaps are
+ * rounded, and the gaps split that sum by largest remainder. What is held for reprints is a reserve: it is rounded for
+ * itself, so that the others come to the same whether or not it was needed.
  */
 export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked: ResultAsked): RunResult {
   const { facts, paid, orderHours } = asked;
@@ -67,9 +68,12 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const actuals = runActuals(works, budget, made, facts, paid, orderHours);
   const gaps = gapsOf(frozen, budget, actuals);
   const change = gaps.reduce((running, { amount }) => running + amount, 0);
-  const sum = toMinor(change, currency);
-  const minors = splitWhole(sum, gaps.map(({ amount }) => inMinor(amount, currency)));
-  const quotedProfit = works.reduce((running, work) => running + (work.revenue ?? 0) - work.fees - work.fullCost, 0);
+  const minors = wholeGaps(gaps, currency);
+  const sum = minors.reduce((running, minor) => running + minor, 0) as MinorUnits;
+  const quotedProfit = works.reduce(
+    (running, work) => running + (work.revenue ?? 0) - work.fees - work.fullCost,
+    0,
+  );
   const hasPrice = frozen.revenue !== null;
   const from = toMinor(quotedProfit, currency);
   const blanksGap = gaps.find(({ line }) => line === 'blanksUsage')?.amount ?? 0;
@@ -79,12 +83,16 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
       blanksGap,
       pressings,
       facts.blankFaults.map(({ body }) => body),
-      unaccountedFor(actuals, made, facts.blankFaults.reduce((all, { body }) => all + body.pieces, 0)),
+      unaccountedFor(
+        actuals,
+        made,
+        facts.blankFaults.reduce((all, { body }) => all + body.pieces, 0),
+      ),
     ),
     bridge: hasPrice ? { from, to: (from + sum) as MinorUnits } : null,
     bars: gaps.map((gap, at) => ({
       ...gap,
-      minor: (minors[at] ?? 0) as MinorUnits,
+      minor: ((minors[at] ?? 0) || 0) as MinorUnits,
       cause: causeOf(facts.steps, gap.line),
     })),
     quoted: hasPrice ? outcomeOf(frozen.revenue ?? 0, quotedProfit, frozen.labour) : null,
@@ -95,14 +103,19 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   };
 }
 
-/** @returns the profit of the frozen standard as its lines add up, for a check against the one it holds. */
-export const profitOfStandard = (standard: StandardPaper['body']): number =>
-  profitOf(runBudget(standard, null));
-
 // Helpers
 
-const inMinor = (amount: number, currency: string): number =>
-  amount / fromMinor(1 as MinorUnits, currency);
+function wholeGaps(gaps: readonly Gap[], currency: string): readonly number[] {
+  const used = gaps.filter(({ line }) => line !== 'reprints');
+  const all = used.reduce((running, { amount }) => running + amount, 0);
+  const split = splitWhole(
+    toMinor(all, currency),
+    used.map(({ amount }) => inMinor(amount, currency)),
+  );
+  return gaps.map((gap) => split[used.indexOf(gap)] ?? toMinor(gap.amount, currency));
+}
+
+const inMinor = (amount: number, currency: string): number => amount / fromMinor(1 as MinorUnits, currency);
 
 function outcomeOf(
   revenue: number,
@@ -118,11 +131,7 @@ function outcomeOf(
 }
 
 /** Used beyond what came out and what is noted as lost; nothing is known of those. */
-function unaccountedFor(
-  { blanks }: RunActuals,
-  made: readonly MadeSize[] | null,
-  faulty: number,
-): number {
+function unaccountedFor({ blanks }: RunActuals, made: readonly MadeSize[] | null, faulty: number): number {
   if (made === null || blanks.quantityFrom === 'standard') return 0;
   const known = made.reduce((sum, { good, seconds, scrap }) => sum + good + seconds + scrap, 0) + faulty;
   return Math.max(0, blanks.quantity - known);
