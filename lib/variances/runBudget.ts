@@ -1,5 +1,4 @@
 import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
-import type { MadeSize } from './goodMade';
 
 /** So much of something at so much each. */
 export interface Used {
@@ -8,10 +7,10 @@ export interface Used {
   readonly each: number;
 }
 
-/** What a run should have taken for the good pieces that came of it, currency units, unrounded. */
+/** What a run should take for so many good pieces, currency units, unrounded. */
 export interface RunBudget {
-  readonly good: number;
-  readonly wanted: number;
+  /** Good ones. */
+  readonly pieces: number;
   readonly blanks: Used;
   readonly sheets: Used;
   /** mL. */
@@ -28,20 +27,9 @@ export interface RunBudget {
   readonly revenue: number | null;
 }
 
-/** Work that every piece takes anew; all else of a run is done once. */
-const ofPieces: ReadonlySet<string> = new Set(['sheets', 'presses', 'finish', 'selling']);
-
-/**
- * The standard for the good pieces that were made: a flexible budget. What goes with the pieces follows them; what an
- * order, a design or a session takes once does not.
- *
- * @param made null takes as many as were wanted
- */
-export function runBudget(
-  { works }: Pick<RunStandard, 'works'>,
-  made: readonly MadeSize[] | null,
-): RunBudget {
-  const parts = works.map((work) => ofWork(work, made));
+/** What the works of a standard come to together; several prices of one thing to their mean. */
+export function runBudget({ works }: Pick<RunStandard, 'works'>): RunBudget {
+  const parts = works.map(ofWork);
   const sum = (of: (part: Part) => number) => parts.reduce((running, part) => running + of(part), 0);
   const used = (quantity: (part: Part) => number, cost: (part: Part) => number, each: number): Used => {
     const all = sum(quantity);
@@ -53,8 +41,7 @@ export function runBudget(
     elements.set(element, (elements.get(element) ?? 0) + minutes);
   }
   return {
-    good: sum(({ good }) => good),
-    wanted: sum(({ wanted }) => wanted),
+    pieces: sum(({ pieces }) => pieces),
     blanks: used(
       ({ blanks }) => blanks,
       ({ blanksCost }) => blanksCost,
@@ -93,50 +80,23 @@ export function runBudget(
 
 type Part = ReturnType<typeof ofWork>;
 
-function ofWork(work: StandardWork, made: readonly MadeSize[] | null) {
-  const sizes = work.lines.flatMap(({ lineId, sizes }) =>
-    sizes.map((size) => ({ ...size, good: goodOf(work.jobId, lineId, size, made) })),
-  );
+function ofWork(work: StandardWork) {
+  const sizes = work.lines.flatMap((line) => line.sizes);
   const sum = (of: (size: (typeof sizes)[number]) => number) =>
     sizes.reduce((running, size) => running + of(size), 0);
-  const good = sum((size) => size.good);
-  const wanted = sum((size) => size.wanted);
-  // With nothing wanted there is nothing to follow.
-  const ratio = wanted > 0 ? good / wanted : 1;
-  const elements = work.labour.elements.map(({ element, minutes }) => ({
-    element,
-    minutes: ofPieces.has(element) ? minutes * ratio : minutes,
-  }));
-  const changed = elements.reduce((running, { minutes }, at) => {
-    return running + minutes - (work.labour.elements[at]?.minutes ?? 0);
-  }, 0);
-  const revenue =
-    work.revenue === null
-      ? null
-      : work.revenue + sum((size) => (size.good - size.wanted) * (size.revenueEach ?? 0));
-  const { sheets, ink, labour } = work;
+  const { sheets, ink, labour, freight, otherCost, reprints, fees, revenue } = work;
   return {
-    ...{ good, wanted, elements, revenue },
-    blanks: sum((size) => size.good * size.blanksEach),
-    blanksCost: sum((size) => size.good * size.blanksEach * size.price),
-    sheets: sheets.tests + (sheets.quantity - sheets.tests) * ratio,
+    pieces: sum(({ wanted }) => wanted),
+    blanks: sum(({ wanted, blanksEach }) => wanted * blanksEach),
+    blanksCost: sum(({ wanted, blanksEach, price }) => wanted * blanksEach * price),
+    sheets: sheets.quantity,
     sheetPrice: sheets.price,
-    mL: ink.sessionMl + (ink.mL - ink.sessionMl) * ratio,
+    mL: ink.mL,
     inkPrice: ink.pricePerMl,
-    hours: (labour.minutes + changed) / 60,
+    hours: labour.minutes / 60,
     wage: labour.wagePerHour,
+    elements: labour.elements,
     overhead: work.overheadPerHour,
-    ...{ freight: work.freight, otherCost: work.otherCost, reprints: work.reprints },
-    fees: work.fees * (revenue === null || !work.revenue ? 1 : revenue / work.revenue),
+    ...{ freight, otherCost, reprints, fees, revenue },
   };
 }
-
-const goodOf = (
-  jobId: string,
-  lineId: string,
-  { size, wanted }: { readonly size: string; readonly wanted: number },
-  made: readonly MadeSize[] | null,
-): number =>
-  made === null
-    ? wanted
-    : (made.find((one) => one.jobId === jobId && one.lineId === lineId && one.size === size)?.good ?? 0);

@@ -1,4 +1,5 @@
 import type { RunFacts, StandardPaper } from '@/lib/making/runFacts';
+import { standardFor } from '@/lib/making/standard/standardFor';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { GapLine, Hours } from '@/shared/schemas/runEvents';
 import { splitWhole } from '@/shared/splitWhole';
@@ -63,8 +64,8 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const { currency, works } = standard;
   const pressings = facts.pressings.map(({ body }) => body);
   const made = goodMade(standard, pressings);
-  const frozen = runBudget(standard, null);
-  const budget = runBudget(standard, made);
+  const frozen = runBudget(standard);
+  const budget = made === null ? frozen : runBudget(standardFor(standard, made));
   const actuals = runActuals(works, budget, made, facts, paid, orderHours);
   const gaps = gapsOf(frozen, budget, actuals);
   const change = gaps.reduce((running, { amount }) => running + amount, 0);

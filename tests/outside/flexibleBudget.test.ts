@@ -10,7 +10,7 @@ import type { RunBudget } from '@/lib/variances/runBudget';
  */
 const nothing = { quantity: 0, each: 0 };
 const budget = (fields: Partial<RunBudget>): RunBudget => ({
-  ...{ good: 0, wanted: 0, blanks: nothing, sheets: nothing, ink: nothing, labour: nothing, elements: [] },
+  ...{ pieces: 0, blanks: nothing, sheets: nothing, ink: nothing, labour: nothing, elements: [] },
   ...{ overheadPerHour: 0, freight: 0, otherCost: 0, reprints: 0, fees: 0, revenue: 0 },
   ...fields,
 });

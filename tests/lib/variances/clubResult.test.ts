@@ -112,7 +112,7 @@ describe('fewer good pieces than wanted', () => {
         at === all.length - 1 ? { ...entry, body: { ...entry.body, result: 'scrap' as const } } : entry,
       );
     const result = resultOf({ pressings });
-    expect(result.budget.good).toBe(36);
+    expect(result.budget.pieces).toBe(36);
     expect(result.budget.blanks.quantity).toBeCloseTo(36 / (0.965 * 0.98 * 0.99), 8);
     expect(result.budget.revenue).toBeCloseTo(711.5 - 21.5, 8);
   });
