@@ -53,6 +53,8 @@ export const sheetsPrintedSchema = z.strictObject({
 
 /** Lines of a run's costs that differ from their standard each for its own reason. */
 export const gapLines = [
+  /** More or fewer good pieces than planned, at the standard of each. */
+  'output',
   'revenue',
   'blanksPrice',
   'blanksUsage',
@@ -138,6 +140,8 @@ export const workElements = [
   'selling',
   'office',
   'other',
+  /** Of a run: all the rest of its time, which nobody told apart. */
+  'rest',
 ] as const;
 
 /** Time worked. */

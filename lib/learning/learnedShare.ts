@@ -1,0 +1,38 @@
+import { betaQuantile } from '@/lib/statistics/betaQuantile';
+
+/** Presses that a standard rate of scrap weighs as much as; common practice. */
+export const PRIOR_PRESSES = 50;
+/** Sheets that a standard share of rejects weighs as much as, and blanks that one of faulty blanks does. */
+export const PRIOR_SHEETS = 50;
+export const PRIOR_BLANKS = 100;
+
+const UPPER_CHANCE = 0.9;
+
+interface LearnedShare {
+  readonly measured: number;
+  /** With 90 % the true share is no more. */
+  readonly upper: number;
+  /** Standard deviation of the estimate. */
+  readonly spread: number;
+}
+
+/**
+ * What a share comes to that was assumed and then seen: the standard counted like so many observations, as the mean of
+ * a Beta distribution.
+ *
+ * @param standard 0 or more, below 1
+ * @param prior observations the standard is worth
+ * @param seen in `of`; more seen than there were is read as all of them
+ * @example learnedShare(0.035, 50, 2, 41).measured // => 3.75 ÷ 91
+ */
+export function learnedShare(standard: number, prior: number, seen: number, of: number): LearnedShare {
+  const a = prior * standard + Math.min(seen, of);
+  const b = prior * (1 - standard) + Math.max(0, of - seen);
+  const all = a + b;
+  const measured = a / all;
+  return {
+    measured,
+    upper: a > 0 ? betaQuantile(UPPER_CHANCE, a, b) : 0,
+    spread: Math.sqrt((measured * (1 - measured)) / (all + 1)),
+  };
+}

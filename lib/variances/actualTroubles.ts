@@ -1,0 +1,39 @@
+import type { Hours } from '@/shared/schemas/runEvents';
+import type { RunResult } from './runResult';
+
+/** Longer than this in one go is more likely a clock that was left running; from memory. */
+const WHOLE_NIGHT_MINUTES = 480;
+
+/** What cannot be, or hardly, in what was noted of a run. It is kept and counted as noted. */
+export type ActualTrouble =
+  | { readonly what: 'moreCameThanUsed'; readonly came: number; readonly used: number }
+  | { readonly what: 'moreLostThanStarted'; readonly lost: number; readonly started: number }
+  | { readonly what: 'noTime' | 'wholeNight'; readonly entryId: string; readonly minutes: number }
+  | { readonly what: 'noneUsed'; readonly of: 'blanks' | 'sheets' };
+
+/** @param hours entries in force of the run */
+export function actualTroubles(
+  { made, actuals }: Pick<RunResult, 'made' | 'actuals'>,
+  hours: readonly { readonly id: string; readonly body: Hours }[],
+): readonly ActualTrouble[] {
+  const sum = (of: 'good' | 'seconds' | 'scrap' | 'started') =>
+    (made ?? []).reduce((running, one) => running + one[of], 0);
+  const came = sum('good') + sum('seconds') + sum('scrap');
+  const used = actuals.blanks.quantity;
+  const isUsedTyped = actuals.blanks.quantityFrom === 'typed';
+  return [
+    ...(sum('scrap') > sum('started')
+      ? [{ what: 'moreLostThanStarted' as const, lost: sum('scrap'), started: sum('started') }]
+      : []),
+    ...(isUsedTyped && used > 0 && came > used ? [{ what: 'moreCameThanUsed' as const, came, used }] : []),
+    ...(['blanks', 'sheets'] as const)
+      .filter((of) => actuals[of].quantityFrom === 'typed' && actuals[of].quantity === 0)
+      .map((of) => ({ what: 'noneUsed' as const, of })),
+    ...hours.flatMap(({ id, body: { minutes, from } }): ActualTrouble[] => {
+      if (minutes === 0) return [{ what: 'noTime', entryId: id, minutes }];
+      if (from === 'clock' && minutes >= WHOLE_NIGHT_MINUTES)
+        return [{ what: 'wholeNight', entryId: id, minutes }];
+      return [];
+    }),
+  ];
+}

@@ -1,0 +1,48 @@
+import type { Pressing } from '@/shared/schemas/runEvents';
+import type { RunStandard } from '@/shared/schemas/runPapers';
+
+/** What came of one size of a line. Pieces. */
+export interface MadeSize {
+  readonly jobId: string;
+  readonly lineId: string;
+  readonly size: string;
+  readonly wanted: number;
+  /** Good out of the last press. */
+  readonly good: number;
+  /** Set aside at the last press, to be sold for less. */
+  readonly seconds: number;
+  /** Lost at any press. */
+  readonly scrap: number;
+  /** That went into the first press. */
+  readonly started: number;
+}
+
+/**
+ * What came of the sizes of a run, by its presses.
+ *
+ * @returns null where nobody noted a piece: nothing is known of what came good
+ */
+export function goodMade(
+  { works }: Pick<RunStandard, 'works'>,
+  pressings: readonly Pressing[],
+): readonly MadeSize[] | null {
+  if (pressings.length === 0) return null;
+  return works.flatMap(({ jobId, lines }) =>
+    lines.flatMap(({ lineId, sizes, placements }) => {
+      const first = placements[0]?.placementId;
+      const last = placements.at(-1)?.placementId;
+      const ofLine = pressings.filter((one) => one.jobId === jobId && one.lineId === lineId);
+      return sizes.map(({ size, wanted }): MadeSize => {
+        const own = ofLine.filter((one) => one.size === size);
+        const out = own.filter(({ placementId }) => placementId === last);
+        return {
+          ...{ jobId, lineId, size, wanted },
+          good: out.filter(({ result }) => result === 'good').length,
+          seconds: out.filter(({ result }) => result === 'second').length,
+          scrap: own.filter(({ result }) => result === 'scrap').length,
+          started: own.filter(({ placementId }) => placementId === first).length,
+        };
+      });
+    }),
+  );
+}

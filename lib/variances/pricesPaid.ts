@@ -1,0 +1,47 @@
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { SupplyItem } from '@/shared/schemas/supply';
+import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { PricesPaid } from './runActuals';
+
+/** The price of one of something, as a delivery had it. */
+export interface PricePaid {
+  readonly item: SupplyItem;
+  /** Currency units. */
+  readonly each: number;
+  readonly day: string;
+}
+
+/**
+ * What one of each thing cost in the newest delivery that tells, without freight.
+ *
+ * @param deliveries in force, in the store's one order
+ * @param currency deliveries in another tell nothing
+ * @param until the last day that counts; null counts all
+ */
+export function newestPrices(
+  deliveries: readonly GoodsIn[],
+  currency: string,
+  until: string | null,
+): readonly PricePaid[] {
+  const found = new Map<string, PricePaid>();
+  for (const { day, currency: paidIn, rows } of deliveries) {
+    if (paidIn !== currency || (until !== null && day > until)) continue;
+    for (const { item, counted, amountMinor } of rows) {
+      if (amountMinor === null || counted === 0) continue;
+      const key = JSON.stringify(item);
+      if ((found.get(key)?.day ?? '') > day) continue;
+      found.set(key, { item, each: fromMinor(amountMinor as MinorUnits, currency) / counted, day });
+    }
+  }
+  return [...found.values()];
+}
+
+/** @returns the same by blank and size, and by sheet. */
+export function pricesPaid(prices: readonly PricePaid[]): PricesPaid {
+  const eachOf = (isIt: (item: SupplyItem) => boolean) => prices.find(({ item }) => isIt(item))?.each ?? null;
+  return {
+    blank: (blankId, size) =>
+      eachOf((item) => item.kind === 'blank' && item.blankId === blankId && item.size === size),
+    sheet: (sheetId) => eachOf((item) => item.kind === 'paper' && item.sheetId === sheetId),
+  };
+}

@@ -1,0 +1,181 @@
+import type { RunFacts } from '@/lib/making/runFacts';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { Hours, RunActual } from '@/shared/schemas/runEvents';
+import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { MadeSize } from './goodMade';
+import { type ElementTime, timesOf } from './minutesNoted';
+import type { RunBudget } from './runBudget';
+
+/** Whence a figure comes: typed, counted at the press or the printer, of a delivery, or nobody noted it. */
+export type ActualFrom = 'typed' | 'counted' | 'goodsIn' | 'standard';
+
+interface ActualUse {
+  readonly quantity: number;
+  /** What one cost; as the budget has it where none was used. */
+  readonly each: number;
+  readonly cost: number;
+  readonly quantityFrom: ActualFrom;
+  readonly eachFrom: ActualFrom;
+}
+
+interface ActualAmount {
+  readonly amount: number;
+  readonly from: ActualFrom;
+}
+
+/** What a run took, currency units. What nobody noted is as its budget has it, and says so. */
+export interface RunActuals {
+  readonly blanks: ActualUse;
+  readonly sheets: ActualUse;
+  readonly ink: ActualUse;
+  /** Hours. */
+  readonly labour: ActualUse;
+  readonly elements: readonly ElementTime[];
+  readonly freight: ActualAmount;
+  readonly otherCost: ActualAmount;
+  readonly fees: ActualAmount;
+  /** Nothing where nobody noted any: what is held for reprints is kept. */
+  readonly reprints: ActualAmount;
+  readonly revenue: ActualAmount | null;
+}
+
+/** Prices paid for what the run is made of, currency units; null where no delivery tells. */
+export interface PricesPaid {
+  readonly blank: (blankId: string, size: string) => number | null;
+  readonly sheet: (sheetId: string) => number | null;
+}
+
+type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'hours'>;
+
+/**
+ * What was noted of a run, folded: of each kind the newest counts, time adds up.
+ *
+ * @param facts entries in force, in the store's one order
+ * @param orderHours time noted for the orders it is made for
+ */
+export function runActuals(
+  works: readonly StandardWork[],
+  budget: RunBudget,
+  made: readonly MadeSize[] | null,
+  facts: Facts,
+  paid: PricesPaid,
+  orderHours: readonly Hours[],
+): RunActuals {
+  const noted = newestOf(facts.actuals.map(({ body }) => body));
+  const { elements, hours, isNoted } = timesOf(budget, [
+    ...facts.hours.map(({ body }) => body),
+    ...orderHours,
+  ]);
+  const printed = facts.sheetsPrinted.reduce((sum, { body }) => sum + body.good + body.rejected, 0);
+  const amount = (of: AmountKind, otherwise: number): ActualAmount => {
+    const found = noted.amounts.get(of);
+    return found === undefined ? { amount: otherwise, from: 'standard' } : { amount: found, from: 'typed' };
+  };
+  return {
+    blanks: takenOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, paid)),
+    sheets: takenOf(budget.sheets, noted.sheets, printed > 0 ? printed : null, paidForSheets(works, paid)),
+    ink: takenOf(budget.ink, noted.ink, null, null),
+    labour: {
+      quantity: hours,
+      each: budget.labour.each,
+      cost: hours * budget.labour.each,
+      quantityFrom: isNoted ? 'counted' : 'standard',
+      eachFrom: 'standard',
+    },
+    elements,
+    freight: amount('freight', budget.freight),
+    otherCost: amount('otherCost', budget.otherCost),
+    fees: amount('fees', budget.fees),
+    reprints: amount('reprints', 0),
+    revenue: budget.revenue === null ? revenueTyped(noted.amounts) : amount('revenue', budget.revenue),
+  };
+}
+
+// Helpers
+
+type AmountKind = 'freight' | 'otherCost' | 'fees' | 'reprints' | 'revenue';
+
+interface NotedUse {
+  readonly quantity: number;
+  readonly amount: number | null;
+}
+
+function newestOf(actuals: readonly RunActual[]) {
+  const amounts = new Map<AmountKind, number>();
+  let blanks: NotedUse | null = null;
+  let sheets: NotedUse | null = null;
+  let ink: NotedUse | null = null;
+  for (const { actual, currency } of actuals) {
+    const units = (minor: number | null) =>
+      minor === null ? null : fromMinor(minor as MinorUnits, currency);
+    if (actual.of === 'ink') ink = { quantity: actual.mL, amount: null };
+    else if (actual.of === 'blanks')
+      blanks = { quantity: actual.quantity, amount: units(actual.amountMinor) };
+    else if (actual.of === 'sheets')
+      sheets = { quantity: actual.quantity, amount: units(actual.amountMinor) };
+    else amounts.set(actual.of, fromMinor(actual.amountMinor as MinorUnits, currency));
+  }
+  return { amounts, blanks, sheets, ink };
+}
+
+/** What is typed comes before what is counted, and that before the budget; of prices likewise. */
+function takenOf(
+  budget: { readonly quantity: number; readonly each: number },
+  typed: NotedUse | null,
+  counted: number | null,
+  paid: number | null,
+): ActualUse {
+  const quantity = typed?.quantity ?? counted ?? budget.quantity;
+  const amount = typed?.amount ?? null;
+  const cost = amount ?? quantity * (paid ?? budget.each);
+  const each = cost / quantity;
+  return {
+    ...{ quantity, cost },
+    each: Number.isFinite(each) ? each : budget.each,
+    quantityFrom: typed !== null ? 'typed' : counted !== null ? 'counted' : 'standard',
+    eachFrom: amount !== null ? 'typed' : paid !== null ? 'goodsIn' : 'standard',
+  };
+}
+
+/** Blanks that went into the first press, and those found faulty before it. */
+function countedBlanks(made: readonly MadeSize[] | null, { blankFaults }: Pick<Facts, 'blankFaults'>) {
+  if (made === null) return null;
+  const started = made.reduce((sum, one) => sum + one.started, 0);
+  return started + blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
+}
+
+/** The mean price of a blank as the standard draws its sizes; null where no delivery tells of any. */
+function paidForBlanks(works: readonly StandardWork[], paid: PricesPaid): number | null {
+  const drawn = works.flatMap(({ lines }) =>
+    lines.flatMap(({ blankId, sizes }) =>
+      sizes.map(({ size, wanted, blanksEach, price }) => ({
+        quantity: wanted * blanksEach,
+        price,
+        paid: paid.blank(blankId, size),
+      })),
+    ),
+  );
+  return meanPaid(drawn);
+}
+
+const paidForSheets = (works: readonly StandardWork[], paid: PricesPaid): number | null =>
+  meanPaid(
+    works.map(({ sheets }) => ({
+      quantity: sheets.quantity,
+      price: sheets.price,
+      paid: paid.sheet(sheets.sheetId),
+    })),
+  );
+
+function meanPaid(
+  rows: readonly { readonly quantity: number; readonly price: number; readonly paid: number | null }[],
+): number | null {
+  const all = rows.reduce((sum, { quantity }) => sum + quantity, 0);
+  if (all === 0 || rows.every((row) => row.paid === null)) return null;
+  return rows.reduce((sum, row) => sum + row.quantity * (row.paid ?? row.price), 0) / all;
+}
+
+function revenueTyped(amounts: ReadonlyMap<AmountKind, number>): ActualAmount | null {
+  const amount = amounts.get('revenue');
+  return amount === undefined ? null : { amount, from: 'typed' };
+}

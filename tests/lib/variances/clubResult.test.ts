@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest';
+import { type RunResult, runResult } from '@/lib/variances/runResult';
+import type { GapLine } from '@/shared/schemas/runEvents';
+import {
+  actual,
+  clubFacts,
+  clubPressings,
+  clubStandard,
+  hour,
+  noFacts,
+  noteOf,
+} from '@/tests/fixtures/clubStandard';
+
+const paid = { blank: () => null, sheet: () => null };
+const resultOf = (facts: Partial<typeof noFacts>): RunResult =>
+  runResult({ body: clubStandard() }, { facts: { ...noFacts, ...facts }, paid, orderHours: [] });
+const bar = (result: RunResult, line: GapLine) => result.bars.find((one) => one.line === line);
+const minors = (result: RunResult) => Object.fromEntries(result.bars.map(({ line, minor }) => [line, minor]));
+
+/*
+ * Worked by hand for the club's shirts: (4.8297 − 4.95) · 41, (39.52 − 41) · 4.83, (0.14 − 0.15) · 58,
+ * (52.90 − 58) · 0.14, (35.10 − 44) · 0.16, (7.538 − 8.40) · 18 and · 4.20.
+ */
+describe('the worked run', () => {
+  const result = resultOf(clubFacts({ reprints: 622 }));
+
+  it('has each gap to the cent', () => {
+    expect(minors(result)).toEqual({
+      ...{ output: 0, revenue: 0, blanksPrice: -493, blanksUsage: -715, paperPrice: -58, paperUsage: -71 },
+      ...{ inkUsage: -142, labour: -1552, overhead: -362, freight: 0, otherCost: 0, fees: 0, reprints: 0 },
+    });
+  });
+
+  it('goes from the profit of the standard to what came, in shown cents', () => {
+    expect(result.sum).toBe(-3393);
+    expect(result.bridge).toEqual({ from: 28_837, to: 25_444 });
+  });
+
+  it('paid 48.29 an hour of 56.26, at a margin of 35.8 of 40.5 %', () => {
+    expect(result.came?.payPerHour).toBeCloseTo(48.29, 2);
+    expect(result.quoted?.payPerHour).toBeCloseTo(56.26, 2);
+    expect(result.came?.margin).toBeCloseTo(0.358, 3);
+    expect(result.quoted?.margin).toBeCloseTo(0.405, 3);
+  });
+
+  it('shares the blanks over what they went for: two ghosts half of it, a speck and a badge reversed a quarter each', () => {
+    expect(result.lost.map(({ fault, pieces }) => [fault, pieces])).toEqual([
+      ['ghost', 2],
+      ['specks', 1],
+      ['reversed', 1],
+    ]);
+    expect(result.lost[0]?.amount).toBeCloseTo(-7.1497 / 2, 3);
+  });
+
+  it('keeps what is held for reprints where none came, as a bar of its own', () => {
+    const kept = resultOf(clubFacts({ reprints: null }));
+    expect(bar(kept, 'reprints')?.minor).toBe(622);
+    expect(kept.bridge).toEqual({ from: 28_837, to: 26_066 });
+  });
+});
+
+describe('what nobody noted', () => {
+  it('is as the standard has it, and says so', () => {
+    const result = resultOf({ actuals: [actual({ of: 'reprints', amountMinor: 622 })] });
+    expect(result.bridge).toEqual({ from: 28_837, to: 28_837 });
+    expect(bar(result, 'labour')?.actual).toBe('standard');
+    expect(bar(result, 'blanksPrice')?.actual).toBe('standard');
+    expect(bar(result, 'reprints')?.actual).toBe('typed');
+  });
+
+  it('counts blanks at the press and those found faulty before it', () => {
+    const fault = noteOf('blankFault', {
+      ...{ runId: 'run', blankId: 'white-shirt', size: 'M', lot: null, pieces: 2, fault: 'hole' as const },
+    });
+    const result = resultOf({ pressings: clubPressings(), blankFaults: [fault] });
+    expect(result.actuals.blanks).toMatchObject({ quantity: 43, quantityFrom: 'counted' });
+    expect(result.lost).toContainEqual(expect.objectContaining({ at: 'blank', fault: 'hole', pieces: 2 }));
+  });
+
+  it('takes the price of a delivery where nobody typed what the blanks cost', () => {
+    const result = runResult(
+      { body: clubStandard() },
+      {
+        facts: { ...noFacts, actuals: [actual({ of: 'blanks', quantity: 41, amountMinor: null })] },
+        paid: { blank: (_, size) => (size === '2XL' || size === '3XL' ? null : 5), sheet: () => null },
+        orderHours: [],
+      },
+    );
+    // 32 of 37 at 5.00 for 4.60: 0.40 · 32 ÷ 37 dearer, on 41.
+    expect(bar(result, 'blanksPrice')?.amount).toBeCloseTo(-0.4 * (32 / 37) * 41, 8);
+    expect(result.actuals.blanks.eachFrom).toBe('goodsIn');
+  });
+
+  it('takes an element by the clock and leaves the others to the standard', () => {
+    const result = resultOf({ hours: [hour(200, 'presses'), hour(7.9844, 'presses')] });
+    // 207.9844 for 177.9844 minutes: half an hour at 18.
+    expect(bar(result, 'labour')?.amount).toBeCloseTo(-9, 6);
+  });
+
+  it('takes the newest figure of a kind', () => {
+    const result = resultOf({ actuals: [actual({ of: 'ink', mL: 90 }), actual({ of: 'ink', mL: 44 })] });
+    expect(bar(result, 'inkUsage')?.amount).toBeCloseTo((35.102 - 44) * 0.16, 8);
+  });
+});
+
+describe('fewer good pieces than wanted', () => {
+  it('are held against the standard for those that came', () => {
+    // One S is lost at the badge, and nothing replaces it: 36 good, and its 19.00 are not asked.
+    const pressings = clubPressings()
+      .slice(0, -2)
+      .map((entry, at, all) =>
+        at === all.length - 1 ? { ...entry, body: { ...entry.body, result: 'scrap' as const } } : entry,
+      );
+    const result = resultOf({ pressings });
+    expect(result.budget.pieces).toBe(36);
+    expect(result.budget.blanks.quantity).toBeCloseTo(36 / (0.965 * 0.98 * 0.99), 8);
+    expect(result.budget.revenue).toBeCloseTo(711.5 - 21.5, 8);
+  });
+});
+
+describe('a cause', () => {
+  it('is the newest word on its line', () => {
+    const word = (cause: 'interruption' | 'artLate') =>
+      noteOf('runStep', {
+        ...{ runId: 'run', standardId: null, day: '2026-12-12' },
+        step: { what: 'cause' as const, line: 'labour' as const, cause, note: '' },
+      });
+    const result = resultOf({ steps: [word('interruption'), word('artLate')] });
+    expect(bar(result, 'labour')?.cause?.cause).toBe('artLate');
+    expect(bar(result, 'overhead')?.cause).toBeNull();
+  });
+});
