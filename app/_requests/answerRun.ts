@@ -1,17 +1,19 @@
 import { formatterFor } from '@/app/_words/formatter';
+import { otherBarsWords } from '@/app/_words/making/runCommandWords';
 import { runTroubleWords } from '@/app/_words/making/runTroubleWords';
+import { usableLocale } from '@/app/_words/usableLocale';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { planBuying } from '@/lib/buying/planBuying';
-import { paceOf } from '@/lib/calendar/pace';
-import { stagesOf } from '@/lib/costing/benchWorkOf';
+import { learnedShare, PRIOR_PRESSES } from '@/lib/learning/learnedShare';
 import { foundWorks } from '@/lib/making/foundWorks';
 import { planRun } from '@/lib/making/planRun';
-import { runFacts } from '@/lib/making/runFacts';
-import type { FoundWork, RunPlan, RunTrouble } from '@/lib/making/runPlan';
-import { pricesPaid } from '@/lib/variances/pricesPaid';
+import { type RunFacts, runFacts } from '@/lib/making/runFacts';
+import type { RunPlan, RunTrouble } from '@/lib/making/runPlan';
+import { newestPrices, pricesPaid } from '@/lib/variances/pricesPaid';
 import { runResult } from '@/lib/variances/runResult';
 import { addDays } from '@/shared/days';
 import type { GapLine } from '@/shared/schemas/runEvents';
+import type { RunStandard } from '@/shared/schemas/runPapers';
 import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/supply';
 import { edgeGrid } from './edgeGrid';
 import type { RunOfFile } from './runOfCopy';
@@ -63,16 +65,15 @@ export function answerRun(asked: RunOfFile): RunTable {
   const found = foundWorks(run, (jobId) => inputs.get(jobId) ?? null, edgeGrid());
   const planned = planRun({ run, found, bench: workshop, today: day });
   if (planned.kind === 'troubled') {
-    const formatter = formatterFor(workshop);
+    const [formatter, locale] = [formatterFor(workshop), usableLocale(workshop.locale)];
     const troubles = planned.troubles.map((trouble) => ({
       ...trouble,
-      message: runTroubleWords(trouble, formatter),
+      message: runTroubleWords(trouble, formatter, locale),
     }));
     return { kind: 'refused', troubles };
   }
   const { plan } = planned;
   const bought = boughtFor(asked, plan);
-  const pace = paceOf(found.flatMap((one) => (one.kind === 'costed' ? [stagesOf(one.costed)] : [])));
   const came = cameOf(asked);
   return {
     kind: 'planned',
@@ -87,10 +88,9 @@ export function answerRun(asked: RunOfFile): RunTable {
         ...fromTo(at),
       })),
       sessions: plan.sessions.map(fromTo),
-      piecesPerHour: pace === null ? null : 60 / pace.each[pace.bottleneck],
-      bottleneck: pace?.bottleneck ?? null,
-      ...{ variances: came.variances, bridge: came.bridge },
-      learned: learnedOf(asked, found),
+      piecesPerHour: plan.pace?.piecesPerHour ?? null,
+      bottleneck: plan.pace?.bottleneck ?? null,
+      ...{ variances: came.variances, bridge: came.bridge, learned: came.learned },
     },
   };
 }
@@ -138,6 +138,48 @@ const blanksOf = ({ rows }: BuyingPlan): TableOfRun['buy'] =>
       ? [{ size: item.size, need: good ?? 0, buy: purchase?.quantity ?? 0, chance: chanceWithAll ?? 0 }]
       : [],
   );
+
+/** How it came out against the standard it began by; nothing of a run that has none or of which nothing was noted. */
+function cameOf({ runId, run, notes, standards, orderHours, goodsIn, workshop }: RunOfFile) {
+  const facts = runFacts(runId, run, notes, standards);
+  if (facts.standard === null) return { variances: [], bridge: null, learned: [], beside: [] };
+  const { currency } = facts.standard.body;
+  const paid = pricesPaid(newestPrices(goodsIn, currency, null));
+  const { bars, bridge } = runResult(facts.standard, { facts, paid, orderHours });
+  const named = new Set<GapLine>(varianceLines);
+  const others = bars.filter(({ line, minor }) => !named.has(line) && minor !== 0);
+  return {
+    variances: varianceLines.map((line) => ({
+      line,
+      amount: bars.find((bar) => bar.line === line)?.minor ?? 0,
+    })),
+    bridge,
+    learned: learnedOf(facts.standard.body, facts),
+    beside: otherBarsWords(others, currency, usableLocale(workshop.locale)),
+  };
+}
+
+/** Of each print that was pressed; prints of one blank at one press in one place teach together. */
+function learnedOf({ works }: RunStandard, { pressings }: Pick<RunFacts, 'pressings'>): TableOfRun['learned'] {
+  const prints = works.flatMap(({ jobId, lines }) =>
+    lines.flatMap(({ lineId, blankId, placements }) =>
+      placements.map(({ placementId, pressId, position, scrap }) => {
+        const own = pressings.filter(
+          ({ body }) => body.jobId === jobId && body.lineId === lineId && body.placementId === placementId,
+        );
+        return { placementId, scrap, own, subject: JSON.stringify([blankId, pressId, position]) };
+      }),
+    ),
+  );
+  return prints.flatMap(({ placementId, subject, own }) => {
+    if (own.length === 0) return [];
+    const alike = prints.filter((one) => one.subject === subject && one.own.length > 0);
+    const presses = alike.flatMap((one) => one.own);
+    const lost = presses.filter(({ body }) => body.result === 'scrap').length;
+    const { measured, upper } = learnedShare(alike[0]?.scrap ?? 0, PRIOR_PRESSES, lost, presses.length);
+    return [{ placement: placementId, scrap: measured, upper }];
+  });
+}
 
 const DAY_MINUTES = 1440;
 

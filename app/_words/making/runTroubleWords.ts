@@ -3,7 +3,8 @@ import { minutesWords } from '@/app/_words/minutesWords';
 import type { RunTrouble } from '@/lib/making/runPlan';
 
 /** @returns why a run cannot be planned: what is wrong, what it causes, how to mend it */
-export function runTroubleWords(trouble: RunTrouble, formatter: Formatter): string {
+export function runTroubleWords(trouble: RunTrouble, formatter: Formatter, locale: string): string {
+  const min = (minutes: number) => minutesWords(minutes, locale);
   switch (trouble.kind) {
     case 'noWorks':
       return 'No job is in this run, so there is nothing to make. Add one.';
