@@ -160,7 +160,10 @@ function cameOf({ runId, run, notes, standards, orderHours, goodsIn, workshop }:
 }
 
 /** Of each print that was pressed; prints of one blank at one press in one place teach together. */
-function learnedOf({ works }: RunStandard, { pressings }: Pick<RunFacts, 'pressings'>): TableOfRun['learned'] {
+function learnedOf(
+  { works }: RunStandard,
+  { pressings }: Pick<RunFacts, 'pressings'>,
+): TableOfRun['learned'] {
   const prints = works.flatMap(({ jobId, lines }) =>
     lines.flatMap(({ lineId, blankId, placements }) =>
       placements.map(({ placementId, pressId, position, scrap }) => {

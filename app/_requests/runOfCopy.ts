@@ -78,19 +78,9 @@ export async function runOfCopy(bytes: Uint8Array, { file, runId, day }: OfFile)
 
 // Helpers
 
-const noteKinds = [
-  'pressing',
-  'sheetsPrinted',
-  'blankFault',
-  'runStep',
-  'runActual',
-  'hours',
-  'pressTest',
-] as const;
-
 const needed: readonly string[] = [
   ...['run', 'job', 'blank', 'artwork', 'supplier', 'consumable', 'runStandard', 'goodsIn'],
-  ...noteKinds,
+  ...['pressing', 'sheetsPrinted', 'blankFault', 'runStep', 'runActual', 'hours', 'pressTest'],
 ];
 
 function noted(read: Extract<CopyOfFile, { readonly kind: 'copy' }>, { works }: Run) {
@@ -99,7 +89,15 @@ function noted(read: Extract<CopyOfFile, { readonly kind: 'copy' }>, { works }: 
   const drafts = <Of>(kind: 'supplier' | 'consumable', parse: (body: unknown) => Of) =>
     Object.entries(bodiesOf(kind, copy)).map(([id, body]) => ({ id, body: parse(body) }));
   return {
-    notes: noteKinds.flatMap((kind): readonly AnyRunNote[] => entriesOf(kind, inForce)),
+    notes: [
+      ...entriesOf('pressing', inForce),
+      ...entriesOf('sheetsPrinted', inForce),
+      ...entriesOf('blankFault', inForce),
+      ...entriesOf('runStep', inForce),
+      ...entriesOf('runActual', inForce),
+      ...entriesOf('hours', inForce),
+      ...entriesOf('pressTest', inForce),
+    ],
     standards: papersOf('runStandard', read),
     orderHours: entriesOf('hours', inForce)
       .map(({ body }) => body)

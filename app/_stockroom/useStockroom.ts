@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { openStandards } from '@/lib/stock/openStandards';
+import { runFacts } from '@/lib/making/runFacts';
 import { type Reserved, reserved } from '@/lib/stock/reserved';
 import { standardNeeds } from '@/lib/stock/standardNeeds';
 import { stockKey } from '@/lib/stock/stockKey';
@@ -30,8 +30,11 @@ export function useStockroom(workspace: ReadyWorkspace): StockroomFacts {
     [stockMove, stockTransfer, stockCount],
   );
   const kept = useMemo(() => {
-    const isKept = (id: string) => runs[id]?.archivedOn === null;
-    const needs = openStandards(papers.runStandard, runStep, isKept).flatMap(standardNeeds);
+    const needs = Object.entries(runs).flatMap(([id, run]) => {
+      if (run.archivedOn !== null) return [];
+      const { isClosed, standard } = runFacts(id, run, runStep, papers.runStandard);
+      return isClosed || standard === null ? [] : standardNeeds(standard.body);
+    });
     return new Map(reserved(piles, needs).map((one) => [stockKey(one.item), one]));
   }, [piles, runs, papers.runStandard, runStep]);
   return { groups, values, reserved: kept };

@@ -58,7 +58,7 @@ function neededOnce(needs: readonly StockNeed[]): readonly StockNeed[] {
 }
 
 function reservedOf(item: SupplyItem, ready: number | null, needs: readonly StockNeed[]): Reserved {
-  const sorted = needs.toSorted((one, other) => dayKey(one).localeCompare(dayKey(other)));
+  const sorted = needs.toSorted((one, other) => (dayKey(one) < dayKey(other) ? -1 : 1));
   const all = sorted.reduce((sum, { quantity }) => sum + quantity, 0);
   return {
     ...{ item, ready, reserved: all, needs: sorted },

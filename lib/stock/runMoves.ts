@@ -47,7 +47,7 @@ export interface RunDone {
 }
 
 /** What of a run cannot be booked by itself, because nobody said of what it is. */
-export type RunUnsaid =
+type RunUnsaid =
   /** More blanks used than pieces were pressed or found faulty; below 0 fewer. Of several sizes. */
   | { readonly what: 'blanks'; readonly pieces: number }
   /** Begun, neither finished nor spoiled; below 0 more came out than went in. */

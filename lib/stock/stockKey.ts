@@ -2,10 +2,6 @@ import { canonicalText } from '@/lib/stored/canonicalText';
 import type { StockItem } from '@/shared/schemas/stock';
 import type { SupplyItem } from '@/shared/schemas/supply';
 
-/** @returns what is bought as it lies in stock, no lot named. */
-export const stockItemOf = (item: SupplyItem): StockItem =>
-  item.kind === 'blank' ? { ...item, lot: null } : item;
-
 /** @returns the same text for the same thing, whatever its lot. */
 export const stockKey = (item: StockItem | SupplyItem): string =>
   canonicalText(item.kind === 'blank' ? { ...item, lot: null } : item);

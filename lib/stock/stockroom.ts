@@ -30,7 +30,7 @@ export interface StockGroup {
 interface Stockroom {
   readonly piles: readonly Pile[];
   readonly blanks: Readonly<Record<string, Blank>>;
-  readonly workshop: Pick<Workshop, 'printers' | 'sheets'>;
+  readonly workshop: Pick<Workshop, 'printers' | 'sheets' | 'locale'>;
   readonly consumables: Readonly<Record<string, Consumable>>;
   readonly jobs: readonly { readonly id: string; readonly job: Job }[];
 }
@@ -41,7 +41,7 @@ interface Stockroom {
  */
 export function stockroom(room: Stockroom): readonly StockGroup[] {
   const groups = new Map<string, Building>();
-  for (const [id, { name, sizes }] of byName(room.blanks)) {
+  for (const [id, { name, sizes }] of byName(room.blanks, room.workshop.locale)) {
     for (const size of sizes)
       add(
         groups,
@@ -55,7 +55,7 @@ export function stockroom(room: Stockroom): readonly StockGroup[] {
     for (const name of inkChannels(printer))
       add(groups, { kind: 'ink', printerId: printer.id, name }, { group: printer.name, name, unit: 'mL' });
   }
-  for (const [id, { name, unit }] of byName(room.consumables))
+  for (const [id, { name, unit }] of byName(room.consumables, room.workshop.locale))
     add(groups, { kind: 'consumable', consumableId: id }, { name, unit: unit === 'piece' ? null : unit });
   for (const { id, job } of room.jobs) {
     if (job.archivedOn !== null) continue;
@@ -92,8 +92,8 @@ interface Called {
   readonly unit?: StockGroup['things'][number]['unit'];
 }
 
-const byName = <Of extends { readonly name: string }>(all: Readonly<Record<string, Of>>) =>
-  Object.entries(all).toSorted(([, one], [, other]) => one.name.localeCompare(other.name));
+const byName = <Of extends { readonly name: string }>(all: Readonly<Record<string, Of>>, locale: string) =>
+  Object.entries(all).toSorted(([, one], [, other]) => one.name.localeCompare(other.name, locale));
 
 function idOf(item: StockItem): string {
   switch (item.kind) {

@@ -4,7 +4,7 @@ import type { StockItem } from '@/shared/schemas/stock';
 import { type Lying, type Posting, postingsOf, type StockEntry } from './stockEntry';
 
 /** What of an item is known to lie at one place in one grade while its entries are gone through. */
-export interface Tally {
+interface Tally {
   /** Its item bears no lot: those stand in `lots`. */
   readonly lying: Lying;
   readonly lots: Map<string | null, number>;

@@ -23,11 +23,13 @@ interface SizeBlanks {
  * every run takes as many as the customer was asked for.
  */
 export function blanksOfJob({ input, costed: { sheet } }: RunJob, cover: Cover): readonly SizeBlanks[] {
-  const isBrought = (lineId: string) => {
+  const blankOf = (lineId: string): string | null => {
     const line = input.job.lines.find(({ id }) => id === lineId);
-    return line !== undefined && input.blanks[line.blankId]?.suppliedBy === 'customer';
+    if (line === undefined) return lineId;
+    return input.blanks[line.blankId]?.suppliedBy === 'customer' ? null : line.blankId;
   };
-  const usual = blanksTaken(sheet, isBrought).take;
+  const isBrought = (lineId: string) => blankOf(lineId) === null;
+  const usual = blanksTaken(sheet, blankOf).take;
   const bought = sheet.cases.flatMap(({ lineId }, index) => (isBrought(lineId) ? [] : [index]));
   const others = cover === 'usual' ? null : coverOf(sheet, bought, cover);
   return sheet.cases.map((one, index) => {

@@ -1,11 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { foldStock } from '@/lib/stock/foldStock';
-import { openStandards } from '@/lib/stock/openStandards';
 import { reserved, type StockNeed } from '@/lib/stock/reserved';
 import { standardNeeds } from '@/lib/stock/standardNeeds';
-import type { Entry } from '@/shared/schemas/happened';
-import type { RunStep } from '@/shared/schemas/runEvents';
-import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { clubStandard } from './clubRunDone';
 import { shirts, van, writer } from './stockEntries';
 
@@ -84,28 +80,5 @@ describe('what runs that have begun reserve', () => {
       lines: work.lines.map((line) => ({ ...line, isBrought: true })),
     }));
     expect(quantities({ ...clubStandard, works: brought })).toEqual([['paper', 52.9]]);
-  });
-
-  it('ends when the run is closed, and is back when it goes on', () => {
-    const paper = (count: number, withdrawn: boolean) => ({
-      ...{ id: `aaaaaaaa-${count}`, device: 'aaaaaaaa', count, at: count, version: 1 },
-      ...{ kind: 'runStandard' as const, series: 'run', number: { count: 1, letter: 'A' } },
-      ...{ about: { kind: 'run', id: 'run' }, sha256: '0'.repeat(64), file: null },
-      ...{ body: { ...clubStandard, title: `standard ${count}` }, withdrawn },
-    });
-    const step = (count: number, what: 'closed' | 'reopened'): Entry<'runStep', RunStep> => ({
-      ...{ id: `bbbbbbbb-${count}`, device: 'bbbbbbbb', count, at: 100 + count, version: 1, kind: 'runStep' },
-      body: {
-        ...{ runId: 'run', standardId: null, day: TEST_DAY },
-        step: what === 'closed' ? { what, note: '' } : { what },
-      },
-    });
-    const papers = [paper(1, false), paper(3, true), paper(2, false)];
-    const titles = (steps: readonly Entry<'runStep', RunStep>[], isKept = true) =>
-      openStandards(papers, steps, () => isKept).map(({ title }) => title);
-    expect(titles([])).toEqual(['standard 2']);
-    expect(titles([step(1, 'closed')])).toEqual([]);
-    expect(titles([step(2, 'reopened'), step(1, 'closed')])).toEqual(['standard 2']);
-    expect(titles([], false)).toEqual([]);
   });
 });
