@@ -6,7 +6,7 @@ import { thresholds } from '@/shared/tables/thresholds';
 import type { CoverChoice, CoverSize } from './buyingPlan';
 
 /** A size of a blank for one work. */
-export interface SizeOfWork {
+interface SizeOfWork {
   /** Place of the work. */
   readonly work: number;
   readonly blankId: string;

@@ -36,10 +36,7 @@ export interface Bought {
 }
 
 /** What decides a purchase beside the needs. */
-export type BuyingTerms = Pick<
-  BuyingAsked,
-  'asOf' | 'currency' | 'works' | 'suppliers' | 'piles' | 'reserved'
-> & {
+type BuyingTerms = Pick<BuyingAsked, 'asOf' | 'currency' | 'works' | 'suppliers' | 'piles' | 'reserved'> & {
   readonly list: Pick<BuyingList, 'held' | 'chosen'>;
 };
 

@@ -11,7 +11,7 @@ interface BlanksTaken {
 }
 
 /** A size of a line, and what decides how many blanks it takes. */
-export interface CaseToCover {
+interface CaseToCover {
   /** Place among the cases of the sheet. */
   readonly index: number;
   readonly lineId: string;

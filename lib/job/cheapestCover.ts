@@ -2,7 +2,7 @@ import { enoughGood, type GoodOnes } from '@/lib/statistics/enoughGood';
 import { coverSearch, type PriceGroup, type Spare } from './coverSearch';
 
 /** A size of which every good piece is wanted. */
-export interface SizeToCover {
+interface SizeToCover {
   /** Good pieces and the chance of a blank to end good; several where works that differ share the stack. */
   readonly wanted: readonly GoodOnes[];
   /** What a blank costs, 0 or more. */

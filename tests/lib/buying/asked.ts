@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import type { BuyingAsked, BuyingWork } from '@/lib/buying/buyingAsked';
 import type { Pile } from '@/lib/stock/foldStock';
 import type { JobInput } from '@/shared/schemas/request';
@@ -9,7 +10,6 @@ import {
   type SupplyItem,
   supplierSchema,
 } from '@/shared/schemas/supply';
-import type { z } from '@/shared/schemas/z';
 import { club, TODAY } from '@/tests/fixtures/clubJob';
 
 export const work = (input: JobInput = club(), more: Partial<BuyingWork> = {}): BuyingWork => ({

@@ -82,3 +82,17 @@ test('of a roll the length is told that is printed', () => {
   expect(rollMm).toBeGreaterThan(19 * 203.2);
   expect(factsOf(club()).rollMm).toBeNull();
 });
+
+test('two lines on one blank share the spares of a size, and each gets its part of them', () => {
+  const alone = clubWith({ 'job.lines.0.quantities': [{ size: 'M', quantity: 10 }] });
+  const [line] = alone.job.lines;
+  if (line === undefined) throw new Error('the job has no line');
+  const placements = line.placements.map((placement) => ({ ...placement, id: `more-${placement.id}` }));
+  const second = { ...line, id: 'more', name: 'More', placements };
+  const both = { ...alone, job: { ...alone.job, lines: [line, second] } };
+  const { lines, take, covered } = factsOf(both);
+  // Twenty good ones at p = 0.965 × 0.98 × 0.99 = 0.93624: 22 hold them 83.8 % of the time, 21 only 60.9 %.
+  expect(lines.map((one) => one.take)).toEqual([11, 11]);
+  expect(take).toBe(22);
+  expect(covered).toBeCloseTo(0.838, 3);
+});
