@@ -6,8 +6,15 @@ import { NumberField } from '@/app/_fields/NumberField';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import type { RunResult } from '@/lib/variances/runResult';
+import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
-import type { RunActual } from '@/shared/schemas/runEvents';
+import {
+  blanksUsedSchema,
+  inkUsedSchema,
+  type RunActual,
+  runAmountSchema,
+  sheetsUsedSchema,
+} from '@/shared/schemas/runEvents';
 import styles from './AfterRun.module.css';
 
 type ActualsFormProps = Readonly<{
@@ -69,7 +76,8 @@ export function ActualsForm({ workspace, runId, currency, today, result }: Actua
         label="Blanks used"
         unit="pieces"
         value={typed.blanks}
-        {...{ min: 0, max: 100_000, decimals: 0, width: 'narrow' }}
+        {...numberLimits(blanksUsedSchema, ['quantity'])}
+        width="narrow"
         hint={`now ${Math.round(actuals.blanks.quantity * 100) / 100}`}
         onCommit={set('blanks')}
       />
@@ -77,7 +85,8 @@ export function ActualsForm({ workspace, runId, currency, today, result }: Actua
         label="Sheets used"
         unit="sheets"
         value={typed.sheets}
-        {...{ min: 0, max: 1e6, width: 'narrow' }}
+        {...numberLimits(sheetsUsedSchema, ['quantity'])}
+        width="narrow"
         hint={`now ${Math.round(actuals.sheets.quantity * 100) / 100}`}
         onCommit={set('sheets')}
       />
@@ -85,7 +94,8 @@ export function ActualsForm({ workspace, runId, currency, today, result }: Actua
         label="Ink"
         unit="mL"
         value={typed.ink}
-        {...{ min: 0, max: 1e6, width: 'narrow' }}
+        {...numberLimits(inkUsedSchema, ['mL'])}
+        width="narrow"
         onCommit={set('ink')}
       />
       {amounts.map(([field, label]) => (
@@ -93,7 +103,7 @@ export function ActualsForm({ workspace, runId, currency, today, result }: Actua
           key={field}
           {...{ label, currency }}
           value={typed[field]}
-          minorLimits={{ min: 0, max: 1e12 }}
+          minorLimits={numberLimits(runAmountSchema, ['amountMinor'])}
           onCommit={set(field)}
         />
       ))}

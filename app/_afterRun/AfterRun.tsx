@@ -20,6 +20,7 @@ import { AfterRunHead } from './AfterRunHead';
 import { BridgeTable } from './BridgeTable';
 import { GapFormulas, MinutesTable } from './GapFormulas';
 import { LessonRows } from './LessonRows';
+import { OverRuns } from './OverRuns';
 import { TimeForm } from './TimeForm';
 import type { AfterRunFigures } from './useAfterRun';
 
@@ -32,13 +33,13 @@ type AfterRunProps = Readonly<{
 
 /** What a run took, held against what it was to take: the way between both profits, and what it teaches. */
 export function AfterRun({ workspace, figures, result, standard }: AfterRunProps) {
-  const { facts, today, troubles, lessons } = figures;
+  const { facts, today, troubles, lessons, closed } = figures;
   const { workshop } = workspace;
   const { runId, run, isClosed } = facts;
   const { currency } = result;
   const locale = usableLocale(workshop.locale);
   const formatter = formatterFor({ ...workshop, currency });
-  const closed = facts.steps.findLast(({ body }) => body.step.what === 'closed');
+  const lastClosed = facts.steps.findLast(({ body }) => body.step.what === 'closed');
   const step = (label: string, of: RunStep['step']) =>
     workspace.note(label, [
       { kind: 'runStep', body: { runId, standardId: standard.id, day: today, step: of } },
@@ -61,7 +62,7 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
     `${formatter.hours(result.actuals.labour.quantity)}${
       result.actuals.labour.quantityFrom === 'standard' ? ' as planned, none noted' : ''
     }`,
-    isClosed && closed !== undefined ? `closed ${formatter.day(closed.body.day)}` : 'not closed yet',
+    isClosed && lastClosed !== undefined ? `closed ${formatter.day(lastClosed.body.day)}` : 'not closed yet',
   ].join('; ');
   return (
     <>
@@ -131,6 +132,11 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
             reversed={facts.pressings.filter(({ body }) => body.fault === 'reversed').length}
           />
         </CardSection>
+        {closed.length > 1 && (
+          <CardSection numeral={4} id="after-runs" heading="Over all runs">
+            <OverRuns {...{ closed, formatter, locale }} />
+          </CardSection>
+        )}
       </Card>
     </>
   );

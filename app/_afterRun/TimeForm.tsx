@@ -8,7 +8,8 @@ import { elementChoices, elementWords } from '@/app/_words/afterRun/afterRunWord
 import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import type { RunFacts } from '@/lib/making/runFacts';
-import type { WorkElement } from '@/shared/schemas/runEvents';
+import { numberLimits } from '@/shared/limits';
+import { hoursSchema, type WorkElement } from '@/shared/schemas/runEvents';
 import styles from './AfterRun.module.css';
 
 type TimeFormProps = Readonly<{
@@ -52,7 +53,8 @@ export function TimeForm({ workspace, runId, today, locale, hours }: TimeFormPro
           label="Time"
           unit="min"
           value={minutes}
-          {...{ min: 0, max: 1440, width: 'narrow' }}
+          {...numberLimits(hoursSchema, ['minutes'])}
+          width="narrow"
           caution={cautionOf(minutes)}
           onCommit={setMinutes}
         />

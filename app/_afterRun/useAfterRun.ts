@@ -8,6 +8,7 @@ import { foldLearned } from '@/lib/learning/foldLearned';
 import type { LearnedRun } from '@/lib/learning/learnedFrom';
 import type { Lesson } from '@/lib/learning/lesson';
 import { type AnyRunNote, type RunFacts, runFacts } from '@/lib/making/runFacts';
+import type { ClosedRun } from '@/lib/variances/acrossRuns';
 import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubles';
 import { newestPrices, type PricePaid, pricesPaid } from '@/lib/variances/pricesPaid';
 import { type RunResult, runResult } from '@/lib/variances/runResult';
@@ -20,6 +21,8 @@ export interface AfterRunFigures {
   readonly result: RunResult | null;
   readonly lessons: readonly Lesson[];
   readonly troubles: readonly ActualTrouble[];
+  /** The first closed first, all of the currency of now. */
+  readonly closed: readonly ClosedRun[];
 }
 
 /** Folds what was noted of all runs that have a standard: one is looked at, all teach. */
@@ -64,10 +67,25 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
   if (facts === undefined) return null;
   const result = learned.find((one) => one.runId === runId)?.result ?? null;
   const troubles = result === null ? [] : actualTroubles(result, facts.hours);
-  return { facts, today, result, lessons, troubles };
+  const closed = closedOf(all, learned, currency);
+  return { facts, today, result, lessons, troubles, closed };
 }
 
 // Helpers
+
+const closedOf = (
+  all: readonly RunFacts[],
+  learned: readonly LearnedRun[],
+  currency: string,
+): readonly ClosedRun[] =>
+  all
+    .flatMap(({ runId, run, steps, isClosed }): readonly ClosedRun[] => {
+      const result = learned.find((one) => one.runId === runId)?.result;
+      const step = steps.findLast(({ body }) => body.step.what === 'closed');
+      if (!isClosed || step === undefined || result?.currency !== currency) return [];
+      return [{ runId, name: run.name, closedOn: step.body.day, result }];
+    })
+    .toSorted((one, other) => (one.closedOn < other.closedOn ? -1 : 1));
 
 function learnedOf(
   facts: RunFacts,

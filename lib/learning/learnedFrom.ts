@@ -33,8 +33,3 @@ export interface LearnedFrom {
   /** YYYY-MM-DD, that of rates taken over. */
   readonly day: string;
 }
-
-/** @returns the runs in which something was seen at all, by their ids */
-export const runIdsOf = (runs: readonly { readonly runId: string }[]): readonly string[] => [
-  ...new Set(runs.map(({ runId }) => runId)),
-];

@@ -38,8 +38,8 @@ export function measuredPlace(
 
 // Helpers
 
-const heldRate = (rate: Rate | null): LearnedPlace['before'] => {
+function heldRate(rate: Rate | null): LearnedPlace['before'] {
   if (rate === null) return null;
   const { value, unit, date, origin, count } = rate;
   return { value, unit, date, origin, ...(count === undefined ? {} : { count }) };
-};
+}
