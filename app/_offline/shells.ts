@@ -24,6 +24,7 @@ export const shells = [
   { page: '/stall/shops/one', address: '/stall/shops/:id' },
   { page: '/stall/one', address: '/stall/:id' },
   { page: '/making/stock', address: '/making/stock' },
+  { page: '/making/one/after', address: '/making/:id/after' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

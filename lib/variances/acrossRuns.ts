@@ -9,8 +9,6 @@ export interface ClosedRun {
   /** YYYY-MM-DD. */
   readonly closedOn: string;
   readonly result: RunResult;
-  /** What its orders have paid, whole minor units; null where it was made for none. */
-  readonly paidMinor: number | null;
 }
 
 /** One line of the bridge over several runs of one currency. */

@@ -69,7 +69,7 @@ export function gapsOf(frozen: RunBudget, budget: RunBudget, actuals: RunActuals
 }
 
 /** @returns what a budget leaves, currency units; a job without a price brings nothing in. */
-export const profitOf = (budget: RunBudget): number =>
+const profitOf = (budget: RunBudget): number =>
   (budget.revenue ?? 0) -
   budget.fees -
   costOf(budget.blanks) -

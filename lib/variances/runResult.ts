@@ -45,7 +45,7 @@ export interface RunResult {
 }
 
 /** What a result is reckoned from beside the standard. */
-export interface ResultAsked {
+interface ResultAsked {
   readonly facts: Pick<
     RunFacts,
     'pressings' | 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'hours' | 'steps'

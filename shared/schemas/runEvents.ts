@@ -52,7 +52,7 @@ export const sheetsPrintedSchema = z.strictObject({
 });
 
 /** Lines of a run's costs that differ from their standard each for its own reason. */
-export const gapLines = [
+const gapLines = [
   /** More or fewer good pieces than planned, at the standard of each. */
   'output',
   'revenue',
@@ -69,20 +69,32 @@ export const gapLines = [
   'reprints',
 ] as const;
 
+/** Blanks used in all, and what so many cost; amount null where the price is as planned. */
+export const blanksUsedSchema = z.strictObject({
+  of: z.literal('blanks'),
+  quantity: piecesSchema,
+  amountMinor: minorSchema.nullable(),
+});
+
+export const sheetsUsedSchema = z.strictObject({
+  of: z.literal('sheets'),
+  quantity: z.number().min(0).max(1e6),
+  amountMinor: minorSchema.nullable(),
+});
+
+export const inkUsedSchema = z.strictObject({ of: z.literal('ink'), mL: z.number().min(0).max(1e6) });
+
+export const runAmountSchema = z.strictObject({
+  of: z.enum(['freight', 'otherCost', 'fees', 'reprints', 'revenue']),
+  amountMinor: minorSchema,
+});
+
 /** What was used, and what it cost. What nobody notes is taken as the standard has it, and said to be. */
 const actualSchema = z.discriminatedUnion('of', [
-  /** Blanks used in all, and what so many cost; amount null where the price is as planned. */
-  z.strictObject({ of: z.literal('blanks'), quantity: piecesSchema, amountMinor: minorSchema.nullable() }),
-  z.strictObject({
-    of: z.literal('sheets'),
-    quantity: z.number().min(0).max(1e6),
-    amountMinor: minorSchema.nullable(),
-  }),
-  z.strictObject({ of: z.literal('ink'), mL: z.number().min(0).max(1e6) }),
-  z.strictObject({
-    of: z.enum(['freight', 'otherCost', 'fees', 'reprints', 'revenue']),
-    amountMinor: minorSchema,
-  }),
+  blanksUsedSchema,
+  sheetsUsedSchema,
+  inkUsedSchema,
+  runAmountSchema,
 ]);
 
 export const runActualSchema = z.strictObject({

@@ -1,0 +1,134 @@
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { causeWords, fromWords, gapWords, lostWords } from '@/app/_words/afterRun/gapWords';
+import { minorWords } from '@/app/_words/orders/minorWords';
+import { bridgeScale } from '@/lib/variances/bridgeScale';
+import type { BridgeBar, RunResult } from '@/lib/variances/runResult';
+import type { GapLine } from '@/shared/schemas/runEvents';
+import { type GapCause, gapCauses } from '@/shared/tables/faults';
+import styles from './BridgeTable.module.css';
+
+type BridgeTableProps = Readonly<{
+  result: RunResult;
+  locale: string;
+  onCause: (line: GapLine, cause: GapCause) => void;
+}>;
+
+const choices = gapCauses.map((value) => ({ value, label: causeWords[value] }));
+
+/** From the profit as quoted to that which came, a row a reason; lines that came as planned are left out. */
+export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
+  const { bridge, currency, bars } = result;
+  const drawn = bars.filter(({ minor }) => minor !== 0);
+  const scale = bridge === null ? null : bridgeScale(bridge, drawn);
+  const words = (minor: number) => minorWords(minor, currency, locale);
+  return (
+    <table className={styles.bridge}>
+      <caption className="visuallyHidden">From the profit as quoted to the profit as it came</caption>
+      <thead className="visuallyHidden">
+        <tr>
+          <th scope="col">Line</th>
+          <th scope="col">Drawn</th>
+          <th scope="col">{currency}</th>
+          <th scope="col">Cause</th>
+        </tr>
+      </thead>
+      <tbody>
+        {bridge !== null && scale !== null && (
+          <tr className={styles.end}>
+            <th scope="row">Profit as quoted</th>
+            <td className={styles.bar}>
+              <Bar {...scale.from} look="profit" isTorn={scale.isTorn} />
+              {scale.isTorn && (
+                <span className={styles.torn}>Bars torn off: the scale begins at {words(scale.least)}</span>
+              )}
+            </td>
+            <td className={styles.figure}>{words(bridge.from)}</td>
+            <td />
+          </tr>
+        )}
+        {drawn.map((bar, at) => {
+          const across = scale?.bars[at];
+          return (
+            <tr key={bar.line}>
+              <th scope="row">{gapWords[bar.line]}</th>
+              <td className={styles.bar}>
+                {across !== undefined && <Bar {...across} look={lookOf(bar)} isTorn={false} />}
+              </td>
+              <td className={styles.figure}>{`${bar.minor > 0 ? '+' : ''}${words(bar.minor)}`}</td>
+              <td className={styles.cause}>
+                {bar.line === 'overhead' || bar.line === 'reprints' || bar.line === 'output' ? (
+                  <span className={styles.follows}>{followWords[bar.line]}</span>
+                ) : (
+                  <ChoiceField
+                    label={`Cause of ${gapWords[bar.line].toLowerCase()}`}
+                    labelled
+                    value={bar.cause?.cause ?? null}
+                    choices={choices}
+                    unchosen="No cause chosen"
+                    onCommit={(cause) => onCause(bar.line, cause)}
+                  />
+                )}
+                {bar.line === 'blanksUsage' && <Lost result={result} />}
+                {bar.actual === 'standard' && bar.line !== 'reprints' && (
+                  <span className={styles.follows}>{fromWords.standard}</span>
+                )}
+              </td>
+            </tr>
+          );
+        })}
+        {bridge !== null && scale !== null && (
+          <tr className={styles.end}>
+            <th scope="row">Profit as it came</th>
+            <td className={styles.bar}>
+              <Bar {...scale.to} look="profit" isTorn={scale.isTorn} />
+            </td>
+            <td className={styles.figure}>{words(bridge.to)}</td>
+            <td />
+          </tr>
+        )}
+      </tbody>
+    </table>
+  );
+}
+
+// Helpers
+
+const followWords = {
+  overhead: 'Follows the time; no money moves',
+  reprints: 'None was needed',
+  output: 'By what each size brings and takes',
+} as const;
+
+type Look = 'profit' | 'materials' | 'time' | 'house' | 'more';
+
+function lookOf({ line, minor }: BridgeBar): Look {
+  if (minor > 0) return 'more';
+  if (line === 'labour') return 'time';
+  return line === 'overhead' ? 'house' : 'materials';
+}
+
+/** A torn bar begins with teeth: what stands before them is not drawn. */
+const Bar = ({ x, width, look, isTorn }: { x: number; width: number; look: Look; isTorn: boolean }) => (
+  <svg viewBox="0 0 100 10" preserveAspectRatio="none" aria-hidden="true" focusable="false">
+    <rect className={styles[look]} x={x} width={width} height="10" />
+    {isTorn && (
+      <polygon
+        className={styles.teeth}
+        points="0,0 0.9,0 0,1.25 0.9,2.5 0,3.75 0.9,5 0,6.25 0.9,7.5 0,8.75 0.9,10 0,10"
+      />
+    )}
+  </svg>
+);
+
+const Lost = ({ result }: { result: RunResult }) =>
+  result.lost.length === 0 ? null : (
+    <span className={styles.follows}>
+      {result.lost
+        .map(({ at, fault, pieces }) =>
+          at === 'unknown'
+            ? `${pieces} not accounted for`
+            : `${pieces} ${fault === null ? 'without a cause' : lostWords[fault]}`,
+        )
+        .join(', ')}
+    </span>
+  );

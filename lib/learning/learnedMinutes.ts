@@ -1,0 +1,129 @@
+import type { WorkElement } from '@/shared/schemas/runEvents';
+import type { LearnedFrom, LearnedRun } from './learnedFrom';
+import type { LearnedPlace, Lesson } from './lesson';
+import { measuredPlace } from './measuredRate';
+import { eachPlacement } from './openPlacements';
+import { shrunk } from './shrunk';
+
+/** Work of a run that is done once, and the rate of the workshop that holds it. */
+const onceRates = {
+  enquiry: 'enquiryMinutes',
+  proof: 'proofMinutes',
+  setUp: 'setUpMinutes',
+  pack: 'packMinutes',
+  cleanDown: 'cleanDownMinutes',
+  deliver: 'deliverMinutes',
+} as const satisfies Partial<Record<WorkElement, string>>;
+
+/** Minutes of work that is done once a run, by the clock, shrunk towards the standard of the first of these runs. */
+export function learnedMinutes({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
+  const { workshop } = documents;
+  return Object.entries(onceRates).flatMap(([name, rate]): readonly Lesson[] => {
+    const element = name as keyof typeof onceRates;
+    const noted = runs.flatMap(({ runId, result }) => {
+      const found = result.actuals.elements.find((one) => one.element === element);
+      return found?.actual == null || found.standard === 0 ? [] : [{ runId, ...found, actual: found.actual }];
+    });
+    const [first] = noted;
+    if (first === undefined) return [];
+    const { measured, spread } = shrunk(
+      first.standard,
+      noted.map(({ actual }) => actual),
+    );
+    const before = workshop?.body.rates[rate] ?? null;
+    // A rate that does not stand for the whole element, with rest or a second heating-up in it, is only watched.
+    const isWhole =
+      before !== null &&
+      (near(before.value, first.standard) || noted.some(({ standard }) => near(before.value, standard)));
+    return [
+      {
+        subject: { of: 'minutes', element, blankId: null, position: null },
+        ...{ standard: first.standard, measured, spread, unit: 'min', upper: null, seen: null },
+        observations: noted.length,
+        runIds: noted.map(({ runId }) => runId),
+        places:
+          workshop === null || !isWhole
+            ? []
+            : measuredPlace(
+                { kind: 'workshop', id: workshop.id, path: ['rates', rate], before },
+                measured,
+                'min',
+                day,
+                { count: noted.length },
+              ),
+      },
+    ];
+  });
+}
+
+/** Minutes of the hands at one press, of each blank and place, where the clock says which print it was for. */
+export function learnedPressMinutes({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
+  const rows = new Map<string, { readonly of: Timed; readonly all: Timed[] }>();
+  for (const run of runs) {
+    for (const timed of timedPresses(run)) {
+      const key = JSON.stringify([timed.blankId, timed.position]);
+      const row = rows.get(key) ?? { of: timed, all: [] };
+      row.all.push(timed);
+      rows.set(key, row);
+    }
+  }
+  return [...rows.values()].map(({ of, all }): Lesson => {
+    const { blankId, position, standard } = of;
+    const { measured, spread } = shrunk(
+      standard,
+      all.map(({ each }) => each),
+    );
+    return {
+      subject: { of: 'minutes', element: 'presses', blankId, position },
+      ...{ standard, measured, spread, unit: 'min', upper: null, seen: null, observations: all.length },
+      runIds: all.map(({ runId }) => runId),
+      places: eachPlacement(documents.jobs)
+        .filter(({ line, placement }) => line.blankId === blankId && placement.position === position)
+        .flatMap(({ jobId, line, placement }): readonly LearnedPlace[] =>
+          measuredPlace(
+            {
+              ...{ kind: 'job', id: jobId, before: placement.handMinutes },
+              path: ['lines', line.id, 'placements', placement.id, 'handMinutes'],
+            },
+            measured,
+            'min',
+            day,
+            { count: all.length },
+          ),
+        ),
+    };
+  });
+}
+
+// Helpers
+
+interface Timed {
+  readonly runId: string;
+  readonly blankId: string;
+  readonly position: LearnedRun['standard']['works'][number]['lines'][number]['placements'][number]['position'];
+  readonly standard: number;
+  readonly each: number;
+}
+
+/** Pieces that nobody counted with the time are those that were pressed. */
+function timedPresses({ runId, standard, facts }: LearnedRun): readonly Timed[] {
+  return standard.works.flatMap(({ jobId, lines }) =>
+    lines.flatMap(({ blankId, placements }) =>
+      placements.flatMap(({ placementId, position, handMinutes }): readonly Timed[] => {
+        const hours = facts.hours
+          .map(({ body }) => body)
+          .filter((one) => one.element === 'presses' && one.placementId === placementId);
+        const minutes = hours.reduce((sum, one) => sum + one.minutes, 0);
+        const counted = hours.every(({ pieces }) => pieces !== null)
+          ? hours.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0)
+          : facts.pressings.filter(({ body }) => body.jobId === jobId && body.placementId === placementId)
+              .length;
+        return minutes === 0 || counted === 0
+          ? []
+          : [{ runId, blankId, position, standard: handMinutes, each: minutes / counted }];
+      }),
+    ),
+  );
+}
+
+const near = (one: number, other: number): boolean => Math.abs(one - other) < 1e-6;

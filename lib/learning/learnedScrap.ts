@@ -1,0 +1,73 @@
+import type { Position } from '@/shared/schemas/blank';
+import type { LearnedFrom } from './learnedFrom';
+import { learnedShare, PRIOR_PRESSES } from './learnedShare';
+import type { LearnedPlace, Lesson } from './lesson';
+import { measuredPlace } from './measuredRate';
+import { eachPlacement } from './openPlacements';
+
+interface Seen {
+  readonly blankId: string;
+  readonly pressId: string;
+  readonly position: Position;
+  readonly standard: number;
+  presses: number;
+  scrap: number;
+  readonly runIds: Set<string>;
+}
+
+/**
+ * Scrap of each blank at each press and place: the standard of the first of these runs counted like 50 presses, and all
+ * presses since. A press nobody noted counts for nothing.
+ */
+export function learnedScrap({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
+  const found = new Map<string, Seen>();
+  for (const { runId, standard, facts } of runs) {
+    for (const { jobId, lines } of standard.works) {
+      for (const { lineId, blankId, placements } of lines) {
+        for (const { placementId, pressId, position, scrap } of placements) {
+          const own = facts.pressings.filter(
+            ({ body }) => body.jobId === jobId && body.lineId === lineId && body.placementId === placementId,
+          );
+          if (own.length === 0) continue;
+          const key = JSON.stringify([blankId, pressId, position]);
+          const row = found.get(key) ?? {
+            ...{ blankId, pressId, position, standard: scrap, presses: 0, scrap: 0 },
+            runIds: new Set<string>(),
+          };
+          row.presses += own.length;
+          row.scrap += own.filter(({ body }) => body.result === 'scrap').length;
+          row.runIds.add(runId);
+          found.set(key, row);
+        }
+      }
+    }
+  }
+  return [...found.values()].map((row): Lesson => {
+    const { blankId, pressId, position, standard, presses } = row;
+    const { measured, upper, spread } = learnedShare(standard, PRIOR_PRESSES, row.scrap, presses);
+    return {
+      subject: { of: 'scrap', blankId, pressId, position },
+      ...{ standard, measured, upper, spread, unit: 'share', observations: presses, seen: row.scrap },
+      runIds: [...row.runIds],
+      places: eachPlacement(documents.jobs)
+        .filter(
+          (one) =>
+            one.line.blankId === blankId &&
+            one.placement.pressId === pressId &&
+            one.placement.position === position,
+        )
+        .flatMap(({ jobId, line, placement }): readonly LearnedPlace[] =>
+          measuredPlace(
+            {
+              ...{ kind: 'job', id: jobId, before: placement.scrap },
+              path: ['lines', line.id, 'placements', placement.id, 'scrap'],
+            },
+            measured,
+            'share',
+            day,
+            { count: presses },
+          ),
+        ),
+    };
+  });
+}
