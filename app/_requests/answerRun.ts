@@ -4,16 +4,17 @@ import { runTroubleWords } from '@/app/_words/making/runTroubleWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { planBuying } from '@/lib/buying/planBuying';
-import { learnedShare, PRIOR_PRESSES } from '@/lib/learning/learnedShare';
+import type { LearnedRun } from '@/lib/learning/learnedFrom';
+import { learnedScrap } from '@/lib/learning/learnedScrap';
 import { foundWorks } from '@/lib/making/foundWorks';
 import { planRun } from '@/lib/making/planRun';
-import { type RunFacts, runFacts } from '@/lib/making/runFacts';
+import { runFacts } from '@/lib/making/runFacts';
 import type { RunPlan, RunTrouble } from '@/lib/making/runPlan';
+import { canonicalText } from '@/lib/stored/canonicalText';
 import { newestPrices, pricesPaid } from '@/lib/variances/pricesPaid';
 import { runResult } from '@/lib/variances/runResult';
 import { addDays } from '@/shared/days';
 import type { GapLine } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
 import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/supply';
 import { edgeGrid } from './edgeGrid';
 import type { RunOfFile } from './runOfCopy';
@@ -140,12 +141,13 @@ const blanksOf = ({ rows }: BuyingPlan): TableOfRun['buy'] =>
   );
 
 /** How it came out against the standard it began by; nothing of a run that has none or of which nothing was noted. */
-function cameOf({ runId, run, notes, standards, orderHours, goodsIn, workshop }: RunOfFile) {
+function cameOf({ runId, run, day, notes, standards, orderHours, goodsIn, workshop }: RunOfFile) {
   const facts = runFacts(runId, run, notes, standards);
   if (facts.standard === null) return { variances: [], bridge: null, learned: [], beside: [] };
   const { currency } = facts.standard.body;
   const paid = pricesPaid(newestPrices(goodsIn, currency, null));
-  const { bars, bridge } = runResult(facts.standard, { facts, paid, orderHours });
+  const result = runResult(facts.standard, { facts, paid, orderHours });
+  const { bars, bridge } = result;
   const named = new Set<GapLine>(varianceLines);
   const others = bars.filter(({ line, minor }) => !named.has(line) && minor !== 0);
   return {
@@ -154,34 +156,26 @@ function cameOf({ runId, run, notes, standards, orderHours, goodsIn, workshop }:
       amount: bars.find((bar) => bar.line === line)?.minor ?? 0,
     })),
     bridge,
-    learned: learnedOf(facts.standard.body, facts),
+    learned: learnedOf({ runId, standard: facts.standard.body, facts, result }, day),
     beside: otherBarsWords(others, currency, usableLocale(workshop.locale)),
   };
 }
 
 /** Of each print that was pressed; prints of one blank at one press in one place teach together. */
-function learnedOf(
-  { works }: RunStandard,
-  { pressings }: Pick<RunFacts, 'pressings'>,
-): TableOfRun['learned'] {
-  const prints = works.flatMap(({ jobId, lines }) =>
-    lines.flatMap(({ lineId, blankId, placements }) =>
-      placements.map(({ placementId, pressId, position, scrap }) => {
-        const own = pressings.filter(
-          ({ body }) => body.jobId === jobId && body.lineId === lineId && body.placementId === placementId,
-        );
-        return { placementId, scrap, own, subject: JSON.stringify([blankId, pressId, position]) };
+function learnedOf(run: LearnedRun, day: string): TableOfRun['learned'] {
+  const documents = { workshop: null, jobs: [], blanks: [] };
+  const lessons = learnedScrap({ runs: [run], prices: [], documents, taken: [], day });
+  return run.standard.works.flatMap(({ lines }) =>
+    lines.flatMap(({ blankId, placements }) =>
+      placements.flatMap(({ placementId, pressId, position }) => {
+        const subject = canonicalText({ of: 'scrap', blankId, pressId, position });
+        const lesson = lessons.find((one) => canonicalText(one.subject) === subject);
+        return lesson?.upper == null
+          ? []
+          : [{ placement: placementId, scrap: lesson.measured, upper: lesson.upper }];
       }),
     ),
   );
-  return prints.flatMap(({ placementId, subject, own }) => {
-    if (own.length === 0) return [];
-    const alike = prints.filter((one) => one.subject === subject && one.own.length > 0);
-    const presses = alike.flatMap((one) => one.own);
-    const lost = presses.filter(({ body }) => body.result === 'scrap').length;
-    const { measured, upper } = learnedShare(alike[0]?.scrap ?? 0, PRIOR_PRESSES, lost, presses.length);
-    return [{ placement: placementId, scrap: measured, upper }];
-  });
 }
 
 const DAY_MINUTES = 1440;
