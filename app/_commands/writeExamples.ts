@@ -3,6 +3,7 @@ import { everyAmounts } from '@/app/_firstScreen/workAmounts';
 import { exampleFiles } from '@/lib/examples/exampleFiles';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { exampleQuote } from './exampleQuote';
+import { exampleRun } from './exampleRun';
 import { exampleStall } from './exampleStall';
 import { readableJson } from './readableJson';
 
@@ -11,6 +12,7 @@ const grid = new Grid();
 for (const [name, document] of Object.entries(exampleFiles()))
   await write(`public/examples/${name}`, document);
 await write('public/examples/club-quote.json', exampleQuote());
+await write('public/examples/club-run.json', exampleRun(grid));
 await write('public/examples/spring-fair.json', exampleStall(grid));
 await write('app/_firstScreen/exampleAmounts.json', everyAmounts(grid));
 

@@ -26,6 +26,7 @@ export const shells = [
   { page: '/making/suppliers', address: '/making/suppliers' },
   { page: '/making/buying', address: '/making/buying' },
   { page: '/making/buying/one', address: '/making/buying/:id' },
+  { page: '/making/stock', address: '/making/stock' },
   { page: '/making/one/after', address: '/making/:id/after' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },

@@ -17,7 +17,7 @@ import type { Stored } from '@/shared/schemas/stored';
 import { bodiesOf, entriesOf } from './bodiesOf';
 import { plainContext } from './plainContext';
 
-type CopyOfFile =
+export type CopyOfFile =
   | {
       readonly kind: 'copy';
       readonly copy: Copy;
@@ -129,6 +129,7 @@ export function whichDraft(
 const chosenBy = {
   job: { what: 'job', option: '--job', nothing: 'Nothing was priced.' },
   order: { what: 'order', option: '--order', nothing: 'Nothing was quoted.' },
+  run: { what: 'run', option: '--run', nothing: 'Nothing was planned.' },
   stallDay: { what: 'stall day', option: '--day', nothing: 'Nothing was planned.' },
 } as const satisfies Record<string, { what: string; option: string; nothing: Nothing }>;
 

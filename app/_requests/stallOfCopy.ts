@@ -1,6 +1,5 @@
 import { recordReason } from '@/app/_words/store/recordWords';
 import { readJobInput } from '@/lib/findings/readJobInput';
-import { type PaperBodies, paperKinds } from '@/lib/kinds/paperKinds';
 import { carHeld } from '@/lib/stall/car/carHeld';
 import { pressedFor } from '@/lib/stall/car/dayMoves';
 import { finishedFor } from '@/lib/stall/car/finishedFor';
@@ -13,11 +12,11 @@ import { type DayFigures, dayFigures } from '@/lib/stall/evening/dayFigures';
 import { pastDaysOf } from '@/lib/stall/evening/pastDaysOf';
 import type { StallAsked } from '@/lib/stall/plan/stallAsked';
 import { foldStock } from '@/lib/stock/foldStock';
-import type { Paper } from '@/shared/schemas/happened';
 import { type StallDay, stallDaySchema } from '@/shared/schemas/stallDay';
 import { workshopSchema } from '@/shared/schemas/workshop';
 import { entriesOf } from './bodiesOf';
 import { chosenDraft, copyOfFile, liveOf, requestOf, whichDraft } from './copyOfFile';
+import { type KeptPaper, papersOf } from './papersOf';
 import { plainContext } from './plainContext';
 
 /** What of a stall day is in a file. */
@@ -93,29 +92,6 @@ const jobsOf = ({ ranges }: StallDay): ReadonlySet<string> =>
   new Set(ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId)));
 
 type ReadFile = Extract<Awaited<ReturnType<typeof copyOfFile>>, { readonly kind: 'copy' }>;
-type KeptPaper<Kind extends keyof PaperBodies> = Paper<Kind, PaperBodies[Kind]> & {
-  readonly withdrawn: boolean;
-};
-
-/** Papers of a kind, in the one order. */
-function papersOf<Kind extends keyof PaperBodies>(
-  kind: Kind,
-  { copy, inForce }: ReadFile,
-): readonly KeptPaper<Kind>[] {
-  const issued = new Set(entriesOf('issuing', inForce).map(({ body }) => body.paperId));
-  return copy.papers
-    .filter((paper) => isOf(kind, paper))
-    .map((paper) => ({ ...paper, withdrawn: !issued.has(paper.id) }))
-    .toSorted((one, other) => one.at - other.at || one.count - other.count);
-}
-
-/** Their bodies have been read by the schema of the kind already, which the type of papers cannot say. */
-const isOf = <Kind extends keyof PaperBodies>(
-  kind: Kind,
-  paper: Paper,
-): paper is Paper<Kind, PaperBodies[Kind]> =>
-  paper.kind === kind && paperKinds[kind].schema.safeParse(paper.body).success;
-
 /** Of a day that somebody tapped or closed, by the plan it is counted by. */
 function figuresOf(
   stallDayId: string,

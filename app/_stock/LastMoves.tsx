@@ -10,37 +10,51 @@ import { formatterFor } from '@/app/_words/formatter';
 import { entryWords } from '@/app/_words/workshop/stockWords';
 import { lastMoves } from '@/lib/stock/lastMoves';
 import { isRenaming } from '@/lib/stock/renamedStock';
-import type { StockEntry } from '@/lib/stock/stockEntry';
+import { postingsOf, type StockEntry } from '@/lib/stock/stockEntry';
+import { stockKey } from '@/lib/stock/stockKey';
 import styles from './Stock.module.css';
+import type { StockThing } from './StockRow';
 
 /** Moves shown before the older ones are folded away. */
 const NEWEST = 5;
 
-type LastMovesProps = Readonly<{ workspace: ReadyWorkspace; blankId: string }>;
+type LastMovesProps = Readonly<{
+  workspace: ReadyWorkspace;
+  /** Of the list, for the fold of its older notes. */
+  id: string;
+  things: readonly Pick<StockThing, 'item' | 'name' | 'unit'>[];
+}>;
 
-/** What was noted of a blank, newest first. An entry never changes: it can be taken back, and counted again by undo. */
-export function LastMoves({ workspace, blankId }: LastMovesProps) {
+/** What was noted of some things, newest first. An entry never changes: it can be taken back, and counted again by undo. */
+export function LastMoves({ workspace, id, things }: LastMovesProps) {
   const [removed, setRemoved] = useState<string | null>(null);
   const { stockMove, stockTransfer, stockCount } = workspace.entries;
-  const moves = lastMoves([...stockMove, ...stockTransfer, ...stockCount], blankId);
+  const byKey = new Map(things.map((thing) => [stockKey(thing.item), thing]));
+  const moves = lastMoves([...stockMove, ...stockTransfer, ...stockCount], (item) =>
+    byKey.has(stockKey(item)),
+  );
   const formatter = formatterFor(workspace.workshop);
   const list = (some: readonly StockEntry[]) => (
     <ul className={styles.moves}>
       {some.map((entry) => {
-        const { size, words } = entryWords(entry, formatter, workspace.workshop.locale);
+        const thing = postingsOf(entry)
+          .map(({ item }) => byKey.get(stockKey(item)))
+          .findLast((one) => one !== undefined);
+        const name = thing?.name ?? '';
+        const { words } = entryWords(entry, formatter, workspace.workshop.locale, thing?.unit);
         const day = formatter.day(dayOf(new Date(entry.at)));
         return (
           <li key={workspace.firstId(entry.id)} className={styles.move}>
             <span className={styles.day}>{day}</span>
             <span className={styles.what}>
-              <strong>{size}</strong> {words}
+              <strong>{name}</strong> {words}
             </span>
             {!isRenaming(entry) && (
               <Button
                 kind="quiet"
-                spoken={`Take back ${size}: ${words}`}
+                spoken={`Take back ${name}: ${words}`}
                 onPress={() => {
-                  const label = `Take back ${size}: ${words}`;
+                  const label = `Take back ${name}: ${words}`;
                   workspace.note(label, [{ kind: 'takeBack', body: { entryId: entry.id } }]);
                   setRemoved(label);
                 }}
@@ -58,7 +72,7 @@ export function LastMoves({ workspace, blankId }: LastMovesProps) {
       {list(moves.slice(0, NEWEST))}
       {moves.length > NEWEST && (
         <Disclosure
-          id={`stock-older-${blankId}`}
+          id={`stock-older-${id}`}
           level={4}
           heading="Older notes"
           line={formatter.count(moves.length - NEWEST, 'note')}

@@ -10,24 +10,37 @@ import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import type { Formatter } from '@/app/_words/formatter';
-import { actWords, countHint, gradeWords } from '@/app/_words/workshop/stockWords';
+import { actWords, countHint, gradeWords, noteWords } from '@/app/_words/workshop/stockWords';
 import type { Pile } from '@/lib/stock/foldStock';
 import { type NumberLimits, numberLimits, textLimits } from '@/shared/limits';
 import { LARGEST_AMOUNT } from '@/shared/money';
 import {
   blanksNotedSchema,
   type StockGrade,
+  type StockItem,
   stockCountSchema,
   stockGrades,
   stockMoveSchema,
 } from '@/shared/schemas/stock';
 import { PlaceField } from './PlaceField';
 import styles from './Stock.module.css';
-import { freshDraft, type StockAct, type StockDraft, samePlace, stockActs, stockMissing } from './stockDraft';
+import {
+  actsOf,
+  freshDraft,
+  hasPrice,
+  isOfPieces,
+  type StockAct,
+  type StockDraft,
+  samePlace,
+  stockMissing,
+} from './stockDraft';
 
 type NoteFormProps = Readonly<{
-  size: string;
-  /** Where pieces of the size lie. */
+  item: StockItem;
+  name: string;
+  /** What it is counted in; empty for pieces. */
+  unit: string;
+  /** Where it lies. */
   piles: readonly Pile[];
   shops: readonly string[];
   currency: string;
@@ -42,10 +55,14 @@ const costLimits: NumberLimits = {
   max: LARGEST_AMOUNT,
 };
 
+const pieceLimits = numberLimits(blanksNotedSchema, []);
+/** Paper, ink and consumables are not noted whole. */
+const amountLimits = numberLimits(stockCountSchema, ['quantity']);
+
 const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }));
 
-/** What happened to the blanks of one size: how many, and why; everything else is folded away. */
-export function NoteForm({ size, piles, shops, currency, formatter, onNote }: NoteFormProps) {
+/** What happened to one thing in stock: how many, and why; everything else is folded away. */
+export function NoteForm({ item, name, unit, piles, shops, currency, formatter, onNote }: NoteFormProps) {
   const [draft, setDraft] = useState(freshDraft);
   /** Noted without a figure: the field says that it wants one. */
   const [isAsked, setAsked] = useState(false);
@@ -54,16 +71,19 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
   useEffect(() => focusById(many), [many]);
   const set = (change: Partial<StockDraft>) => setDraft((now) => ({ ...now, ...change }));
   const { act, quantity, place, grade, lot } = draft;
-  const here = piles.find((pile) => pile.grade === grade && samePlace(pile.place, place)) ?? null;
+  const asked = act === 'second' ? 'first' : grade;
+  const here = piles.find((pile) => pile.grade === asked && samePlace(pile.place, place)) ?? null;
   const missing = stockMissing(draft);
+  const isPieces = isOfPieces(item);
+  const isPriced = hasPrice(act, here === null);
   const { hint, caution } = countHint({ act, quantity, lot: lot.trim() || null, pile: here }, formatter);
   return (
     <EntryForm
       className={styles.form}
-      label={`Note for ${size}`}
+      label={`Note for ${name}`}
       missing={quantity === null ? undefined : missing}
       onEnter={() => {
-        if (quantity !== null) return onNote({ ...draft, quantity });
+        if (quantity !== null) return onNote({ ...draft, quantity, price: isPriced ? draft.price : null });
         setAsked(true);
         focusById(many);
       }}
@@ -73,15 +93,16 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
           label="What happened"
           width="narrow"
           value={act}
-          choices={stockActs.map((value) => ({ value, label: actWords[value] }))}
+          choices={actsOf(item).map((value) => ({ value, label: actWords[value] }))}
           onCommit={(value) => set({ act: value })}
         />
         <NumberField
-          label="How many"
+          label={isPieces ? noteWords.howMany : noteWords.howMuch}
           id={many}
+          unit={unit === '' ? undefined : unit}
           width="narrow"
           value={quantity}
-          {...numberLimits(blanksNotedSchema, [])}
+          {...(isPieces ? pieceLimits : amountLimits)}
           hint={hint}
           caution={quantity === null && isAsked ? missing : caution}
           onCommit={(value) => set({ quantity: value })}
@@ -89,13 +110,15 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
         {act === 'moved' && (
           <>
             <PlaceField label="To" place={draft.to} shops={shops} onPick={(to) => set({ to })} />
-            <ChoiceField<StockGrade>
-              label="There as"
-              width="narrow"
-              value={draft.toGrade}
-              choices={grades}
-              onCommit={(toGrade) => set({ toGrade })}
-            />
+            {isPieces && (
+              <ChoiceField<StockGrade>
+                label="There as"
+                width="narrow"
+                value={draft.toGrade}
+                choices={grades}
+                onCommit={(toGrade) => set({ toGrade })}
+              />
+            )}
           </>
         )}
       </FieldGroup>
@@ -103,8 +126,8 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
         Note it
       </Button>
       <Fold
-        summary="Place, grade, lot"
-        line={act === 'bought' ? 'and what one cost' : 'home, first grade, no lot named'}
+        summary={noteWords.rest(item.kind)}
+        line={isPriced ? noteWords.andPrice(isPieces) : noteWords.restAsUsual(item.kind)}
       >
         <FieldGroup pairs>
           <PlaceField
@@ -113,24 +136,28 @@ export function NoteForm({ size, piles, shops, currency, formatter, onNote }: No
             shops={shops}
             onPick={(next) => set({ place: next })}
           />
-          <ChoiceField<StockGrade>
-            label="Grade"
-            width="narrow"
-            value={grade}
-            choices={grades}
-            onCommit={(value) => set({ grade: value })}
-          />
-          <TextField
-            label="Lot"
-            width="narrow"
-            value={lot}
-            {...textLimits(stockCountSchema, ['item', 'lot'])}
-            hint={act === 'counted' ? 'Empty counts all lots together.' : 'May stay empty.'}
-            onCommit={(value) => set({ lot: value })}
-          />
-          {act === 'bought' && (
+          {isPieces && act !== 'second' && (
+            <ChoiceField<StockGrade>
+              label="Grade"
+              width="narrow"
+              value={grade}
+              choices={grades}
+              onCommit={(value) => set({ grade: value })}
+            />
+          )}
+          {item.kind === 'blank' && (
+            <TextField
+              label="Lot"
+              width="narrow"
+              value={lot}
+              {...textLimits(stockCountSchema, ['item', 'lot'])}
+              hint={act === 'counted' ? 'Empty counts all lots together.' : 'May stay empty.'}
+              onCommit={(value) => set({ lot: value })}
+            />
+          )}
+          {isPriced && (
             <NumberField
-              label="One cost"
+              label={isPieces ? noteWords.oneCost : noteWords.allCost}
               unit={currency}
               width="narrow"
               value={draft.price}

@@ -1,11 +1,12 @@
 'use client';
 
+import { ButtonLink } from '@/app/_controls/ButtonLink';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { sectionWords } from '@/app/_words/workshop/stockWords';
 import { strayedSizes } from '@/lib/stock/stockOf';
 import type { Blank } from '@/shared/schemas/blank';
-import { LastMoves } from './LastMoves';
-import { SizeStockRow } from './SizeStockRow';
 import styles from './Stock.module.css';
+import { StockList } from './StockList';
 
 type StockSectionProps = Readonly<{ workspace: ReadyWorkspace; id: string; blank: Blank }>;
 
@@ -13,19 +14,17 @@ type StockSectionProps = Readonly<{ workspace: ReadyWorkspace; id: string; blank
 export function StockSection({ workspace, id, blank }: StockSectionProps) {
   const names = blank.sizes.map(({ name }) => name);
   const strayed = strayedSizes(workspace.piles, id, names);
+  const things = [...names, ...strayed].map((size) => ({
+    item: { kind: 'blank', blankId: id, size, lot: null } as const,
+    ...{ name: size, unit: '' },
+  }));
   return (
     <div>
-      <ul className={styles.sizes}>
-        {[...names, ...strayed].map((size) => (
-          <SizeStockRow key={size} workspace={workspace} blankId={id} size={size} />
-        ))}
-      </ul>
-      {strayed.length > 0 && (
-        <p className={styles.strayed}>
-          {strayed.join(', ')}: noted, but no size of this blank any more. Note there what became of them.
-        </p>
-      )}
-      <LastMoves workspace={workspace} blankId={id} />
+      <StockList workspace={workspace} id={id} things={things} />
+      {strayed.length > 0 && <p className={styles.strayed}>{sectionWords.strayed(strayed)}</p>}
+      <p className={styles.onward}>
+        <ButtonLink href={`/making/stock#stock-blank-${id}`}>{sectionWords.toStockroom}</ButtonLink>
+      </p>
     </div>
   );
 }

@@ -1,29 +1,45 @@
 import type { StockEntry } from '@/lib/stock/stockEntry';
 import { toMinor } from '@/shared/money';
-import type { StockCause, StockGrade, StockItem, StockPlace } from '@/shared/schemas/stock';
+import type { StockCause, StockGrade, StockItem, StockPlace, StockUnitCost } from '@/shared/schemas/stock';
 
-/** What can be noted of blanks; a blank is never made here. */
-export const stockActs = [
+/** What can be noted of what is bought to be used up; it is never made here and has no grades. */
+const usedUpActs = ['counted', 'bought', 'used', 'scrapped', 'given', 'lost', 'moved'] as const;
+/** Of finished pieces: they are made here. */
+const finishedActs = [
+  'counted',
+  'made',
+  'sold',
+  'given',
+  'scrapped',
+  'second',
+  'returned',
+  'lost',
+  'moved',
+] as const;
+/** Of blanks; a blank is never made here. */
+const blankActs = [
   'counted',
   'bought',
   'used',
   'scrapped',
   'given',
   'sold',
+  'second',
   'returned',
   'lost',
   'moved',
 ] as const;
-export type StockAct = (typeof stockActs)[number];
 
-/** What is being noted of one size, as it is typed. */
+export type StockAct = (typeof blankActs | typeof finishedActs | typeof usedUpActs)[number];
+
+/** What is being noted of one thing, as it is typed. */
 export interface StockDraft {
   readonly act: StockAct;
   readonly quantity: number | null;
   readonly place: StockPlace;
   readonly grade: StockGrade;
   readonly lot: string;
-  /** What one cost, in currency units; null where nobody said. */
+  /** What one cost, or all of it where it comes in no pieces, in currency units; null where nobody said. */
   readonly price: number | null;
   /** Where it lies then, for what is moved. */
   readonly to: StockPlace;
@@ -41,36 +57,43 @@ export const freshDraft: StockDraft = {
   toGrade: 'first',
 };
 
+/** @returns what can be noted of a thing, the most usual first. */
+export const actsOf = ({ kind }: Pick<StockItem, 'kind'>): readonly StockAct[] =>
+  kind === 'blank' ? blankActs : kind === 'finished' ? finishedActs : usedUpActs;
+
+/** @returns whether a thing comes in pieces, which have grades and a price each. */
+export const isOfPieces = ({ kind }: Pick<StockItem, 'kind'>): boolean =>
+  kind === 'blank' || kind === 'finished';
+
+/** @returns whether the price of something that happened can be told. */
+export const hasPrice = (act: StockAct, isFirstCount: boolean): boolean =>
+  act === 'bought' || act === 'made' || (act === 'counted' && isFirstCount);
+
 type EntryOf<Of> = Of extends StockEntry ? Pick<Of, 'kind' | 'body'> : never;
 
 /** @returns the entry that says what was typed. */
 export function stockEntryOf(
   draft: StockDraft & { readonly quantity: number },
-  of: { readonly blankId: string; readonly size: string; readonly currency: string },
+  of: { readonly item: StockItem; readonly currency: string },
 ): EntryOf<StockEntry> {
-  const { act, quantity, place, grade, to, toGrade, price } = draft;
-  const item: StockItem = {
-    kind: 'blank',
-    blankId: of.blankId,
-    size: of.size,
-    lot: draft.lot.trim() === '' ? null : draft.lot.trim(),
-  };
-  if (act === 'counted') return { kind: 'stockCount', body: { item, place, grade, quantity } };
-  if (act === 'moved') {
-    const body = { from: { item, place, grade }, to: { item, place: to, grade: toGrade }, quantity };
-    return { kind: 'stockTransfer', body };
+  const { act, quantity, place, grade, to, toGrade } = draft;
+  const item: StockItem = of.item.kind === 'blank' ? { ...of.item, lot: draft.lot.trim() || null } : of.item;
+  const unitCost = costOf(draft, of);
+  if (act === 'counted') {
+    const body = { item, place, grade, quantity };
+    return { kind: 'stockCount', body: unitCost === null ? body : { ...body, unitCost } };
   }
-  const unitCost =
-    act === 'bought' && price !== null ? { minor: toMinor(price, of.currency), currency: of.currency } : null;
+  if (act === 'moved' || act === 'second') {
+    const there = act === 'moved' ? { place: to, grade: toGrade } : ({ place, grade: 'second' } as const);
+    const from = { item, place, grade: act === 'second' ? 'first' : grade } as const;
+    return { kind: 'stockTransfer', body: { from, to: { item, ...there }, quantity } };
+  }
   const signed = comesIn(act) ? quantity : -quantity;
   return {
     kind: 'stockMove',
     body: { item, place, grade, quantity: signed, cause: act, reference: null, unitCost },
   };
 }
-
-/** @returns whether something of this cause comes in. */
-const comesIn = (cause: StockCause): boolean => ['bought', 'made', 'returned'].includes(cause);
 
 /** @returns what keeps it from being noted yet. */
 export function stockMissing({ act, quantity, place, to, grade, toGrade }: StockDraft): string | undefined {
@@ -84,3 +107,17 @@ export function stockMissing({ act, quantity, place, to, grade, toGrade }: Stock
 
 export const samePlace = (one: StockPlace, other: StockPlace): boolean =>
   one.kind === other.kind && (one.kind !== 'shop' || other.kind !== 'shop' || one.name === other.name);
+
+// Helpers
+
+function costOf(
+  { act, price, quantity }: StockDraft & { readonly quantity: number },
+  { item, currency }: { readonly item: StockItem; readonly currency: string },
+): StockUnitCost | null {
+  if (price === null || quantity === 0 || !hasPrice(act, true)) return null;
+  const paid = { minor: toMinor(price, currency), currency };
+  return isOfPieces(item) ? paid : { ...paid, per: quantity };
+}
+
+/** @returns whether something of this cause comes in. */
+const comesIn = (cause: StockCause): boolean => ['bought', 'made', 'returned'].includes(cause);

@@ -1,19 +1,20 @@
+import type { StockItem } from '@/shared/schemas/stock';
 import type { Pile } from './foldStock';
 import { isReady } from './isReady';
+import { stockKey } from './stockKey';
 
-/** Where a size of a blank lies. */
-export interface SizeStock {
+/** Where one thing lies. */
+export interface ItemStock {
   /** At home, first grade; null where nothing is known of it. */
   readonly ready: Pile | null;
   /** Elsewhere or of second grade, those of 0 left out. */
   readonly others: readonly Pile[];
 }
 
-/** @returns where the pieces of one size of a blank lie. */
-export function stockOf(piles: readonly Pile[], blankId: string, size: string): SizeStock {
-  const own = piles.filter(
-    ({ item }) => item.kind === 'blank' && item.blankId === blankId && item.size === size,
-  );
+/** @returns where a thing lies, all its lots together. */
+export function stockOf(piles: readonly Pile[], item: StockItem): ItemStock {
+  const key = stockKey(item);
+  const own = piles.filter((pile) => stockKey(pile.item) === key);
   return {
     ready: own.find(isReady) ?? null,
     others: own.filter((pile) => !isReady(pile) && pile.quantity !== 0),

@@ -37,6 +37,14 @@ const lying = {
 /** Why something comes or goes. */
 const stockCauses = ['bought', 'made', 'used', 'scrapped', 'sold', 'given', 'returned', 'lost'] as const;
 
+/** What some of it cost, whole minor units. */
+const unitCostSchema = z.strictObject({
+  minor: z.int().min(0).max(1e12),
+  currency: z.string().refine((code) => currencyCodes.includes(code)),
+  /** What so many cost together; left out it is what one cost. Of a hundred sheets one costs no whole number. */
+  per: z.number().positive().max(1e6).exactOptional(),
+});
+
 /** Something came or went. */
 export const stockMoveSchema = z.strictObject({
   ...lying,
@@ -45,13 +53,8 @@ export const stockMoveSchema = z.strictObject({
   cause: z.enum(stockCauses),
   /** The document it belongs to, such as a job; null where there is none. */
   reference: z.strictObject({ kind: z.string().min(1).max(40), id: idSchema }).nullable(),
-  /** What one cost, whole minor units; null where nobody said. */
-  unitCost: z
-    .strictObject({
-      minor: z.int().min(0).max(1e12),
-      currency: z.string().refine((code) => currencyCodes.includes(code)),
-    })
-    .nullable(),
+  /** Null where nobody said. */
+  unitCost: unitCostSchema.nullable(),
 });
 
 /**
@@ -68,7 +71,12 @@ export const stockTransferSchema = z.strictObject({
  * Somebody counted: whatever the entries before it say, so many were there. A count that names a lot is of that lot
  * alone; one that names none is of all of them.
  */
-export const stockCountSchema = z.strictObject({ ...lying, quantity: z.number().min(0).max(1e6) });
+export const stockCountSchema = z.strictObject({
+  ...lying,
+  quantity: z.number().min(0).max(1e6),
+  /** What was paid for those that the entries before it did not know of, as in a first count; left out it is unknown. */
+  unitCost: unitCostSchema.exactOptional(),
+});
 
 /** Blanks are noted whole, though paper and ink are not. */
 export const blanksNotedSchema = z.int().min(0).max(1e6);
@@ -79,4 +87,5 @@ export type StockGrade = (typeof stockGrades)[number];
 export type StockCause = (typeof stockCauses)[number];
 export type StockMove = z.infer<typeof stockMoveSchema>;
 export type StockTransfer = z.infer<typeof stockTransferSchema>;
+export type StockUnitCost = z.infer<typeof unitCostSchema>;
 export type StockCount = z.infer<typeof stockCountSchema>;

@@ -1,9 +1,9 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { expectedOf, type Pile } from '@/lib/stock/foldStock';
 import type { StockEntry } from '@/lib/stock/stockEntry';
-import type { SizeStock } from '@/lib/stock/stockOf';
+import type { ItemStock } from '@/lib/stock/stockOf';
 import { formatMinor, type MinorUnits } from '@/shared/money';
-import type { StockCause, StockGrade, StockMove, StockPlace } from '@/shared/schemas/stock';
+import type { StockCause, StockGrade, StockItem, StockMove, StockPlace } from '@/shared/schemas/stock';
 
 function placeWords(place: StockPlace): string {
   switch (place.kind) {
@@ -35,6 +35,27 @@ export const actWords = {
   ...causeWords,
   counted: 'Counted',
   moved: 'Moved',
+  second: 'Became second grade',
+} as const;
+
+/** The stock of one blank where it is described. */
+export const sectionWords = {
+  strayed: (sizes: readonly string[]) =>
+    `${sizes.join(', ')}: noted, but no size of this blank any more. Note there what became of them.`,
+  toStockroom: 'All stock',
+} as const;
+
+/** What the form asks of a thing. */
+export const noteWords = {
+  howMany: 'How many',
+  howMuch: 'How much',
+  oneCost: 'One cost',
+  allCost: 'All of it cost',
+  rest: (kind: StockItem['kind']) =>
+    kind === 'blank' ? 'Place, grade, lot' : kind === 'finished' ? 'Place, grade' : 'Place',
+  andPrice: (isPieces: boolean) => (isPieces ? 'and what one cost' : 'and what it cost'),
+  restAsUsual: (kind: StockItem['kind']) =>
+    kind === 'blank' ? 'home, first grade, no lot named' : kind === 'finished' ? 'home, first grade' : 'home',
 } as const;
 
 export const gradeWords: Readonly<Record<StockGrade, string>> = { first: 'First', second: 'Second' };
@@ -70,7 +91,7 @@ export function countHint(
     const words = `${there}: ${differenceWords(quantity - noted, formatter)}.`;
     return quantity === noted ? { hint: words, caution: undefined } : { hint: undefined, caution: words };
   }
-  const isMuch = noted >= 0 && act !== 'bought' && act !== 'made' && act !== 'returned' && quantity > noted;
+  const isMuch = noted >= 0 && !['bought', 'made', 'returned'].includes(act) && quantity > noted;
   return {
     hint,
     caution: isMuch
@@ -79,10 +100,14 @@ export function countHint(
   };
 }
 
-/** Where the pieces of a size lie, in one line; empty where none lie and only a count is wanted. */
-export function stockLine({ ready, others }: SizeStock, formatter: Formatter): string {
+/**
+ * Where a thing lies, in one line; empty where none lies and only a count is wanted.
+ *
+ * @param unit what it is counted in; empty for pieces
+ */
+export function stockLine({ ready, others }: ItemStock, formatter: Formatter, unit = ''): string {
   const pile = ({ quantity, grade, place }: Pick<Pile, 'quantity' | 'grade' | 'place'>) =>
-    `${formatter.number(quantity)}${grade === 'second' ? ' of second grade' : ''} ${placeWords(place)}`;
+    `${withUnit(formatter.number(quantity), unit)}${grade === 'second' ? ' of second grade' : ''} ${placeWords(place)}`;
   const lying = [...(ready === null ? [] : [ready]), ...others].filter(({ quantity }) => quantity >= 0);
   return [...(ready === null ? ['not counted'] : []), ...lying.map(pile)].join(' · ');
 }
@@ -106,7 +131,7 @@ export function elsewhereWords(
 
 /** What has to be known of a size beside its figures: below zero, what the last count found, its lots. */
 export function stockNotes(
-  { ready, others }: SizeStock,
+  { ready, others }: ItemStock,
   formatter: Formatter,
   dayOf: (at: number) => string,
 ): { readonly wrong: readonly string[]; readonly more: readonly string[] } {
@@ -143,16 +168,21 @@ function differenceWords(difference: number, formatter: Formatter): string {
 type SaidEntry = Said<StockEntry>;
 type Said<Of> = Of extends StockEntry ? Pick<Of, 'kind' | 'body'> : never;
 
-/** What one entry says, with the size it speaks of. */
+/**
+ * What one entry says, with the size it speaks of.
+ *
+ * @param unit what the thing is counted in; empty for pieces
+ */
 export function entryWords(
   entry: SaidEntry,
   formatter: Formatter,
   locale: string,
+  unit = '',
 ): { readonly size: string; readonly words: string } {
   if (entry.kind === 'stockTransfer') {
     const { from, to, quantity } = entry.body;
     const name = sizeOf(from.item);
-    const many = formatter.number(quantity);
+    const many = withUnit(formatter.number(quantity), unit);
     if (sizeOf(to.item) !== name) return { size: sizeOf(to.item), words: `${many} were called ${name}` };
     const way =
       from.grade === to.grade
@@ -166,12 +196,12 @@ export function entryWords(
     place.kind === 'home' ? null : placeWords(place),
     grade === 'second' ? 'second grade' : null,
     lot,
-    entry.kind === 'stockMove' ? costWords(entry.body.unitCost, locale) : null,
+    costWords(entry.body.unitCost ?? null, formatter, locale),
   ].filter((word) => word !== null);
   const verb = entry.kind === 'stockCount' ? 'Counted' : causeWords[entry.body.cause];
   return {
     size: sizeOf(item),
-    words: [`${verb} ${formatter.number(Math.abs(quantity))}`, ...about].join(', '),
+    words: [`${verb} ${withUnit(formatter.number(Math.abs(quantity)), unit)}`, ...about].join(', '),
   };
 }
 
@@ -183,7 +213,10 @@ const sizeOf = (item: StockMove['item']): string =>
 const nounOf = (place: StockPlace): string =>
   place.kind === 'home' ? 'home' : place.kind === 'van' ? 'the van' : place.name;
 
-const costWords = (cost: StockMove['unitCost'], locale: string): string | null =>
-  cost === null
-    ? null
-    : `${formatMinor(cost.minor as MinorUnits, cost.currency, locale)} ${cost.currency} each`;
+const withUnit = (many: string, unit: string): string => (unit === '' ? many : `${many} ${unit}`);
+
+function costWords(cost: StockMove['unitCost'], formatter: Formatter, locale: string): string | null {
+  if (cost === null) return null;
+  const money = `${formatMinor(cost.minor as MinorUnits, cost.currency, locale)} ${cost.currency}`;
+  return cost.per === undefined ? `${money} each` : `${money} for ${formatter.number(cost.per)}`;
+}

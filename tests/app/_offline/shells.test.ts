@@ -23,6 +23,7 @@ describe('the pages that are kept on the device', () => {
     ['/making/suppliers', '/making/suppliers'],
     ['/making/buying', '/making/buying'],
     ['/making/buying/club-list', '/making/buying/one'],
+    ['/making/stock', '/making/stock'],
     ['/stall/shops/corner', '/stall/shops/one'],
     ['/stall/spring-fair', '/stall/one'],
     ['/jobs/', null],

@@ -11,7 +11,7 @@ const formatter = formatterFor({
   currency: 'USD',
   units: { length: 'in', temperature: 'F', pressure: 'psi', volume: 'mL', distance: 'mi' },
 });
-const stock = (entries: readonly StockEntry[]) => stockOf(foldStock(entries), 'shirt', 'L');
+const stock = (entries: readonly StockEntry[]) => stockOf(foldStock(entries), shirts('L'));
 const notes = (entries: readonly StockEntry[]) => stockNotes(stock(entries), formatter, () => '2026-11-26');
 
 describe('the words of stock', () => {

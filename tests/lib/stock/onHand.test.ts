@@ -5,7 +5,11 @@ import { onHand } from '@/lib/stock/onHand';
 import { renamedStock } from '@/lib/stock/renamedStock';
 import type { StockEntry } from '@/lib/stock/stockEntry';
 import { stockOf, strayedSizes } from '@/lib/stock/stockOf';
+import type { StockItem } from '@/shared/schemas/stock';
 import { shirts, shop, van, writer } from './stockEntries';
+
+const mug: StockItem = { kind: 'blank', blankId: 'mug', size: 'L', lot: null };
+const isOf = (blankId: string) => (item: StockItem) => item.kind === 'blank' && item.blankId === blankId;
 
 describe('onHand', () => {
   it('is what lies at home in first grade, and leaves out what nobody noted', () => {
@@ -36,15 +40,15 @@ describe('stockOf', () => {
       pen.transfer(2, {}, { place: shop }),
       pen.transfer(1, { grade: 'second' }),
     ]);
-    const { ready, others } = stockOf(piles, 'shirt', 'L');
+    const { ready, others } = stockOf(piles, shirts('L'));
     expect(ready?.quantity).toBe(5);
     // What came back from the shop left none there.
     expect(others.map(({ place, grade, quantity }) => [place.kind, grade, quantity])).toEqual([
       ['van', 'first', 4],
       ['home', 'second', 1],
     ]);
-    expect(stockOf(piles, 'shirt', 'M')).toEqual({ ready: null, others: [] });
-    expect(stockOf(piles, 'mug', 'L')).toEqual({ ready: null, others: [] });
+    expect(stockOf(piles, shirts('M'))).toEqual({ ready: null, others: [] });
+    expect(stockOf(piles, mug)).toEqual({ ready: null, others: [] });
   });
 });
 
@@ -63,7 +67,7 @@ describe('a size that gets a new name', () => {
       ...moved.map(({ quantity, to, from }) => pen.transfer(quantity, to, from)),
     ]);
     expect(onHand(after)).toEqual({ shirt: { L: 0, Large: 7, M: 6 } });
-    expect(stockOf(after, 'shirt', 'Large')).toMatchObject({
+    expect(stockOf(after, shirts('Large'))).toMatchObject({
       ready: {
         lots: expect.arrayContaining([
           { lot: 'A7', quantity: 10 },
@@ -94,6 +98,10 @@ it('lastMoves tells what was noted of one blank, the last first', () => {
     pen.count(8),
     pen.transfer(1, { place: van }),
   ];
-  expect(lastMoves(entries, 'shirt').map(({ id }) => id)).toEqual(['aaaaaaaa-4', 'aaaaaaaa-3', 'aaaaaaaa-1']);
-  expect(lastMoves(entries, 'mug')).toEqual([]);
+  expect(lastMoves(entries, isOf('shirt')).map(({ id }) => id)).toEqual([
+    'aaaaaaaa-4',
+    'aaaaaaaa-3',
+    'aaaaaaaa-1',
+  ]);
+  expect(lastMoves(entries, isOf('mug'))).toEqual([]);
 });

@@ -8,41 +8,57 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { entryWords, stockLine, stockNotes } from '@/app/_words/workshop/stockWords';
 import { stockOf } from '@/lib/stock/stockOf';
+import type { StockItem } from '@/shared/schemas/stock';
 import { NoteForm } from './NoteForm';
 import styles from './Stock.module.css';
 import { type StockDraft, stockEntryOf } from './stockDraft';
 
-type SizeStockRowProps = Readonly<{ workspace: ReadyWorkspace; blankId: string; size: string }>;
+/** A thing in stock, as a row of it is drawn. */
+export interface StockThing {
+  /** Without a lot. */
+  readonly item: StockItem;
+  /** As its row calls it: a size where the blank stands above it. */
+  readonly name: string;
+  /** What it is counted in; empty for pieces. */
+  readonly unit: string;
+  /** What is to be done about it, said beside where it lies. */
+  readonly wrong?: readonly string[];
+  /** What else is known of it. */
+  readonly more?: readonly string[];
+}
 
-/** What lies where of one size, and the way to note what happened to it. */
-export function SizeStockRow({ workspace, blankId, size }: SizeStockRowProps) {
+type StockRowProps = Readonly<{ workspace: ReadyWorkspace; thing: StockThing }>;
+
+/** What lies where of one thing, and the way to note what happened to it. */
+export function StockRow({ workspace, thing }: StockRowProps) {
   const [isOpen, setOpen] = useState(false);
   const words = useId();
+  const { item, name, unit } = thing;
   const { piles, workshop } = workspace;
   const { currency, locale } = workshop;
   const formatter = formatterFor(workshop);
-  const stock = stockOf(piles, blankId, size);
+  const stock = stockOf(piles, item);
   const { wrong, more } = stockNotes(stock, formatter, (at) => dayOf(new Date(at)));
   const shops = [...new Set(piles.flatMap(({ place }) => (place.kind === 'shop' ? [place.name] : [])))];
   const note = (draft: StockDraft & { readonly quantity: number }) => {
-    const entry = stockEntryOf(draft, { blankId, size, currency });
-    const said = entryWords(entry, formatter, locale).words;
-    if (workspace.note(`${size}: ${said}`, [entry]).state !== 'shown') return;
+    const entry = stockEntryOf(draft, { item, currency });
+    const said = entryWords(entry, formatter, locale, unit).words;
+    if (workspace.note(`${name}: ${said}`, [entry]).state !== 'shown') return;
     focusById(words);
     setOpen(false);
   };
   return (
     <li className={styles.size}>
       <div className={styles.head}>
-        <span className={styles.name}>{size}</span>
+        <span className={styles.name}>{name}</span>
         <span className={styles.words} id={words} tabIndex={-1} role="status">
-          {stockLine(stock, formatter)}
-          {wrong.map((text) => (
+          {stockLine(stock, formatter, unit)}
+          {[...wrong, ...(thing.wrong ?? [])].map((text) => (
             <em className={styles.wrong} key={text}>
               {text}
             </em>
           ))}
-          {more.map((text) => (
+          {[...more, ...(thing.more ?? [])].map((text) => (
             <span className={styles.more} key={text}>
               {text}
             </span>
@@ -51,7 +67,7 @@ export function SizeStockRow({ workspace, blankId, size }: SizeStockRowProps) {
         <Button
           kind={isOpen ? 'quiet' : 'plain'}
           expanded={isOpen}
-          spoken={isOpen ? `Close the note for ${size}` : `Count or note ${size}`}
+          spoken={isOpen ? `Close the note for ${name}` : `Count or note ${name}`}
           onPress={() => setOpen(!isOpen)}
         >
           {isOpen ? 'Close' : 'Count or note'}
@@ -59,7 +75,7 @@ export function SizeStockRow({ workspace, blankId, size }: SizeStockRowProps) {
       </div>
       {isOpen && (
         <NoteForm
-          {...{ size, shops, currency, formatter }}
+          {...{ item, name, unit, shops, currency, formatter }}
           piles={stock.ready === null ? stock.others : [stock.ready, ...stock.others]}
           onNote={note}
         />

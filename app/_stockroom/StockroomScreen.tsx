@@ -1,0 +1,82 @@
+'use client';
+
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { PageHead } from '@/app/_controls/PageHead';
+import { useGoToHash } from '@/app/_controls/useGoToHash';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { StockList } from '@/app/_stock/StockList';
+import { formatterFor } from '@/app/_words/formatter';
+import { kindWords, stockroomWords, worthLine } from '@/app/_words/making/stockroomWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import type { StockGroup } from '@/lib/stock/stockroom';
+import { stockWorth } from '@/lib/stock/stockWorth';
+import { StockGroupFold } from './StockGroupFold';
+import styles from './Stockroom.module.css';
+import { thingsOf } from './thingsOf';
+import { useStockroom } from './useStockroom';
+
+/** Everything that lies in stock: what of it where, what it cost, what is kept for work, and what became of it. */
+export function StockroomScreen() {
+  return <WithWorkspace>{(workspace) => <Stockroom workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+const kinds = ['blank', 'paper', 'ink', 'consumable', 'finished'] as const;
+
+function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  useGoToHash();
+  const facts = useStockroom(workspace);
+  const { workshop } = workspace;
+  const formatter = formatterFor(workshop);
+  const line = worthLine(stockWorth(facts.values), formatter, usableLocale(workshop.locale));
+  const folds = (groups: readonly StockGroup[], level: 3 | 4) =>
+    groups.map((group) => (
+      <StockGroupFold key={`${group.kind} ${group.id}`} {...{ group, facts, workspace, level }} />
+    ));
+  return (
+    <>
+      <MakingLinks here="/making/stock" />
+      <PageHead title={stockroomWords.title} line={line === '' ? stockroomWords.nothing : line} />
+      <div className={styles.card}>
+        {kinds.map((kind) => {
+          const own = facts.groups.filter((group) => group.kind === kind);
+          // Designs are many, and most are made for whoever asked: those nobody counted stand behind one fold.
+          const [shown, rest] =
+            kind === 'finished'
+              ? [own.filter(({ isNoted }) => isNoted), own.filter(({ isNoted }) => !isNoted)]
+              : [own, []];
+          if (own.length === 0) return null;
+          return (
+            <section key={kind} aria-labelledby={`stock-${kind}-heading`}>
+              <h2 className={styles.heading} id={`stock-${kind}-heading`}>
+                {kindWords[kind]}
+              </h2>
+              {kind === 'paper' || kind === 'consumable'
+                ? shown.map((group) => (
+                    <StockList
+                      key={group.id}
+                      workspace={workspace}
+                      id={`stock-${kind}`}
+                      things={thingsOf(group, facts, workspace)}
+                    />
+                  ))
+                : folds(shown, 3)}
+              {rest.length > 0 && (
+                <Disclosure
+                  id="stock-uncounted"
+                  level={3}
+                  heading={stockroomWords.uncountedDesigns}
+                  line={formatter.count(rest.length, 'design')}
+                >
+                  {folds(rest, 4)}
+                </Disclosure>
+              )}
+            </section>
+          );
+        })}
+      </div>
+    </>
+  );
+}
