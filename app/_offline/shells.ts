@@ -23,6 +23,8 @@ export const shells = [
   { page: '/stall/shops', address: '/stall/shops' },
   { page: '/stall/shops/one', address: '/stall/shops/:id' },
   { page: '/stall/one', address: '/stall/:id' },
+  { page: '/making', address: '/making' },
+  { page: '/making/one', address: '/making/:id' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

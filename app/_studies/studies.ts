@@ -1,5 +1,7 @@
 import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { runAnswer } from '@/lib/making/study/runAnswer';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
 import { freezeItem } from '@/lib/priceLists/freezeItem';
 import { alternativeOffers } from '@/lib/quotes/alternatives/alternativeOffers';
@@ -75,6 +77,15 @@ export type StallStudyName = keyof typeof stallStudies;
 
 export type StallStudyAnswer<Name extends StallStudyName> = ReturnType<(typeof stallStudies)[Name]>;
 
+/** What is asked of a run, with everything it is planned from; it always has an answer. */
+export const runStudies = {
+  plan: (asked: RunQuestion, grid: Grid) => runAnswer(asked, grid),
+};
+
+export type RunStudyName = keyof typeof runStudies;
+
+export type RunStudyAnswer<Name extends RunStudyName> = ReturnType<(typeof runStudies)[Name]>;
+
 /** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
 export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem', 'bench']);
 
@@ -100,4 +111,5 @@ export type StudyRequest =
       readonly asked: QuoteAsked;
       readonly question: unknown;
     }
-  | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked };
+  | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked }
+  | { readonly of: 'run'; readonly name: RunStudyName; readonly asked: RunQuestion };

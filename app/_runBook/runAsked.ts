@@ -1,0 +1,24 @@
+import { namedInput } from '@/app/_documents/namedInput';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
+import type { Run } from '@/shared/schemas/run';
+
+/**
+ * Everything a run is planned from.
+ *
+ * @param today YYYY-MM-DD
+ */
+export function runAsked(workspace: ReadyWorkspace, run: Run, today: string): RunQuestion {
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
+  const byId = new Map(jobs.map(({ id, job }) => [id, job]));
+  return {
+    run,
+    today,
+    bench: { blocks: workshop.blocks, daysOff: workshop.daysOff },
+    works: run.works.map((work) => {
+      const job = byId.get(work.jobId);
+      const asked = { asOf: today, workshop, blanks, artworks, onHand, approvedVersions };
+      return { work, input: job === undefined ? null : namedInput({ ...asked, job }) };
+    }),
+  };
+}
