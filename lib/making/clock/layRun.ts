@@ -1,0 +1,267 @@
+import { DAY_MINUTES, dayOfEnd } from '@/lib/calendar/minutes';
+import type { Span } from '@/lib/calendar/span';
+import { type Task, walk } from '@/lib/calendar/walk';
+import type { Run } from '@/shared/schemas/run';
+import type { RunBlocks } from './runBlocks';
+import { type HeatedSession, minutesOf, type TimedPart } from './runSessions';
+import type { RunWorkload } from './runWork';
+
+/** A part with its first minute, as the calendar counts them. */
+export interface LaidPart extends Span {
+  readonly what: 'print' | 'dry' | 'deliver' | TimedPart['what'];
+  readonly name: string;
+  readonly session: number | null;
+}
+
+interface LaidSession extends Span {
+  readonly pieces: number;
+}
+
+/** A run laid into blocks. */
+export interface LaidRun {
+  readonly parts: readonly LaidPart[];
+  readonly sessions: readonly LaidSession[];
+  readonly isInOneBlock: boolean;
+  /** Printed on the evening before the first session, beside the run's own blocks. */
+  readonly isPrintedBefore: boolean;
+  /** The way to the customer found no room in the run's own blocks. */
+  readonly isUndelivered: boolean;
+}
+
+type Waits = Pick<Run, 'dryMinutes' | 'coolMinutes'>;
+
+/**
+ * Lays a run into blocks, each part as early as it goes and none beside another: sheets, drying, sessions, cooling,
+ * finishing, packing, the way to the customer.
+ *
+ * @returns null where the blocks end first
+ */
+export function layRun(
+  work: RunWorkload,
+  heated: readonly HeatedSession[],
+  waits: Waits,
+  blocks: RunBlocks,
+): LaidRun | null {
+  const printed = layPrint(work, waits, blocks);
+  const inBlocks = printed && laySessions(work, heated, waits, blocks, printed.hands, printed.ready);
+  if (!blocks.isOwn)
+    return printed && inBlocks && joined(work, waits, blocks, printed.parts, inBlocks, false);
+  const alone = laySessions(work, heated, waits, blocks, blocks.from, Number.NEGATIVE_INFINITY);
+  if (alone === null) return null;
+  const isKept =
+    inBlocks !== null &&
+    inBlocks.sessions[0]?.from === alone.sessions[0]?.from &&
+    inBlocks.isInOneBlock === alone.isInOneBlock;
+  return isKept && printed !== null
+    ? joined(work, waits, blocks, printed.parts, inBlocks, false)
+    : joined(work, waits, blocks, printBefore(work, waits, alone.sessions[0]?.from ?? 0), alone, true);
+}
+
+// Helpers
+
+interface LaidSessions {
+  readonly parts: readonly LaidPart[];
+  readonly sessions: readonly LaidSession[];
+  readonly isInOneBlock: boolean;
+}
+
+const loose = (minutes: number, notBefore = Number.NEGATIVE_INFINITY): Task => ({
+  minutes,
+  inOnePiece: false,
+  group: null,
+  notBefore,
+});
+
+/**
+ * Work that may be split, but is done in one go where that ends on the same day: nobody begins for the last minutes of a
+ * block what the next evening holds whole.
+ */
+function layLoose(
+  blocks: RunBlocks,
+  from: number,
+  minutes: number,
+  notBefore: number,
+): readonly Span[] | null {
+  const split = walk(blocks.spansFrom(from), [loose(minutes, notBefore)]);
+  if (minutes > blocks.longest) return split;
+  const whole = walk(blocks.spansFrom(from), [{ ...loose(minutes, notBefore), inOnePiece: true }]);
+  const ends = [whole?.at(-1)?.to, split?.at(-1)?.to];
+  return ends[0] !== undefined && ends[1] !== undefined && dayOfEnd(ends[0]) === dayOfEnd(ends[1])
+    ? whole
+    : split;
+}
+
+/** The hands feed and trim in the blocks; the printer runs on by itself. */
+function layPrint(
+  { feedMinutes, printerMinutes }: RunWorkload,
+  { dryMinutes }: Waits,
+  blocks: RunBlocks,
+): { readonly parts: readonly LaidPart[]; readonly hands: number; readonly ready: number } | null {
+  const spans = layLoose(blocks, blocks.from, feedMinutes, Number.NEGATIVE_INFINITY);
+  if (spans === null) return null;
+  const hands = spans.at(-1)?.to ?? blocks.from;
+  const printed = Math.max(hands, (spans[0]?.from ?? blocks.from) + printerMinutes);
+  const dry = dryMinutes ?? 0;
+  return {
+    parts: [
+      ...spans.map((span, index): LaidPart => {
+        const to = index === spans.length - 1 ? printed : span.to;
+        return { what: 'print', name: '', session: null, from: span.from, to };
+      }),
+      ...(spans.length === 0 ? [] : drying(printed, dry)),
+    ],
+    hands,
+    ready: printed + dry,
+  };
+}
+
+const drying = (from: number, minutes: number): readonly LaidPart[] =>
+  minutes > 0 ? [{ what: 'dry', name: '', session: null, from, to: from + minutes }] : [];
+
+/** The day before at the hour at which the press is heated, or earlier where it has to dry for longer. */
+function printBefore(
+  { feedMinutes, printerMinutes }: RunWorkload,
+  { dryMinutes }: Waits,
+  session: number,
+): readonly LaidPart[] {
+  const minutes = Math.max(feedMinutes, printerMinutes);
+  if (minutes <= 0) return [];
+  const dry = dryMinutes ?? 0;
+  const from = Math.min(session - DAY_MINUTES, session - dry - minutes);
+  return [
+    { what: 'print', name: '', session: null, from, to: from + minutes },
+    ...drying(from + minutes, dry),
+  ];
+}
+
+/** @param from the first minute of the hands, `ready` that of the press */
+function laySessions(
+  work: RunWorkload,
+  heated: readonly HeatedSession[],
+  { coolMinutes }: Waits,
+  blocks: RunBlocks,
+  from: number,
+  ready: number,
+): LaidSessions | null {
+  const tasks = heated.map(({ parts }): Task => sessionTask(parts, ready));
+  const placed = walk(blocks.spansFrom(from), tasks);
+  if (placed === null || placed.length < heated.length) return null;
+  const last = heated.at(-1);
+  const ended = last === undefined ? null : withEnd(work, last, coolMinutes ?? 0);
+  const together =
+    ended === null
+      ? null
+      : walk(blocks.spansFrom(from), [...tasks.slice(0, -1), sessionTask(ended.parts, ready)]);
+  // The block of the last session holds all the rest as well.
+  const isInOneBlock = together !== null && together.at(-1)?.from === placed.at(-1)?.from;
+  const held = isInOneBlock && ended !== null ? [...heated.slice(0, -1), ended] : heated;
+  const spans = isInOneBlock ? together : placed;
+  return {
+    parts: held.flatMap(({ parts }, session) => {
+      let at = spans[session]?.from ?? 0;
+      return parts.map(({ what, name, minutes }): LaidPart => {
+        const begun = at;
+        at += minutes;
+        return { what, name, session, from: begun, to: at };
+      });
+    }),
+    sessions: held.map(({ pieces }, session) => {
+      const { from: begun = 0, to = 0 } = spans[session] ?? {};
+      return { pieces, from: begun, to };
+    }),
+    isInOneBlock,
+  };
+}
+
+const sessionTask = (parts: readonly TimedPart[], notBefore: number): Task => ({
+  minutes: minutesOf(parts),
+  inOnePiece: true,
+  group: 0,
+  notBefore,
+});
+
+/** A session with cooling, finishing and packing before its clean-down. */
+function withEnd(
+  { finishMinutes, packMinutes }: RunWorkload,
+  { pieces, parts }: HeatedSession,
+  coolMinutes: number,
+): HeatedSession {
+  const part = (what: TimedPart['what'], minutes: number): readonly TimedPart[] =>
+    minutes > 0 ? [{ what, name: '', minutes }] : [];
+  return {
+    pieces,
+    parts: [
+      ...parts.filter(({ what }) => what !== 'cleanDown'),
+      ...part('cool', coolMinutes),
+      ...part('finish', finishMinutes),
+      ...part('pack', packMinutes),
+      ...parts.filter(({ what }) => what === 'cleanDown'),
+    ],
+  };
+}
+
+/** Puts what follows the sessions behind them. */
+function joined(
+  work: RunWorkload,
+  { coolMinutes }: Waits,
+  blocks: RunBlocks,
+  printed: readonly LaidPart[],
+  laid: LaidSessions,
+  isPrintedBefore: boolean,
+): LaidRun | null {
+  const end = laid.sessions.at(-1)?.to ?? blocks.from;
+  const cool = coolMinutes ?? 0;
+  const pressed = laid.parts.findLast(({ what }) => what === 'press')?.to ?? end;
+  const cooling: readonly LaidPart[] =
+    cool > 0 && !laid.isInOneBlock
+      ? [{ what: 'cool', name: '', session: null, from: pressed, to: pressed + cool }]
+      : [];
+  const closed = laid.isInOneBlock ? [] : layClosing(work, blocks, end, pressed + cool);
+  if (closed === null) return null;
+  const brought = layWay(work, blocks, Math.max(end, closed.at(-1)?.to ?? end));
+  if (brought === null && !blocks.isOwn) return null;
+  const { sessions, isInOneBlock } = laid;
+  return {
+    parts: [...printed, ...laid.parts, ...cooling, ...closed, ...(brought ?? [])],
+    ...{ sessions, isInOneBlock, isPrintedBefore },
+    isUndelivered: brought === null,
+  };
+}
+
+/** Finishing and packing after the sessions, as one piece of work where that costs no day. */
+function layClosing(
+  { finishMinutes, packMinutes }: RunWorkload,
+  blocks: RunBlocks,
+  from: number,
+  notBefore: number,
+): readonly LaidPart[] | null {
+  const spans = layLoose(blocks, from, finishMinutes + packMinutes, notBefore);
+  if (spans === null) return null;
+  let finishing = finishMinutes;
+  return spans.flatMap((span): readonly LaidPart[] => {
+    const cut = Math.min(span.to, span.from + finishing);
+    finishing -= cut - span.from;
+    const parts = [
+      { what: 'finish' as const, from: span.from, to: cut },
+      { what: 'pack' as const, from: cut, to: span.to },
+    ];
+    return parts.flatMap((part) => (part.to > part.from ? [{ ...part, name: '', session: null }] : []));
+  });
+}
+
+function layWay(
+  { deliverMinutes }: RunWorkload,
+  blocks: RunBlocks,
+  from: number,
+): readonly LaidPart[] | null {
+  const task = { ...loose(deliverMinutes), inOnePiece: deliverMinutes <= blocks.longest };
+  return (
+    walk(blocks.spansFrom(from), [task])?.map((span) => ({
+      what: 'deliver' as const,
+      name: '',
+      session: null,
+      from: span.from,
+      to: span.to,
+    })) ?? null
+  );
+}

@@ -1,0 +1,100 @@
+import { MINUTES_NOISE } from '@/lib/calendar/minutes';
+import { sessionParts } from '@/lib/calendar/sessionParts';
+import { splitWhole } from '@/shared/splitWhole';
+import type { RunWorkload } from './runWork';
+
+/** A part of the work in one block, one after another. */
+export interface TimedPart {
+  readonly what: 'setUp' | 'test' | 'press' | 'break' | 'cool' | 'finish' | 'pack' | 'cleanDown';
+  /** The print that is pressed or tested; empty elsewhere. */
+  readonly name: string;
+  readonly minutes: number;
+}
+
+/** One heating-up: good pieces and its parts. */
+export interface HeatedSession {
+  readonly pieces: number;
+  readonly parts: readonly TimedPart[];
+}
+
+/** No maker heats up more often for one run; the schema holds no more. */
+const MOST_HEATINGS = 60;
+
+/**
+ * The run in so many heatings-up, evenly by pieces, line after line. Tests of a print are pressed where it is pressed
+ * first.
+ */
+export function runSessions(work: RunWorkload, heatings: number): readonly HeatedSession[] {
+  const each = Array.from({ length: heatings }, () => work.pieces / heatings);
+  const left = work.lines.map(({ pieces }) => pieces);
+  return splitWhole(work.pieces, each).map((pieces) => {
+    const before = [...left];
+    let open = pieces;
+    for (const [at, rest] of left.entries()) {
+      const taken = Math.min(rest, open);
+      left[at] = rest - taken;
+      open -= taken;
+    }
+    return { pieces, parts: partsOf(work, pieces, before, left) };
+  });
+}
+
+/**
+ * @param longest the longest block there is, min
+ * @returns the fewest heatings-up, not fewer than asked, that blocks hold; null where none do
+ */
+export function heatingsNeeded(work: RunWorkload, longest: number): number | null {
+  for (let many = work.least; many <= Math.min(work.pieces, MOST_HEATINGS); many += 1)
+    if (runSessions(work, many).every(({ parts }) => minutesOf(parts) <= longest + MINUTES_NOISE))
+      return many;
+  return null;
+}
+
+export const minutesOf = (parts: readonly { readonly minutes: number }[]): number =>
+  parts.reduce((sum, { minutes }) => sum + minutes, 0);
+
+/** @returns the shortest session there could be: one piece of every line that is pressed, nothing tested. */
+export const leastSessionMinutes = (work: RunWorkload): number =>
+  work.setUpMinutes +
+  work.cleanDownMinutes +
+  Math.max(
+    ...work.lines.map(({ jobId, lineId, pieces }) =>
+      work.turns.reduce(
+        (sum, turn) =>
+          turn.jobId === jobId && turn.lineId === lineId ? sum + turn.pressMinutes / pieces : sum,
+        0,
+      ),
+    ),
+  );
+
+// Helpers
+
+/** @param before pieces of each line still to be pressed before the session, `after` those after it */
+function partsOf(
+  work: RunWorkload,
+  pieces: number,
+  before: readonly number[],
+  after: readonly number[],
+): readonly TimedPart[] {
+  const runs = work.turns.flatMap((turn, index) => {
+    const at = work.lines.findIndex(({ jobId, lineId }) => jobId === turn.jobId && lineId === turn.lineId);
+    const all = work.lines[at]?.pieces ?? 0;
+    const pressed = (before[at] ?? 0) - (after[at] ?? 0);
+    if (pressed <= 0) return [];
+    const isFirst = before[at] === all;
+    const tests = { name: `test ${index}`, minutes: turn.testMinutes };
+    const run = { name: `press ${index}`, minutes: (turn.pressMinutes * pressed) / all };
+    return isFirst && turn.testMinutes > 0 ? [tests, run] : [run];
+  });
+  const { setUpMinutes, cleanDownMinutes, breakMinutes } = work;
+  const held = { pieces, sessions: 1, inkMl: 0, setUpMinutes, cleanDownMinutes, breakMinutes, runs };
+  return sessionParts(held, pieces).map(({ what, name, minutes }): TimedPart => {
+    if (what !== 'press') return { what, name, minutes };
+    const [kind, index] = name.split(' ');
+    return {
+      what: kind === 'test' ? 'test' : 'press',
+      name: work.turns[Number(index)]?.name ?? '',
+      minutes,
+    };
+  });
+}

@@ -1,0 +1,26 @@
+import { judgeJob } from '@/lib/costing/priceJob';
+import type { Grid } from '@/lib/grid/evaluateGrid';
+import { isStanding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import type { Run } from '@/shared/schemas/run';
+import type { FoundWork } from './runPlan';
+
+/**
+ * The jobs of a run with their sums.
+ *
+ * @param inputOf the documents of a job; null where it is not here
+ * @param grid the thread's formula grid
+ */
+export const foundWorks = (
+  { works }: Pick<Run, 'works'>,
+  inputOf: (jobId: string) => JobInput | null,
+  grid: Grid,
+): readonly FoundWork[] =>
+  works.map((work): FoundWork => {
+    const input = inputOf(work.jobId);
+    if (input === null) return { kind: 'missing', work };
+    const { answer, priced } = judgeJob(input, grid);
+    return priced === null
+      ? { kind: 'stopped', work, input, why: answer.findings.find(isStanding) ?? null }
+      : { kind: 'costed', work, input, costed: priced.costed };
+  });

@@ -1,0 +1,134 @@
+import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
+import { daysBetween } from '@/shared/days';
+import type { ClockPart } from '@/shared/schemas/runPapers';
+import { type LaidPart, type LaidRun, layRun } from './clock/layRun';
+import { moreHeatings } from './clock/moreHeatings';
+import { type RunBlocks, runBlocks } from './clock/runBlocks';
+import { heatingsNeeded, leastSessionMinutes, minutesOf, runSessions } from './clock/runSessions';
+import { type RunWorkload, runWorkload } from './clock/runWork';
+import type { RunAsked, RunJob, RunPlan, RunPlanNote, RunPlanned, RunTrouble } from './runPlan';
+import { sizesOf } from './sequence/sizesOf';
+
+/**
+ * Lays a run into the blocks of the week, or its own: every part with its day and minute, nothing overlapped.
+ *
+ * @returns the plan, or every trouble that keeps it from being made
+ */
+export function planRun(asked: RunAsked): RunPlanned {
+  const troubles = workTroubles(asked);
+  const blocks = runBlocks(asked);
+  if (blocks === null) troubles.push({ kind: 'noBlocks' });
+  if (troubles.length > 0 || blocks === null) return { kind: 'troubled', troubles };
+  const jobs = asked.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
+  const work = runWorkload(jobs);
+  const heatings = heatingsOf(asked, jobs, work, blocks);
+  if (typeof heatings !== 'number') return { kind: 'troubled', troubles: [heatings] };
+  const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
+  if (laid === null) return { kind: 'troubled', troubles: [{ kind: 'blocksEnd', isOwn: blocks.isOwn }] };
+  return { kind: 'planned', plan: planOf(asked, jobs, work, heatings, laid) };
+}
+
+// Helpers
+
+function workTroubles({ found }: RunAsked): RunTrouble[] {
+  if (found.length === 0) return [{ kind: 'noWorks' }];
+  const ids = found.map(({ work }) => work.jobId);
+  const twice = new Set(ids.filter((id, at) => ids.indexOf(id) !== at));
+  return [
+    ...[...twice].map((jobId): RunTrouble => ({ kind: 'jobTwice', jobId })),
+    ...found.flatMap((one): readonly RunTrouble[] => {
+      const { jobId } = one.work;
+      if (one.kind === 'missing') return [{ kind: 'jobMissing', jobId }];
+      const { name, lines } = one.input.job;
+      const isEmpty = lines.every(({ quantities }) => quantities.every(({ quantity }) => quantity <= 0));
+      if (isEmpty) return [{ kind: 'noPieces', jobId, name }];
+      return one.kind === 'stopped' ? [{ kind: 'jobStopped', jobId, name, why: one.why }] : [];
+    }),
+  ];
+}
+
+/** As many as the maker accepted; else the fewest that fit, which must not be more than the jobs are priced for. */
+function heatingsOf(
+  { run }: RunAsked,
+  jobs: readonly RunJob[],
+  work: RunWorkload,
+  { longest }: RunBlocks,
+): number | RunTrouble {
+  const needed = heatingsNeeded(work, longest);
+  if (needed === null)
+    return { kind: 'noBlock', neededMinutes: leastSessionMinutes(work), longestMinutes: longest };
+  const accepted = run.heatings ?? work.priced;
+  if (needed <= accepted) return Math.min(run.heatings ?? needed, work.pieces);
+  return {
+    kind: 'moreHeatings',
+    ...{ accepted, needed },
+    more: moreHeatings(
+      jobs.map(({ costed }) => costed),
+      needed - work.priced,
+    ),
+    neededMinutes: Math.max(...runSessions(work, work.least).map(({ parts }) => minutesOf(parts))),
+    longestMinutes: longest,
+  };
+}
+
+function planOf(
+  asked: RunAsked,
+  jobs: readonly RunJob[],
+  work: RunWorkload,
+  heatings: number,
+  laid: LaidRun,
+): RunPlan {
+  const clock = laid.parts
+    .toSorted((one, other) => one.from - other.from)
+    .map((part) => clockPart(part, laid));
+  const ends = laid.parts.map(({ to }) => to);
+  const [firstDay, lastDay] = [clock[0]?.day ?? asked.today, dayOfMinute(Math.max(...ends) - MINUTE_BEFORE)];
+  const costed = jobs.map((job) => job.costed);
+  return {
+    clock,
+    sessions: laid.sessions.map(({ pieces, ...span }) => ({ ...dated(span.from, span.to), pieces })),
+    turns: work.turns,
+    sizes: sizesOf(jobs, work.turns, asked.run),
+    heatings,
+    pricedHeatings: work.priced,
+    more: heatings > work.priced ? moreHeatings(costed, heatings - work.priced) : null,
+    isInOneBlock: laid.isInOneBlock,
+    ...{ firstDay, lastDay },
+    notes: notesOf(asked, work, heatings, laid, firstDay),
+  };
+}
+
+/** What ends at midnight is done on the day that ends there. */
+const MINUTE_BEFORE = 1e-3;
+
+/** Parts of a session bear the day on which it begins, also past midnight. */
+function clockPart({ what, name, session, from, to }: LaidPart, { sessions }: LaidRun): ClockPart {
+  const begun = session === null ? from : (sessions[session]?.from ?? from);
+  const midnight = Math.floor(begun / DAY_MINUTES) * DAY_MINUTES;
+  return { what, name, session, day: dayOfMinute(midnight), fromMinute: from - midnight, minutes: to - from };
+}
+
+function dated(from: number, to: number) {
+  const midnight = Math.floor(from / DAY_MINUTES) * DAY_MINUTES;
+  return { day: dayOfMinute(midnight), fromMinute: from - midnight, minutes: to - from };
+}
+
+function notesOf(
+  { run, today }: RunAsked,
+  work: RunWorkload,
+  heatings: number,
+  laid: LaidRun,
+  firstDay: string,
+): readonly RunPlanNote[] {
+  const isPast = daysBetween(today, firstDay) < 0;
+  const session = laid.sessions[0];
+  const pressed = session === undefined ? firstDay : dayOfMinute(session.from);
+  return [
+    ...(minuteOf(pressed) < minuteOf(today) && run.ownBlocks !== null
+      ? [{ kind: 'past' as const, day: pressed }]
+      : []),
+    ...(laid.isPrintedBefore ? [{ kind: 'printedBefore' as const, day: firstDay, isPast }] : []),
+    ...(laid.isUndelivered ? [{ kind: 'notDelivered' as const, minutes: work.deliverMinutes }] : []),
+    ...(heatings < work.priced ? [{ kind: 'fewerHeatings' as const, heatings, priced: work.priced }] : []),
+  ];
+}

@@ -1,0 +1,119 @@
+import type { CostedJob } from '@/lib/grid/costJob';
+import type { PressTurn } from '@/lib/making/sequence/pressSequence';
+import type { SizeTurn } from '@/lib/making/sequence/sizeOrder';
+import type { Finding } from '@/shared/finding';
+import type { JobInput } from '@/shared/schemas/request';
+import type { Run, RunWork } from '@/shared/schemas/run';
+import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { Workshop } from '@/shared/schemas/workshop';
+
+/** A job of a run with its sums. */
+export interface RunJob {
+  readonly work: RunWork;
+  readonly input: JobInput;
+  readonly costed: CostedJob;
+}
+
+/** What a work of a run comes to. */
+export type FoundWork =
+  | ({ readonly kind: 'costed' } & RunJob)
+  /** The job is not on this device, or cannot be read. */
+  | { readonly kind: 'missing'; readonly work: RunWork }
+  /** A stop stands; null where its sums give no number. */
+  | {
+      readonly kind: 'stopped';
+      readonly work: RunWork;
+      readonly input: JobInput;
+      readonly why: Finding | null;
+    };
+
+/** What a run is planned from. */
+export interface RunAsked {
+  readonly run: Run;
+  readonly found: readonly FoundWork[];
+  readonly bench: Pick<Workshop, 'blocks' | 'daysOff'>;
+  /** YYYY-MM-DD; nothing at the bench is planned before it. */
+  readonly today: string;
+}
+
+/** Heatings-up beside those that the jobs are priced for, and what they take. */
+export interface MoreHeatings {
+  readonly heatings: number;
+  readonly minutes: number;
+  readonly inkMl: number;
+  /** Currency units: of the ink lost to cleaning alone, and with pay, overhead, power and allowance. */
+  readonly inkCost: number;
+  readonly cost: number;
+}
+
+export type RunTrouble =
+  | { readonly kind: 'noWorks' }
+  | { readonly kind: 'jobMissing'; readonly jobId: string }
+  | { readonly kind: 'jobTwice'; readonly jobId: string }
+  | {
+      readonly kind: 'jobStopped';
+      readonly jobId: string;
+      readonly name: string;
+      readonly why: Finding | null;
+    }
+  | { readonly kind: 'noPieces'; readonly jobId: string; readonly name: string }
+  /** Nobody has said when the bench is free. */
+  | { readonly kind: 'noBlocks' }
+  /** No block holds a session even of one piece. */
+  | { readonly kind: 'noBlock'; readonly neededMinutes: number; readonly longestMinutes: number }
+  /** It fits only where the press is heated up more often than was accepted: what that takes, told before it is. */
+  | {
+      readonly kind: 'moreHeatings';
+      readonly accepted: number;
+      readonly needed: number;
+      readonly more: MoreHeatings;
+      /** One session with all pieces, which a longer block would have to hold. */
+      readonly neededMinutes: number;
+      readonly longestMinutes: number;
+    }
+  /** The run's own blocks, or two years of the week's, end before the work does. */
+  | { readonly kind: 'blocksEnd'; readonly isOwn: boolean };
+
+/** One heating-up of the press. */
+interface RunSession {
+  readonly day: string;
+  /** Minutes after midnight by the wall clock; it may run past the next midnight. */
+  readonly fromMinute: number;
+  readonly minutes: number;
+  /** Good pieces. */
+  readonly pieces: number;
+}
+
+export interface RunPlan {
+  /** Every part in the order of the wall clock, from the first sheet to the last piece brought. */
+  readonly clock: readonly ClockPart[];
+  readonly sessions: readonly RunSession[];
+  readonly turns: readonly PressTurn[];
+  /** Sizes in the order in which they are pressed. */
+  readonly sizes: readonly SizeTurn[];
+  readonly heatings: number;
+  /** Those that the jobs are priced for, each by itself. */
+  readonly pricedHeatings: number;
+  /** Accepted ones beyond the priced; null where there are none. */
+  readonly more: MoreHeatings | null;
+  /** Finished and packed in the block in which it is pressed. */
+  readonly isInOneBlock: boolean;
+  readonly firstDay: string;
+  readonly lastDay: string;
+  readonly notes: readonly RunPlanNote[];
+}
+
+/** What of a plan is not as a reader would think. */
+export type RunPlanNote =
+  /** The run's own blocks begin before the day it is planned on. */
+  | { readonly kind: 'past'; readonly day: string }
+  /** The run's own blocks have no room for the sheets: they come out of the printer on the evening before. */
+  | { readonly kind: 'printedBefore'; readonly day: string; readonly isPast: boolean }
+  /** The run's own blocks have no room for the way to the customer. */
+  | { readonly kind: 'notDelivered'; readonly minutes: number }
+  /** Heated up less often than the jobs are priced for, since they are made together. */
+  | { readonly kind: 'fewerHeatings'; readonly heatings: number; readonly priced: number };
+
+export type RunPlanned =
+  | { readonly kind: 'planned'; readonly plan: RunPlan }
+  | { readonly kind: 'troubled'; readonly troubles: readonly RunTrouble[] };

@@ -1,0 +1,23 @@
+import type { RunJob } from '@/lib/making/runPlan';
+import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import type { Run } from '@/shared/schemas/run';
+import type { PressTurn } from './pressSequence';
+import { type SizeTurn, sizeOrder } from './sizeOrder';
+
+/** @returns the sizes of a run in the order in which they are pressed */
+export const sizesOf = (
+  jobs: readonly RunJob[],
+  turns: readonly PressTurn[],
+  run: Pick<Run, 'sizesFirst' | 'cover'>,
+): readonly SizeTurn[] =>
+  sizeOrder(
+    jobs.flatMap((job) =>
+      blanksOfJob(job, run.cover).map(({ lineId, size, wanted, take }) => ({
+        jobId: job.work.jobId,
+        ...{ lineId, size, wanted },
+        spare: take - wanted,
+      })),
+    ),
+    turns,
+    run.sizesFirst,
+  );
