@@ -3,16 +3,22 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Run } from '@/shared/schemas/run';
 
+/** Which run is asked for. */
+interface AskedRun {
+  readonly runId: string;
+  readonly run: Run;
+}
+
 /**
  * Everything a run is planned from.
  *
  * @param today YYYY-MM-DD
  */
-export function runAsked(workspace: ReadyWorkspace, run: Run, today: string): RunQuestion {
+export function runAsked(workspace: ReadyWorkspace, { runId, run }: AskedRun, today: string): RunQuestion {
   const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
   const byId = new Map(jobs.map(({ id, job }) => [id, job]));
   return {
-    run,
+    ...{ runId, run },
     today,
     bench: { blocks: workshop.blocks, daysOff: workshop.daysOff },
     works: run.works.map((work) => {

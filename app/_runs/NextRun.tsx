@@ -17,7 +17,7 @@ type NextRunProps = Readonly<{ facts: RunFacts; workspace: ReadyWorkspace; state
 /** The run that comes next, with what its clock says. */
 export function NextRun({ facts, workspace, state }: NextRunProps) {
   const today = useToday();
-  const { planned, pieces, isRefused, failure } = useRunFigures(runAsked(workspace, facts.run, today));
+  const { planned, pieces, isRefused, failure } = useRunFigures(runAsked(workspace, facts, today));
   const { workshop } = workspace;
   const line =
     planned === null

@@ -9,7 +9,7 @@ import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { changedSince } from '@/lib/making/list/changedSince';
 import styles from './Run.module.css';
-import type { RunOnScreen } from './runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 type Beginning =
   | { readonly kind: 'none' | 'beginning' }

@@ -4,7 +4,7 @@ import { runTable } from '@/app/_words/making/runs/runTable';
 import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
 import styles from './Run.module.css';
-import type { RunOnScreen } from './runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 type PutAwayProps = Readonly<{
   on: RunOnScreen;

@@ -27,7 +27,7 @@ import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
 import { laterParts } from './laterParts';
 import { RunPlate } from './RunPlate';
-import type { RunOnScreen } from './runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { MadeSection } from './sections/MadeSection';
 import { WhenSection } from './sections/WhenSection';
 
@@ -90,7 +90,7 @@ export function RunDocket({ workspace, facts, onRemoved }: RunDocketProps) {
 function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen {
   const today = useToday();
   const { run, runId: id } = facts;
-  const figures = useRunFigures(runAsked(workspace, run, today));
+  const figures = useRunFigures(runAsked(workspace, facts, today));
   const { workshop } = workspace;
   const context = useTextContext();
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);

@@ -5,7 +5,7 @@ import { runTable } from '@/app/_words/making/runs/runTable';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
 import { laterParts } from './laterParts';
 import styles from './Run.module.css';
-import type { RunOnScreen } from './runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 /** What a run comes to, how it stands, and the one thing to do next. */
 export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {

@@ -6,7 +6,7 @@ import { heatingsWords, runTroubleWords } from '@/app/_words/making/runs/runTrou
 import { runTable } from '@/app/_words/making/runs/runTable';
 import type { RunTrouble } from '@/lib/making/runPlan';
 import styles from './Run.module.css';
-import type { RunOnScreen } from './runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 /** What keeps the run from the clock, each with the way out. */
 export function Troubles({ on }: Readonly<{ on: RunOnScreen }>) {

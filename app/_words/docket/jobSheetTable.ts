@@ -42,6 +42,10 @@ export const jobSheetTable = {
   noPress: 'no press',
 
   // Pressing
+  seenMirrored: 'mirrored',
+  seenOnPaper: 'on paper',
+  asSeen: 'as seen',
+  namesLast: 'names last, each against the list',
   onPaper: (isMirrored: boolean) => (isMirrored ? 'mirrored on paper' : 'not mirrored'),
   picture: (name: string) => `picture: ${name}`,
 

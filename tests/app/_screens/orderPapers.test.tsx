@@ -31,7 +31,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
   const { orderStudies, studies } = await import('@/app/_studies/studies');
   const { grid } = await import('@/tests/fixtures/costed');
   const answerTo = (request: StudyRequest): unknown => {
-    if (request.of === 'stall') throw new Error('no stall day is asked for here');
+    if (request.of === 'stall' || request.of === 'run') throw new Error('nothing else is asked for here');
     if (request.of === 'job') return request.name === 'bench' ? studies.bench(request.input, grid) : null;
     switch (request.name) {
       case 'quote':

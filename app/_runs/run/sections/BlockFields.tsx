@@ -5,7 +5,7 @@ import { newId } from '@/app/_documents/newId';
 import { DateField } from '@/app/_fields/DateField';
 import { TimeField } from '@/app/_fields/TimeField';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';

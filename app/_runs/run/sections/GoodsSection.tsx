@@ -7,7 +7,7 @@ import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { CardSection } from '@/app/_controls/CardSection';
 import { newId } from '@/app/_documents/newId';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { blanksAtHome } from '@/lib/making/list/blanksAtHome';
 import { buyingListSchema } from '@/shared/schemas/supply';

@@ -4,7 +4,7 @@ import { PickRow } from '@/app/_fields/PickRow';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { takenWords } from '@/app/_words/making/runs/takenWords';
 import { coverNames, runTable } from '@/app/_words/making/runs/runTable';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';

@@ -1,7 +1,7 @@
 import { CardSection } from '@/app/_controls/CardSection';
 import { CheckField } from '@/app/_fields/CheckField';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { paceWords, stageNames } from '@/app/_words/making/runs/paceWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';

@@ -2,7 +2,7 @@
 
 import { Button } from '@/app/_controls/Button';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import type { Run } from '@/shared/schemas/run';
 

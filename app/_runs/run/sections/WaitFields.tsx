@@ -3,7 +3,7 @@
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { NumberField } from '@/app/_fields/NumberField';
 import { YesNoField } from '@/app/_fields/YesNoField';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { numberLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';

@@ -5,7 +5,7 @@ import { DateField } from '@/app/_fields/DateField';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runs/run/runOnScreen';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { heatingsWords, moreWords, runNoteWords } from '@/app/_words/making/runs/runTroubleWords';

@@ -1,5 +1,5 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { RunFigures } from '@/app/_runBook/useRunFigures';
+import type { RunFigures } from './useRunFigures';
 import type { Formatter, TextContext } from '@/app/_words/formatter';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
