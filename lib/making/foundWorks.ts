@@ -6,7 +6,8 @@ import type { Run } from '@/shared/schemas/run';
 import type { FoundWork } from './runPlan';
 
 /**
- * The jobs of a run with their sums.
+ * The jobs of a run with their sums. The day on which they are wanted is left out of the judgement: what cannot be
+ * promised any more, for blanks would come too late, can still be made, and no sum goes by that day.
  *
  * @param inputOf the documents of a job; null where it is not here
  * @param grid the thread's formula grid
@@ -19,7 +20,7 @@ export const foundWorks = (
   works.map((work): FoundWork => {
     const input = inputOf(work.jobId);
     if (input === null) return { kind: 'missing', work };
-    const { answer, priced } = judgeJob(input, grid);
+    const { answer, priced } = judgeJob({ ...input, job: { ...input.job, wantedOn: null } }, grid);
     return priced === null
       ? { kind: 'stopped', work, input, why: answer.findings.find(isStanding) ?? null }
       : { kind: 'costed', work, input, costed: priced.costed };

@@ -1,11 +1,13 @@
 import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
 import { daysBetween } from '@/shared/days';
 import type { ClockPart } from '@/shared/schemas/runPapers';
-import { type LaidPart, type LaidRun, layRun } from './clock/layRun';
+import type { LaidPart } from './clock/laidPart';
+import { type LaidRun, layRun } from './clock/layRun';
 import { moreHeatings } from './clock/moreHeatings';
 import { type RunBlocks, runBlocks } from './clock/runBlocks';
 import { heatingsNeeded, leastSessionMinutes, minutesOf, runSessions } from './clock/runSessions';
 import { type RunWorkload, runWorkload } from './clock/runWork';
+import { runPace } from './pace/runPace';
 import type { RunAsked, RunJob, RunPlan, RunPlanNote, RunPlanned, RunTrouble } from './runPlan';
 import { sizesOf } from './sequence/sizesOf';
 
@@ -20,7 +22,7 @@ export function planRun(asked: RunAsked): RunPlanned {
   if (blocks === null) troubles.push({ kind: 'noBlocks' });
   if (troubles.length > 0 || blocks === null) return { kind: 'troubled', troubles };
   const jobs = asked.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
-  const work = runWorkload(jobs);
+  const work = runWorkload(jobs, asked.run.isPreTaped);
   const heatings = heatingsOf(asked, jobs, work, blocks);
   if (typeof heatings !== 'number') return { kind: 'troubled', troubles: [heatings] };
   const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
@@ -94,6 +96,7 @@ function planOf(
     more: heatings > work.priced ? moreHeatings(costed, heatings - work.priced) : null,
     isInOneBlock: laid.isInOneBlock,
     ...{ firstDay, lastDay },
+    pace: runPace(jobs, asked.run.isPreTaped),
     notes: notesOf(asked, work, heatings, laid, firstDay),
   };
 }

@@ -1,3 +1,4 @@
+import type { Pace } from '@/lib/calendar/pace';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { PressTurn } from '@/lib/making/sequence/pressSequence';
 import type { SizeTurn } from '@/lib/making/sequence/sizeOrder';
@@ -100,7 +101,30 @@ export interface RunPlan {
   readonly isInOneBlock: boolean;
   readonly firstDay: string;
   readonly lastDay: string;
+  /** Null where no piece is made. */
+  readonly pace: RunPace | null;
   readonly notes: readonly RunPlanNote[];
+}
+
+type Stage = Pace['bottleneck'];
+
+/** Something that would let more pieces be made in an hour at the press. */
+export interface PaceGain {
+  readonly what: 'preTaping' | 'secondPress' | 'printBefore';
+  /** Share of more pieces an hour; 0 where something else is as slow. */
+  readonly gain: number;
+  /** What sets the pace then. */
+  readonly next: Stage;
+}
+
+/** How fast the pressing goes. */
+export interface RunPace extends Pace {
+  /** Good pieces in an hour at the pace of the slowest. */
+  readonly piecesPerHour: number;
+  /** The largest first. */
+  readonly gains: readonly PaceGain[];
+  /** Of the whole run, what is done away from the press in it. */
+  readonly wholeRun: Pace;
 }
 
 /** What of a plan is not as a reader would think. */

@@ -124,9 +124,21 @@ const standardWorkSchema = z.strictObject({
   freight: amountSchema,
   otherCost: amountSchema,
   fullCost: amountSchema,
+  /** Where no price was asked, those of the price that the sums suggest. */
   fees: amountSchema,
   /** Without tax; null where no price was asked. */
   revenue: amountSchema.nullable(),
+  /** What stays the same however many pieces come out, so that the standard can be told for those that did. */
+  once: z
+    .strictObject({
+      /** Ink of the planned tests, mL. */
+      testMl: countSchema,
+      /** Of `otherCost`: carton, drive, warm-up, tests, own rows of the order, the design and the session. */
+      otherCost: amountSchema,
+      /** Fees as a share of the price; the rest of them is the same at any. */
+      feeShare: shareSchema,
+    })
+    .exactOptional(),
   /** Stops passed with a reason; printed on the run sheet. */
   overrides: z.array(z.strictObject({ finding: z.enum(findingIds), reason: z.string().max(500) })).max(50),
 });

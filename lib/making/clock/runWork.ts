@@ -1,6 +1,7 @@
 import type { BenchWork, PressWork } from '@/lib/calendar/benchWork';
 import { benchWorkOf, stagesOf } from '@/lib/costing/benchWorkOf';
 import { caseValue, wholeJob } from '@/lib/grid/costSheet';
+import { preTapedShare } from '@/lib/making/pace/pressCycle';
 import type { RunJob } from '@/lib/making/runPlan';
 import { type PressTurn, pressSequence } from '@/lib/making/sequence/pressSequence';
 
@@ -32,16 +33,17 @@ export interface RunWorkload {
 }
 
 /**
- * What a run asks of the bench. It is set up and cleaned once for all jobs of a session; each is as long as the job that
+ * What a run asks of the bench. Where transfers are taped before, as much of each press as that saves is done with the
+ * sheets instead: not a minute is lost, but the press need not be hot for it. It is set up and cleaned once for all jobs of a session; each is as long as the job that
  * asks most has it.
  */
-export function runWorkload(jobs: readonly RunJob[]): RunWorkload {
+export function runWorkload(jobs: readonly RunJob[], isPreTaped: boolean): RunWorkload {
   const works = jobs.map(({ costed }) => benchWorkOf(costed));
   const presses = works.flatMap(({ press }) => (press === null ? [] : [press]));
   const most = (of: (press: PressWork) => number) => Math.max(0, ...presses.map(of));
   const loose = (when: 'before' | 'after', what: BenchWork['after'][number]['what']) =>
     sum(works.flatMap((work) => work[when].filter((one) => one.what === what).map(({ minutes }) => minutes)));
-  const found = jobs.flatMap(turnMinutes);
+  const found = jobs.flatMap((job) => turnMinutes(job, isPreTaped));
   const turns = pressSequence(jobs).flatMap((turn): readonly TurnWork[] => {
     const minutes = found.find(({ key }) => key === turnKey(turn));
     return minutes === undefined ? [] : [{ ...turn, ...minutes.times }];
@@ -56,7 +58,7 @@ export function runWorkload(jobs: readonly RunJob[]): RunWorkload {
     setUpMinutes: most(({ setUpMinutes }) => setUpMinutes),
     cleanDownMinutes: most(({ cleanDownMinutes }) => cleanDownMinutes),
     breakMinutes: most(({ breakMinutes }) => breakMinutes),
-    feedMinutes: loose('before', 'print'),
+    feedMinutes: loose('before', 'print') + sum(found.map(({ tapedMinutes }) => tapedMinutes)),
     printerMinutes: sum(jobs.map(({ costed }) => stagesOf(costed).printer)),
     finishMinutes: loose('after', 'finish'),
     packMinutes: loose('after', 'pack'),
@@ -71,10 +73,12 @@ export function runWorkload(jobs: readonly RunJob[]): RunWorkload {
 interface TurnMinutes {
   readonly key: string;
   readonly times: Pick<TurnWork, 'testMinutes' | 'pressMinutes'>;
+  /** Done at the bench before, min. */
+  readonly tapedMinutes: number;
 }
 
 /** The job's own minutes at each print, those of its tests apart. */
-function turnMinutes({ work, costed }: RunJob): readonly TurnMinutes[] {
+function turnMinutes({ work, costed }: RunJob, isPreTaped: boolean): readonly TurnMinutes[] {
   const { sheet, laidOut } = costed;
   const runs = benchWorkOf(costed).press?.runs ?? [];
   const slots = laidOut.job.lines.flatMap(({ line, placements }) =>
@@ -82,15 +86,17 @@ function turnMinutes({ work, costed }: RunJob): readonly TurnMinutes[] {
   );
   return slots.map(({ lineId, placement, slot }, index) => {
     const presses = sheet.cases.reduce(
-      (all, one, at) =>
-        one.lineId === lineId ? all + one.quantity * caseValue(sheet, `presses_${slot + 1}`, at) : all,
+      (count, one, at) =>
+        one.lineId === lineId ? count + one.quantity * caseValue(sheet, `presses_${slot + 1}`, at) : count,
       0,
     );
-    const minutes = runs[index]?.minutes ?? 0;
+    const all = runs[index]?.minutes ?? 0;
+    const minutes = isPreTaped ? all * preTapedShare(placement.recipe) : all;
     const testMinutes = presses > 0 ? (minutes * placement.testPresses) / presses : 0;
     return {
       key: turnKey({ jobId: work.jobId, lineId, placementId: placement.id }),
       times: { testMinutes, pressMinutes: minutes - testMinutes },
+      tapedMinutes: all - minutes,
     };
   });
 }

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { judgeJob } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { planRun } from '@/lib/making/planRun';
 import { addDays } from '@/shared/days';
 import { club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
 import { ownBlock, planned, runAsked, troubles, wall } from '@/tests/fixtures/clubRun';
-import { costed } from '@/tests/fixtures/costed';
+import { costed, grid } from '@/tests/fixtures/costed';
 import { cases } from '@/tests/tools/cases';
 
 const few = [{ size: 'M', quantity: 6 }];
@@ -228,6 +229,12 @@ describe('what keeps a run from being planned', () => {
     expect(troubles(runAsked({ works: [{ jobId: 'club' }, { jobId: 'club' }] }))).toEqual([
       { kind: 'jobTwice', jobId: 'club' },
     ]);
+  });
+
+  it('is not a day that is too near to be promised: the pieces can still be made', () => {
+    const late = clubWith({ 'job.wantedOn': TODAY });
+    expect(judgeJob(late, grid).priced).toBe(null);
+    expect(troubles(runAsked({}, { late }))).toEqual([]);
   });
 
   it('is own blocks that end before the work does', () => {

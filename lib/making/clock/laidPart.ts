@@ -1,0 +1,9 @@
+import type { Span } from '@/lib/calendar/span';
+import type { TimedPart } from './runSessions';
+
+/** A part with its first minute, as the calendar counts them. */
+export interface LaidPart extends Span {
+  readonly what: 'print' | 'dry' | 'deliver' | TimedPart['what'];
+  readonly name: string;
+  readonly session: number | null;
+}

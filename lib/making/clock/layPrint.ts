@@ -1,0 +1,78 @@
+import { DAY_MINUTES, dayOfEnd } from '@/lib/calendar/minutes';
+import type { Span } from '@/lib/calendar/span';
+import { type Task, walk } from '@/lib/calendar/walk';
+import type { Run } from '@/shared/schemas/run';
+import type { LaidPart } from './laidPart';
+import type { RunBlocks } from './runBlocks';
+import type { RunWorkload } from './runWork';
+
+type Drying = Pick<Run, 'dryMinutes'>;
+
+export const loose = (minutes: number, notBefore = Number.NEGATIVE_INFINITY): Task => ({
+  minutes,
+  inOnePiece: false,
+  group: null,
+  notBefore,
+});
+
+/**
+ * Work that may be split, but is done in one go where that ends on the same day: nobody begins for the last minutes of a
+ * block what the next evening holds whole.
+ */
+export function layLoose(
+  blocks: RunBlocks,
+  from: number,
+  minutes: number,
+  notBefore: number,
+): readonly Span[] | null {
+  const split = walk(blocks.spansFrom(from), [loose(minutes, notBefore)]);
+  if (minutes > blocks.longest) return split;
+  const whole = walk(blocks.spansFrom(from), [{ ...loose(minutes, notBefore), inOnePiece: true }]);
+  const ends = [whole?.at(-1)?.to, split?.at(-1)?.to];
+  return ends[0] !== undefined && ends[1] !== undefined && dayOfEnd(ends[0]) === dayOfEnd(ends[1])
+    ? whole
+    : split;
+}
+
+/** The hands feed and trim in the blocks; the printer runs on by itself. */
+export function layPrint(
+  { feedMinutes, printerMinutes }: RunWorkload,
+  { dryMinutes }: Drying,
+  blocks: RunBlocks,
+): { readonly parts: readonly LaidPart[]; readonly hands: number; readonly ready: number } | null {
+  const spans = layLoose(blocks, blocks.from, feedMinutes, Number.NEGATIVE_INFINITY);
+  if (spans === null) return null;
+  const hands = spans.at(-1)?.to ?? blocks.from;
+  const printed = Math.max(hands, (spans[0]?.from ?? blocks.from) + printerMinutes);
+  const dry = dryMinutes ?? 0;
+  return {
+    parts: [
+      ...spans.map((span, index): LaidPart => {
+        const to = index === spans.length - 1 ? printed : span.to;
+        return { what: 'print', name: '', session: null, from: span.from, to };
+      }),
+      ...(spans.length === 0 ? [] : drying(printed, dry)),
+    ],
+    hands,
+    ready: printed + dry,
+  };
+}
+
+const drying = (from: number, minutes: number): readonly LaidPart[] =>
+  minutes > 0 ? [{ what: 'dry', name: '', session: null, from, to: from + minutes }] : [];
+
+/** The day before at the hour at which the press is heated, or earlier where it has to dry for longer. */
+export function printBefore(
+  { feedMinutes, printerMinutes }: RunWorkload,
+  { dryMinutes }: Drying,
+  session: number,
+): readonly LaidPart[] {
+  const minutes = Math.max(feedMinutes, printerMinutes);
+  if (minutes <= 0) return [];
+  const dry = dryMinutes ?? 0;
+  const from = Math.min(session - DAY_MINUTES, session - dry - minutes);
+  return [
+    { what: 'print', name: '', session: null, from, to: from + minutes },
+    ...drying(from + minutes, dry),
+  ];
+}
