@@ -1,10 +1,10 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { RunFigures } from './useRunFigures';
 import type { Formatter, TextContext } from '@/app/_words/formatter';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { Run } from '@/shared/schemas/run';
 import type { FieldPath } from '@/shared/setIn';
+import type { RunFigures } from './useRunFigures';
 
 /** One run as its screen has it. */
 export interface RunOnScreen extends RunFigures {

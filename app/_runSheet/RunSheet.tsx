@@ -55,11 +55,7 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
         ]}
         onCommit={setPage}
       />
-      <SheetPaper
-        {...runSheetTable.file}
-        {...{ source, readFile }}
-        words={workshop.papers.words}
-      />
+      <SheetPaper {...runSheetTable.file} {...{ source, readFile }} words={workshop.papers.words} />
     </>
   );
 }

@@ -76,9 +76,7 @@ function printSteps({ facts, context }: RunSheetTold, times: string): readonly J
   return facts.jobs.map(({ job, facts: own }, at) => {
     const step = printStep(job.input, { facts: own, context });
     const heading =
-      facts.jobs.length === 1
-        ? step.heading
-        : runSheetTable.of(step.heading, apart(job.input.job.name));
+      facts.jobs.length === 1 ? step.heading : runSheetTable.of(step.heading, apart(job.input.job.name));
     return { ...step, heading, aside: at === 0 && times !== '' ? `${times}; ${step.aside}` : step.aside };
   });
 }
@@ -111,7 +109,12 @@ function warmUpStep(told: RunSheetTold, parts: readonly ClockPart[], locale: str
     ...plain,
     heading: jobSheetTable.warmUp,
     aside: [...new Set(parts.map(({ session }) => session))]
-      .map((session) => beginWords(parts.filter((part) => part.session === session), locale))
+      .map((session) =>
+        beginWords(
+          parts.filter((part) => part.session === session),
+          locale,
+        ),
+      )
       .join('; '),
     ticks: [
       jobSheetTable.measured(workshop.units.temperature),

@@ -50,7 +50,12 @@ export function NewRun({ workspace: { jobs }, waiting, onAdd, onLeave }: NewRunP
   const picked = groups.flatMap(({ choices }) => choices.filter(({ id }) => chosen.has(id)));
   // A job that stands in an order and is ticked by itself as well is made once, for the order.
   const works = [
-    ...new Map(picked.flatMap((one) => one.works).toReversed().map((work) => [work.jobId, work])).values(),
+    ...new Map(
+      picked
+        .flatMap((one) => one.works)
+        .toReversed()
+        .map((work) => [work.jobId, work]),
+    ).values(),
   ].toReversed();
   const missing =
     works.length === 0

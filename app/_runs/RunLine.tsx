@@ -24,9 +24,7 @@ export function RunLine({ facts: { runId, run }, workspace: { jobs }, state, ans
         <OpenName level={3} href={`/making/${runId}`}>
           <bdi>{run.name}</bdi>
         </OpenName>
-        <p className={styles.quiet}>
-          {names.length === 0 ? runListTable.empty : <bdi>{listed(names)}</bdi>}
-        </p>
+        <p className={styles.quiet}>{names.length === 0 ? runListTable.empty : <bdi>{listed(names)}</bdi>}</p>
       </div>
       {state !== undefined && <div className={styles.state}>{state}</div>}
       {answer !== undefined && <p className={styles.answer}>{answer}</p>}

@@ -94,7 +94,9 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
             onMake={({ name, works }) => begin(nameOfRun([name]), works)}
           />
         )}
-        {underWay.length > 0 && <Part id="runs-under-way" heading={runListTable.underWay} body={list(underWay)} />}
+        {underWay.length > 0 && (
+          <Part id="runs-under-way" heading={runListTable.underWay} body={list(underWay)} />
+        )}
         <Part
           id="runs-open"
           heading={runListTable.open}

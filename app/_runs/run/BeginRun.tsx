@@ -3,13 +3,13 @@
 import { useState } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { listed } from '@/app/_words/listed';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import { changedSince } from '@/lib/making/list/changedSince';
 import styles from './Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 type Beginning =
   | { readonly kind: 'none' | 'beginning' }
@@ -38,7 +38,9 @@ export function BeginRun({ on }: Readonly<{ on: RunOnScreen }>) {
         ],
       });
       setState(
-        outcome.state === 'issued' ? { kind: 'none' } : { kind: 'notBegun', why: saveFailureWords[outcome.why] },
+        outcome.state === 'issued'
+          ? { kind: 'none' }
+          : { kind: 'notBegun', why: saveFailureWords[outcome.why] },
       );
     } catch (error) {
       setState({ kind: 'notBegun', why: notIssuedWords(error) });

@@ -1,10 +1,10 @@
 import { Button } from '@/app/_controls/Button';
 import { TextField } from '@/app/_fields/TextField';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
 import styles from './Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 type PutAwayProps = Readonly<{
   on: RunOnScreen;

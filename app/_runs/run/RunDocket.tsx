@@ -13,6 +13,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { runAsked } from '@/app/_runBook/runAsked';
 import { changeRun } from '@/app/_runBook/runEdits';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { useRunFigures } from '@/app/_runBook/useRunFigures';
 import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { useReveal } from '@/app/_sections/useReveal';
@@ -27,7 +28,6 @@ import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
 import { laterParts } from './laterParts';
 import { RunPlate } from './RunPlate';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { MadeSection } from './sections/MadeSection';
 import { WhenSection } from './sections/WhenSection';
 
@@ -95,7 +95,8 @@ function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen
   const context = useTextContext();
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);
   const jobs = useMemo(
-    () => figures.answer?.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : [])) ?? [],
+    () =>
+      figures.answer?.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : [])) ?? [],
     [figures.answer],
   );
   return {

@@ -1,11 +1,11 @@
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { LaterPart } from '@/app/_network/LaterPart';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runAnswerWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
 import { laterParts } from './laterParts';
 import styles from './Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 /** What a run comes to, how it stands, and the one thing to do next. */
 export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {

@@ -1,12 +1,12 @@
 import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { goToSection } from '@/app/_sections/goToSection';
 import { findingWords } from '@/app/_words/findings/findingWords';
-import { heatingsWords, runTroubleWords } from '@/app/_words/making/runs/runTroubleWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
+import { heatingsWords, runTroubleWords } from '@/app/_words/making/runs/runTroubleWords';
 import type { RunTrouble } from '@/lib/making/runPlan';
 import styles from './Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 
 /** What keeps the run from the clock, each with the way out. */
 export function Troubles({ on }: Readonly<{ on: RunOnScreen }>) {
@@ -40,9 +40,7 @@ function WayOut({ trouble, on }: Readonly<{ trouble: RunTrouble; on: RunOnScreen
   switch (trouble.kind) {
     case 'moreHeatings':
       return (
-        <Button
-          onPress={() => on.set('Heatings-up of the run', ['heatings'], trouble.needed)}
-        >
+        <Button onPress={() => on.set('Heatings-up of the run', ['heatings'], trouble.needed)}>
           {runTable.acceptHeatings(heatingsWords(trouble.needed))}
         </Button>
       );

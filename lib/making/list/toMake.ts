@@ -34,18 +34,24 @@ export function toMake(
   const taken = new Set(runs.flatMap(({ works }) => works.map(({ jobId }) => jobId)));
   const left = (jobIds: readonly string[]) =>
     [...new Set(jobIds)].filter((jobId) => !taken.has(jobId) && isHere(jobId));
-  const orders = board.filter(isUnpressed).map(({ facts: { orderId, order }, standing }): ToMake => ({
-    ...{ kind: 'order', id: orderId, name: order.name },
-    works: left(order.jobIds).map((jobId) => ({ jobId, orderId, stallDayId: null })),
-    wantedOn: dayToKeep(order, standing.agreed),
-  }));
-  const days = coming.map(({ id, stallDay }): ToMake => ({
-    ...{ kind: 'stallDay', id, name: stallDay.name },
-    works: left(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId))).map((jobId) => ({
-      ...{ jobId, orderId: null, stallDayId: id },
-    })),
-    wantedOn: firstDayOf(stallDay),
-  }));
+  const orders = board.filter(isUnpressed).map(
+    ({ facts: { orderId, order }, standing }): ToMake => ({
+      ...{ kind: 'order', id: orderId, name: order.name },
+      works: left(order.jobIds).map((jobId) => ({ jobId, orderId, stallDayId: null })),
+      wantedOn: dayToKeep(order, standing.agreed),
+    }),
+  );
+  const days = coming.map(
+    ({ id, stallDay }): ToMake => ({
+      ...{ kind: 'stallDay', id, name: stallDay.name },
+      works: left(stallDay.ranges.flatMap(({ designs }) => designs.map(({ jobId }) => jobId))).map(
+        (jobId) => ({
+          ...{ jobId, orderId: null, stallDayId: id },
+        }),
+      ),
+      wantedOn: firstDayOf(stallDay),
+    }),
+  );
   return [...orders.toSorted(byDay), ...days.toSorted(byDay)].filter(({ works }) => works.length > 0);
 }
 

@@ -66,7 +66,9 @@ export function runSheetFacts(
       if (of === undefined) return [];
       const sizes = stacks.filter(
         (stack) =>
-          stack.jobId === jobId && stack.lineId === lineId && of.sizes.some(({ size }) => size === stack.size),
+          stack.jobId === jobId &&
+          stack.lineId === lineId &&
+          of.sizes.some(({ size }) => size === stack.size),
       );
       return [{ jobId, of: { ...of, sizes }, times: times[turn] ?? [] }];
     }),
@@ -80,10 +82,7 @@ export function runSheetFacts(
 // Helpers
 
 /** The parts of the clock at which each turn is pressed: a session goes through the turns in their order. */
-function timesOf({
-  clock,
-  turns,
-}: Pick<RunPlan, 'clock' | 'turns'>): readonly (readonly ClockPart[])[] {
+function timesOf({ clock, turns }: Pick<RunPlan, 'clock' | 'turns'>): readonly (readonly ClockPart[])[] {
   const times: ClockPart[][] = turns.map(() => []);
   const sessions = [...new Set(clock.flatMap(({ session }) => session ?? []))];
   let begin = 0;
@@ -95,9 +94,10 @@ function timesOf({
       const isIt = ({ name }: { readonly name: string }) => name === part.name;
       const later = turns.flatMap((turn, index) => (index > at && isIt(turn) ? [index] : []));
       // Two parts of one name are two prints of that name, as long as there are so many; else one with a break in it.
-      const isNext = first === null || later.length >= parts.slice(place).filter(isIt).length;
+      const isNext: boolean = first === null || later.length >= parts.slice(place).filter(isIt).length;
       const here = turns[at];
-      const next = (first === null || !isNext) && here !== undefined && isIt(here) ? at : later[0];
+      const next: number | undefined =
+        (first === null || !isNext) && here !== undefined && isIt(here) ? at : later[0];
       if (next === undefined) continue;
       times[next]?.push(part);
       first ??= next;

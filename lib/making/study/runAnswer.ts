@@ -1,11 +1,11 @@
-import { type Pace, paceOf } from '@/lib/calendar/pace';
-import { stagesOf } from '@/lib/costing/benchWorkOf';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { planRun } from '@/lib/making/planRun';
-import type { FoundWork, RunPlanned } from '@/lib/making/runPlan';
+import type { FoundWork, RunJob, RunPace, RunPlanned } from '@/lib/making/runPlan';
+import { standardOf } from '@/lib/making/standard/standardOf';
 import { type Finding, isStanding } from '@/shared/finding';
+import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { RunQuestion } from './runQuestion';
 
 /** What the sums say of a run. */
@@ -15,14 +15,18 @@ export interface RunAnswer {
   readonly found: readonly FoundWork[];
   /** Of each job that is here, by its id. */
   readonly findings: Readonly<Record<string, readonly Finding[]>>;
+  /** What is found about the run itself. */
+  readonly checks: readonly Finding[];
   /** Good pieces of all jobs that have sums. */
   readonly pieces: number;
-  /** Null where no piece is made. */
-  readonly pace: Pace | null;
+  /** Null without a clock. */
+  readonly pace: RunPace | null;
+  /** What the run would be held against if it began now, under a number that is none yet; null without a clock. */
+  readonly standard: RunStandard | null;
 }
 
 /** Costs the jobs of a run and lays them onto the clock. */
-export function runAnswer({ run, works, bench, today }: RunQuestion, grid: Grid): RunAnswer {
+export function runAnswer({ runId, run, works, bench, today }: RunQuestion, grid: Grid): RunAnswer {
   const findings: Record<string, readonly Finding[]> = {};
   const found = works.map(({ work, input }): FoundWork => {
     if (input === null) return { kind: 'missing', work };
@@ -33,11 +37,21 @@ export function runAnswer({ run, works, bench, today }: RunQuestion, grid: Grid)
       ? { kind: 'stopped', work, input, why: answer.findings.find(isStanding) ?? null }
       : { kind: 'costed', work, input, costed: priced.costed };
   });
-  const costed = found.flatMap((one) => (one.kind === 'costed' ? [one.costed] : []));
+  const jobs = found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
+  const planned = planRun({ run, found, bench, today });
   return {
-    ...{ found, findings },
-    planned: planRun({ run, found, bench, today }),
-    pieces: costed.reduce((sum, { sheet }) => sum + wholeJob(sheet, 'goodPieces'), 0),
-    pace: paceOf(costed.map(stagesOf)),
+    ...{ found, findings, planned },
+    checks: [],
+    pieces: jobs.reduce((sum, { costed }) => sum + wholeJob(costed.sheet, 'goodPieces'), 0),
+    pace: planned.kind === 'planned' ? planned.plan.pace : null,
+    standard:
+      planned.kind === 'planned'
+        ? standardOf({ runId, run, jobs, plan: planned.plan, number: FIRST, issuedOn: today })
+        : null,
   };
 }
+
+// Helpers
+
+/** The number is given when it is issued. */
+const FIRST = { count: 1, letter: null } as const;

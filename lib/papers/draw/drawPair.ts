@@ -52,7 +52,13 @@ function oneLine(
   { name, picture }: PicturePair,
   { caption, isFlipped, box, widthPt, isDashed }: One,
 ): SetLine {
-  const told = linesOf(setting, caption, { widthPt, size: SMALL, align: 'centre', colour: GREY, leading: 1.15 });
+  const told = linesOf(setting, caption, {
+    widthPt,
+    size: SMALL,
+    align: 'centre',
+    colour: GREY,
+    leading: 1.15,
+  });
   const drawn = setting.pictureOf(picture);
   return {
     high: box.height + 4 + highOf(told) + 3,

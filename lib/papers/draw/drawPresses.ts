@@ -3,7 +3,7 @@ import { tearLine } from '@/lib/papers/flowPages';
 import type { Block, DrawnPress } from '@/lib/papers/paper';
 import { drawingRows } from './drawDrawings';
 import { pairLines } from './drawPair';
-import { scrapLines, ticksWide, tickLines } from './drawTicks';
+import { scrapLines, tickLines, ticksWide } from './drawTicks';
 import {
   beside,
   type Column,
@@ -25,7 +25,11 @@ const NEAR = 8;
 const WITH_HEADING = 60;
 /** More than this stand in two columns, drawn small, so that all find room. */
 const FEW = 2;
-const rooms = { few: { wide: 92, high: 92 }, pair: { wide: 112, high: 92 }, many: { wide: 46, high: 46 } } as const;
+const rooms = {
+  few: { wide: 92, high: 92 },
+  pair: { wide: 112, high: 92 },
+  many: { wide: 46, high: 46 },
+} as const;
 
 /** What is done at the press, print by print: where it sits, how it is pressed, squares for the good pieces. */
 export function drawPresses(

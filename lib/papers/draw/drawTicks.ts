@@ -98,7 +98,10 @@ function scrap(page: PDFPage, x: number, top: number): void {
     [0, 1],
     [0.5, 1],
   ] as const) {
-    const start = { x: x + left * TICK_SIDE, y: top - TICK_SIDE + (left === 0 && right < 1 ? TICK_SIDE / 2 : 0) };
+    const start = {
+      x: x + left * TICK_SIDE,
+      y: top - TICK_SIDE + (left === 0 && right < 1 ? TICK_SIDE / 2 : 0),
+    };
     const end = { x: x + right * TICK_SIDE, y: top - (left > 0 ? TICK_SIDE / 2 : 0) };
     page.drawLine({ start, end, thickness: 0.5, color: INK });
   }

@@ -1,7 +1,7 @@
 import { CardSection } from '@/app/_controls/CardSection';
 import { FindingRow } from '@/app/_controls/FindingRow';
-import styles from '@/app/_runs/run/Run.module.css';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import styles from '@/app/_runs/run/Run.module.css';
 import { findingWords } from '@/app/_words/findings/findingWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 

@@ -2,11 +2,11 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { PickRow } from '@/app/_fields/PickRow';
 import { LaterPart } from '@/app/_network/LaterPart';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
-import { takenWords } from '@/app/_words/making/runs/takenWords';
 import { coverNames, runTable } from '@/app/_words/making/runs/runTable';
+import { takenWords } from '@/app/_words/making/runs/takenWords';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import { covers } from '@/shared/schemas/supply';
 

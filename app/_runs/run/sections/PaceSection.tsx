@@ -1,8 +1,8 @@
 import { CardSection } from '@/app/_controls/CardSection';
 import { CheckField } from '@/app/_fields/CheckField';
-import styles from '@/app/_runs/run/Run.module.css';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
-import { paceWords, stageNames } from '@/app/_words/making/runs/paceWords';
+import styles from '@/app/_runs/run/Run.module.css';
+import { gainWords, paceWords, stageNames } from '@/app/_words/making/runs/paceWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';
 
@@ -35,6 +35,15 @@ export function PaceSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
               <span className={styles.figure}>{minutesWords(pace.each[stage], locale)} a piece</span>
             </li>
           ))}
+          {pace.gains.map((gain) => {
+            const words = gainWords(gain, formatter);
+            return (
+              <li key={gain.what} className={styles.row}>
+                <span>{words.key}</span>
+                <span className={styles.figure}>{words.after}</span>
+              </li>
+            );
+          })}
         </ul>
       )}
       <CheckField

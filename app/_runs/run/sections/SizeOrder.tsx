@@ -1,8 +1,8 @@
 'use client';
 
 import { Button } from '@/app/_controls/Button';
-import styles from '@/app/_runs/run/Run.module.css';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import type { Run } from '@/shared/schemas/run';
 

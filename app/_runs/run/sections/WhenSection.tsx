@@ -3,9 +3,9 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { DateField } from '@/app/_fields/DateField';
 import { LaterPart } from '@/app/_network/LaterPart';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
-import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { heatingsWords, moreWords, runNoteWords } from '@/app/_words/making/runs/runTroubleWords';
@@ -53,7 +53,9 @@ export function WhenSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
           onCommit={(day) => set(runTable.startsOn, ['startsOn'], day)}
         />
         {run.heatings !== null && (
-          <Button onPress={() => set('Heatings-up of the run', ['heatings'], null)}>{runTable.asPriced}</Button>
+          <Button onPress={() => set('Heatings-up of the run', ['heatings'], null)}>
+            {runTable.asPriced}
+          </Button>
         )}
       </div>
       <FoldRow

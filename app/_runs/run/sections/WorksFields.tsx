@@ -3,8 +3,8 @@
 import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import styles from '@/app/_runs/run/Run.module.css';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import type { RunWork } from '@/shared/schemas/run';
 

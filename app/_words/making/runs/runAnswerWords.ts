@@ -30,8 +30,7 @@ export function runAnswerWords(
   locale: string,
 ): RunAnswerLine {
   const [first] = sessions;
-  const heatings =
-    sessions.length === 1 ? 'one heating-up' : `${spelledNumber(sessions.length)} heatings-up`;
+  const heatings = sessions.length === 1 ? 'one heating-up' : `${spelledNumber(sessions.length)} heatings-up`;
   if (first === undefined)
     return { key: weekdayWords(firstDay, locale), after: `: ${count(pieces, 'piece')}, nothing is pressed` };
   const begins = `${weekdayWords(first.day, locale)}, ${spanWords(first.fromMinute, first.minutes, locale)}`;

@@ -56,8 +56,7 @@ export const runTable = {
   takeOutOf: (name: string) => `Take out ${name}`,
   forOrder: (name: string) => `for ${name}`,
   cover: 'How sure every size is to come out whole',
-  coverTold:
-    'Spares of one size do not help another. Blanks that stay clean go back to stock.',
+  coverTold: 'Spares of one size do not help another. Blanks that stay clean go back to stock.',
   take: (all: string, spares: string) => `${all} laid out, ${spares}`,
   sizesFold: 'Order of the sizes',
   sizesTold:

@@ -34,7 +34,10 @@ export function runTroubleWords(
     case 'jobTwice':
       return { sentence: 'A job stands in this run twice: it would be made twice.', mend: 'Take one out.' };
     case 'jobStopped':
-      return { sentence: `${trouble.name} cannot be made yet. ${whyOf(trouble)}`, mend: 'Mend it in the job.' };
+      return {
+        sentence: `${trouble.name} cannot be made yet. ${whyOf(trouble)}`,
+        mend: 'Mend it in the job.',
+      };
     case 'noPieces':
       return {
         sentence: `${trouble.name} has no pieces: there is nothing to press.`,
