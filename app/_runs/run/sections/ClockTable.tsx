@@ -14,7 +14,7 @@ export function ClockTable({ clock, locale }: ClockTableProps) {
   const days = [...new Set(clock.map(({ day }) => day))];
   const { clockHead: head } = runTable;
   return (
-    <table className={styles.table}>
+    <table className={styles.table} aria-label={runTable.clock}>
       <thead>
         <tr>
           <th scope="col">{head.what}</th>

@@ -50,7 +50,7 @@ export function GoodsSection({ on, numeral }: Readonly<{ on: RunOnScreen; numera
       }
     >
       {rows.length > 0 && (
-        <table className={styles.table}>
+        <table className={styles.table} aria-label={runTable.goodsTable}>
           <thead>
             <tr>
               <th scope="col">{runTable.goodsHead.size}</th>

@@ -67,6 +67,7 @@ export const runTable = {
   followRule: 'Follow the rule again',
   // When
   when: 'When',
+  clock: 'The clock',
   clockHead: { what: 'What', from: 'From', to: 'To', takes: 'Takes' },
   startsOn: 'Not before',
   startsHint: 'Empty begins as soon as the bench is free.',
@@ -101,6 +102,7 @@ export const runTable = {
   notCounted: 'nobody counted',
   buy: 'Buying list for this run',
   toList: 'To its buying list',
+  goodsTable: 'Blanks',
   goodsHead: { size: 'Size', take: 'To lay out', home: 'At home', short: 'Short' },
   brought: 'The customer brings them.',
   goodsTold: 'Paper, ink, tape and freight stand on the buying list.',
