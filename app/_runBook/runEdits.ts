@@ -32,8 +32,13 @@ export const changeRun = (
   void edit(label, [{ do: 'change', kind: 'run', id, to }], key === undefined ? undefined : `${id} ${key}`);
 
 /** What a new run is called where nobody has named it: after what it is made for. */
-export const nameOfRun = (names: readonly string[]): string => {
+export function nameOfRun(names: readonly string[]): string {
   const [first = 'Run', ...more] = [...new Set(names)];
   const name = more.length === 0 ? first : `${first} and ${more.length} more`;
-  return name.slice(0, 120);
-};
+  return name.slice(0, MOST_LETTERS);
+}
+
+// Helpers
+
+/** A name has no more. */
+const MOST_LETTERS = 120;

@@ -5,7 +5,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type AnyRunNote, type RunFacts, runFacts } from '@/lib/making/runFacts';
 
 /** Every run with what was noted of it. */
-export interface RunBook {
+interface RunBook {
   readonly runs: readonly RunFacts[];
   /** Null where there is no such run. */
   readonly of: (runId: string) => RunFacts | null;

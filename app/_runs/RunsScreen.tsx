@@ -6,6 +6,7 @@ import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
+import { useHash } from '@/app/_controls/useHash';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
@@ -37,9 +38,14 @@ export function RunsScreen() {
 
 // Helpers
 
+/** An address that ends so asks for a run of that job. */
+const OF_JOB = 'job-';
+
 function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const { workshop } = workspace;
+  const hash = useHash();
+  const asked = hash.startsWith(OF_JOB) ? hash.slice(OF_JOB.length) : null;
   const [isNew, setNew] = useState(false);
   const { runs, waiting, wantedOn } = useRunsList(workspace);
   const { underWay, open, done, putAway } = runShelves(runs, wantedOn);
@@ -47,6 +53,10 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const begin = (name: string, works: readonly RunWork[]) => {
     const id = addRun(workspace, name, works);
     if (id !== null) router.push(`/making/${id}`);
+  };
+  const leave = () => {
+    setNew(false);
+    if (asked !== null) router.push('/making');
   };
   const [next, ...later] = open;
   const list = (some: readonly RunFacts[]) => (
@@ -76,11 +86,11 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           </Button>
         }
       />
-      {isNew && (
+      {(isNew || asked !== null) && (
         <LaterPart
           part={laterParts.newRun}
           what="The form of a new run"
-          props={{ workspace, waiting, onAdd: begin, onLeave: () => setNew(false) }}
+          props={{ workspace, waiting, first: asked, onAdd: begin, onLeave: leave }}
         />
       )}
       <UnreadableRecords

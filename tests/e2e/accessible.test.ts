@@ -29,6 +29,8 @@ test.each([
   ['/stall', 390],
   ['/stall/spring-fair', 1280],
   ['/stall/spring-fair', 390],
+  ['/making', 1280],
+  ['/making', 390],
   ['/customers', 1280],
   ['/customers', 390],
 ])('%s looks right folded and unfolded, at %d px', async (path, width) => {

@@ -21,6 +21,8 @@ test.each([
   ['/stall/spring-fair/count', 277],
   ['/stall/shops', 277],
   ['/stall/shops/corner', 277],
+  ['/making', 277],
+  ['/making/club-run', 277],
   ['/stall', 277],
   ['/stall/spring-fair', 277],
   ['/stall/spring-fair/evening', 277],

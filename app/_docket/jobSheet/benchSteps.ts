@@ -132,7 +132,7 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
   };
 }
 
-export interface Pressed {
+interface Pressed {
   readonly formatter: Formatter;
   readonly facts: Pick<JobSheetFacts, 'placements'>;
   /** True where all prints are pressed alike, and the sheet says how in one place. */

@@ -10,6 +10,8 @@ interface Counted {
 }
 
 export const jobSheetTable = {
+  makeIt: 'plan when it is made',
+
   // Head
   for: 'for',
   wanted: 'wanted',

@@ -1,7 +1,7 @@
 import type { RunFacts } from '@/lib/making/runFacts';
 
 /** Runs as they are listed. */
-export interface RunShelves {
+interface RunShelves {
   /** Begun and not closed. */
   readonly underWay: readonly RunFacts[];
   /** Not begun, the one that is wanted first at the head. */

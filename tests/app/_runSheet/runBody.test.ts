@@ -3,7 +3,7 @@ import { runBody } from '@/app/_runSheet/runBody';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobInput } from '@/shared/schemas/request';
-import { club, changed, TODAY } from '@/tests/fixtures/clubJob';
+import { changed, club, TODAY } from '@/tests/fixtures/clubJob';
 import { jobsOf, ownBlock, planned, runAsked } from '@/tests/fixtures/clubRun';
 import { grid } from '@/tests/fixtures/costed';
 import { writtenPaper } from '@/tests/fixtures/orderPapers';

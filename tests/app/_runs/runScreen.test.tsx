@@ -1,6 +1,5 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { push } from './runStage';
 import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
@@ -9,8 +8,9 @@ import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { addDays } from '@/shared/days';
 import { type Run, runSchema } from '@/shared/schemas/run';
 import { bodyOf, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
-import { eventually } from '@/tests/tools/eventually';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
+import { push } from './runStage';
 
 const RUN = 'club-run';
 const tomorrow = addDays(TEST_DAY, 1);
@@ -32,7 +32,9 @@ describe('a run', () => {
   it('answers when it is pressed, what comes of it and how often the press is heated up', async () => {
     await open();
     // Worked by hand: 25 min of set-up from 18:00, backs, break, badges, units, packing, clean-down to 22:39.
-    await eventually(() => expect(plate()).toHaveTextContent(/6:00\s?PM to 10:39\s?PM: 37 pieces, one heating-up/));
+    await eventually(() =>
+      expect(plate()).toHaveTextContent(/6:00\s?PM to 10:39\s?PM: 37 pieces, one heating-up/),
+    );
     expect(plate()).toHaveTextContent('Not begun.');
   });
 

@@ -1,6 +1,5 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
-import { push } from './runStage';
 import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
@@ -9,9 +8,10 @@ import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
 import { type Run, runSchema } from '@/shared/schemas/run';
-import { eventually } from '@/tests/tools/eventually';
 import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
+import { push } from './runStage';
 
 const add = (id: string, fields: Partial<Run>) =>
   act(async () => {

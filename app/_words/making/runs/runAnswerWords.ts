@@ -15,7 +15,7 @@ export const weekdayWords = (day: string, locale: string): string =>
   dayFormat(locale, { weekday: 'long', day: 'numeric', month: 'short' }).format(new Date(`${day}T00:00:00Z`));
 
 /** @returns from when to when: “18:00 to 22:39”. */
-export const spanWords = (fromMinute: number, minutes: number, locale: string): string =>
+const spanWords = (fromMinute: number, minutes: number, locale: string): string =>
   `${clockWords(fromMinute, locale)} to ${clockWords(fromMinute + minutes, locale)}`;
 
 /**
