@@ -18,13 +18,16 @@ type RunLineProps = Readonly<{
 /** One run of the list: its name, what is made, how it stands. */
 export function RunLine({ facts: { runId, run }, workspace: { jobs }, state, answer }: RunLineProps) {
   const names = run.works.flatMap(({ jobId }) => jobs.find(({ id }) => id === jobId)?.job.name ?? []);
+  const told = listed(names);
   return (
     <OpenLine className={styles.line}>
       <div>
         <OpenName level={3} href={`/making/${runId}`}>
           <bdi>{run.name}</bdi>
         </OpenName>
-        <p className={styles.quiet}>{names.length === 0 ? runListTable.empty : <bdi>{listed(names)}</bdi>}</p>
+        <p className={styles.quiet}>
+          {told === '' ? runListTable.empty : told !== run.name && <bdi>{told}</bdi>}
+        </p>
       </div>
       {state !== undefined && <div className={styles.state}>{state}</div>}
       {answer !== undefined && <p className={styles.answer}>{answer}</p>}

@@ -77,19 +77,21 @@ export function GoodsSection({ on, numeral }: Readonly<{ on: RunOnScreen; numera
           </tbody>
         </table>
       )}
-      <p className={styles.quiet}>{runTable.goodsTold}</p>
-      <div className={styles.ends}>
-        {known === undefined ? (
-          <Button
-            kind={short > 0 ? 'strong' : 'plain'}
-            blockedBy={run.works.length === 0 ? 'A job comes first.' : undefined}
-            onPress={buy}
-          >
-            {runTable.buy}
-          </Button>
-        ) : (
-          <ButtonLink href={`/making/buying/${known[0]}`}>{runTable.toList}</ButtonLink>
-        )}
+      <div className={styles.stack}>
+        <p className={styles.quiet}>{runTable.goodsTold}</p>
+        <div className={styles.ends}>
+          {known === undefined ? (
+            <Button
+              kind={short > 0 ? 'strong' : 'plain'}
+              blockedBy={run.works.length === 0 ? 'A job comes first.' : undefined}
+              onPress={buy}
+            >
+              {runTable.buy}
+            </Button>
+          ) : (
+            <ButtonLink href={`/making/buying/${known[0]}`}>{runTable.toList}</ButtonLink>
+          )}
+        </div>
       </div>
     </CardSection>
   );

@@ -34,8 +34,8 @@ export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
         )
       }
     >
-      <div className={styles.stack}>
-        <div>
+      <div>
+        <div className={styles.stack}>
           <p>{runTable.cover}</p>
           <PickRow
             label={runTable.cover}
