@@ -49,7 +49,7 @@ function workTroubles({ found }: RunAsked): RunTrouble[] {
   ];
 }
 
-/** As many as the maker accepted; else the fewest that fit, which must not be more than the jobs are priced for. */
+/** The fewest that fit, or more where the maker wants more; never more than are priced for or accepted. */
 function heatingsOf(
   { run }: RunAsked,
   jobs: readonly RunJob[],
@@ -59,8 +59,8 @@ function heatingsOf(
   const needed = heatingsNeeded(work, longest);
   if (needed === null)
     return { kind: 'noBlock', neededMinutes: leastSessionMinutes(work), longestMinutes: longest };
-  const accepted = run.heatings ?? work.priced;
-  if (needed <= accepted) return Math.min(run.heatings ?? needed, work.pieces);
+  const accepted = Math.max(run.heatings ?? 0, work.priced);
+  if (needed <= accepted) return Math.min(Math.max(run.heatings ?? 0, needed), work.pieces);
   return {
     kind: 'moreHeatings',
     ...{ accepted, needed },

@@ -1,7 +1,6 @@
 import type { Pace } from '@/lib/calendar/pace';
 import type { CostedJob } from '@/lib/grid/costJob';
-import type { PressTurn } from '@/lib/making/sequence/pressSequence';
-import type { SizeTurn } from '@/lib/making/sequence/sizeOrder';
+import type { PressTurn, SizeTurn } from '@/lib/making/sequence/turns';
 import type { Finding } from '@/shared/finding';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Run, RunWork } from '@/shared/schemas/run';

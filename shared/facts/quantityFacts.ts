@@ -26,6 +26,11 @@ export interface QuantityFacts {
     }
   >;
   'QTY-06': Plain<{ readonly line: string; readonly blank: string; readonly sizes: string }>;
+  /** Blanks a run takes, spares among them: pieces that are missing, and by size. `uncounted` where nobody counted. */
+  'QTY-07': Variant<
+    'short' | 'uncounted',
+    { readonly blank: string; readonly pieces: number; readonly each: string }
+  >;
   'QTY-08':
     | Plain<{
         readonly blank: string;

@@ -50,6 +50,11 @@ export interface RecipeFacts {
   'REC-09':
     | Variant<'cloth', { readonly line: string; readonly seconds: number; readonly wanted: number }>
     | Variant<'hard', { readonly line: string }>;
+  /** From the last sheet printed to the first press; from there to when the last is pressed. */
+  'REC-10':
+    | Variant<'wet', { readonly minutes: number; readonly least: number }>
+    /** Nobody has said whether they lie sealed where it is `untold`. */
+    | Variant<'unsealed' | 'untold', { readonly hours: number; readonly most: number }>;
   /** Relative humidity, 0 to 1; `said` where it was judged without a meter. */
   'REC-11':
     | Variant<'dry' | 'damp', { readonly humidity: number; readonly least: number; readonly most: number }>

@@ -46,6 +46,11 @@ export interface TimeFacts {
     'approval' | 'deposit' | 'both',
     { readonly approveBy: string; readonly wantedOn: string; readonly ready: string }
   >;
+  /** Waits that a run does not plan, and what is usual. */
+  'TIM-05':
+    | Variant<'dry' | 'cool', { readonly minutes: number }>
+    /** Hours from the press to the customer. */
+    | Variant<'wash', { readonly hours: number; readonly least: number }>;
   /** Hours in one piece. */
   'TIM-04': Variant<'long' | 'tooLong', { readonly hours: number; readonly most: number }>;
 }

@@ -72,6 +72,7 @@ export const findingIds = [
   'REC-07',
   'REC-08',
   'REC-09',
+  'REC-10',
   'REC-11',
   'REC-12',
   // quantities
@@ -81,6 +82,7 @@ export const findingIds = [
   'QTY-04',
   'QTY-05',
   'QTY-06',
+  'QTY-07',
   'QTY-08',
   // rates
   'RATE-01',
@@ -100,6 +102,7 @@ export const findingIds = [
   'TIM-02',
   'TIM-03',
   'TIM-04',
+  'TIM-05',
   // safety and law
   'ELE-01',
   'ELE-02',

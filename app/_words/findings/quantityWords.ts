@@ -69,6 +69,16 @@ export const quantityWords = {
       `${facts.line} has children’s sizes: ${facts.sizes}.`,
       `They need smaller prints, and goods for children have rules of their own. Say that ${facts.blank} is for children, or correct the sizes.`,
     ),
+  'QTY-07': ({ variant, facts }, formatter) =>
+    variant === 'short'
+      ? wording(
+          `${facts.blank}: ${formatter.number(facts.pieces, 0)} short of what the run takes.`,
+          `Spares are among them: ${facts.each}. Without them a size may not come out whole. Put them on a buying list.`,
+        )
+      : wording(
+          `Nobody has counted ${facts.blank} in some sizes.`,
+          `The run takes ${formatter.number(facts.pieces, 0)} of these, spares among them: ${facts.each}. Count what lies at home, or put them on a buying list.`,
+        ),
   'QTY-08': ({ variant, facts }, formatter) =>
     variant === 'ask'
       ? wording(

@@ -76,6 +76,23 @@ export const recipeWords = {
           `${facts.placement} is pressed with ${paperWords(variant ?? '')}.`,
           'It keeps steam in or carries dye from the last press to the next. Take fresh plain paper for every press: it lets moisture out and catches stray dye.',
         ),
+  'REC-10': ({ variant, facts }, formatter) => {
+    if (variant === 'wet')
+      return wording(
+        `Sheets are pressed ${formatter.number(facts.minutes, 0)} min after they are printed.`,
+        `Wet ink smears and steams into blurs. Let them dry until they are touch-dry, ${formatter.number(facts.least, 0)} min at least: plan it in the run.`,
+      );
+    const sentence = `Sheets lie for ${formatter.hours(facts.hours)} between printing and pressing.`;
+    return variant === 'unsealed'
+      ? wording(
+          sentence,
+          `Past ${formatter.hours(facts.most)} in the open, paper draws damp and prints mottle. Store them flat and sealed, or print later.`,
+        )
+      : wording(
+          sentence,
+          `Past ${formatter.hours(facts.most)} in the open, paper draws damp and prints mottle. Say whether they lie flat and sealed.`,
+        );
+  },
   'REC-12': ({ variant, facts }, formatter) =>
     variant === 'never'
       ? wording(

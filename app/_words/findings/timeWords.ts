@@ -105,6 +105,25 @@ export const timeWords = {
         );
     }
   },
+  'TIM-05': ({ variant, facts }, formatter) => {
+    switch (variant) {
+      case 'dry':
+        return wording(
+          'No time is planned for the sheets to dry.',
+          `Wet ink smears when it is taped and steams under the press. Add ${formatter.number(facts.minutes, 0)} min after printing.`,
+        );
+      case 'cool':
+        return wording(
+          'No time is planned for the pieces to cool.',
+          `Hard goods stay hot for long and burn fingers and bags. Add ${formatter.number(facts.minutes, 0)} min before packing.`,
+        );
+      default:
+        return wording(
+          `Pieces are with the customer ${formatter.hours(facts.hours)} after the press.`,
+          `Dye is fixed once it is cool; glue, paint or vinyl parts are not. Where there are any, say: no wash for ${formatter.hours(facts.least)}.`,
+        );
+    }
+  },
   'TIM-04': ({ variant, facts }, formatter) =>
     wording(
       `A session takes ${formatter.hours(facts.hours)} in one piece.`,

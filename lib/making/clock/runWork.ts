@@ -3,10 +3,11 @@ import { benchWorkOf, stagesOf } from '@/lib/costing/benchWorkOf';
 import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { preTapedShare } from '@/lib/making/pace/pressCycle';
 import type { RunJob } from '@/lib/making/runPlan';
-import { type PressTurn, pressSequence } from '@/lib/making/sequence/pressSequence';
+import { pressSequence } from '@/lib/making/sequence/pressSequence';
+import type { PressTurn } from '@/lib/making/sequence/turns';
 
 /** One print of one line on the clock, at the pace of the press. */
-export interface TurnWork extends PressTurn {
+interface TurnWork extends PressTurn {
   readonly testMinutes: number;
   /** All pieces, spoiled ones among them. */
   readonly pressMinutes: number;

@@ -3,18 +3,7 @@ import type { RunJob } from '@/lib/making/runPlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import type { Placement } from '@/shared/schemas/job';
 import { celsiusFromFahrenheit } from '@/shared/units';
-
-/** One print of one line, pressed on all its pieces. */
-export interface PressTurn {
-  readonly jobId: string;
-  readonly lineId: string;
-  readonly placementId: string;
-  readonly name: string;
-  /** Place among the prints of its line, from 0. */
-  readonly slot: number;
-  /** Whether press and recipe stay as they were for the turn before. */
-  readonly sameSetting: boolean;
-}
+import type { PressTurn } from './turns';
 
 /**
  * The order in which the prints of a run are pressed; common practice, from memory. A line keeps the press order of its

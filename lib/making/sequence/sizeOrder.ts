@@ -1,11 +1,4 @@
-import type { PressTurn } from './pressSequence';
-
-/** A size of a run. */
-export interface SizeTurn {
-  readonly jobId: string;
-  readonly lineId: string;
-  readonly size: string;
-}
+import type { PressTurn, SizeTurn } from './turns';
 
 interface SizeToPress extends SizeTurn {
   /** Good pieces. */

@@ -1,8 +1,8 @@
 import type { RunJob } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import type { Run } from '@/shared/schemas/run';
-import type { PressTurn } from './pressSequence';
-import { type SizeTurn, sizeOrder } from './sizeOrder';
+import { sizeOrder } from './sizeOrder';
+import type { PressTurn, SizeTurn } from './turns';
 
 /** @returns the sizes of a run in the order in which they are pressed */
 export const sizesOf = (

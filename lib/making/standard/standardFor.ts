@@ -76,10 +76,10 @@ function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork
 }
 
 /** A standard that does not say what share of the price goes to fees has them go with the price. */
-const feesAt = (work: StandardWork, feeShare: number, revenue: number): number => {
+function feesAt(work: StandardWork, feeShare: number, revenue: number): number {
   if (work.once !== undefined) return work.fees + feeShare * (revenue - (work.revenue ?? 0));
   return work.revenue === null || work.revenue === 0 ? work.fees : (work.fees * revenue) / work.revenue;
-};
+}
 
 function flexedLine(jobId: string, line: Line, output: readonly GoodOutput[]): Line {
   const goodOf = (size: string): number =>

@@ -182,6 +182,15 @@ describe('heating the press up once more', () => {
     );
   });
 
+  it('is not more than the job is priced for, whatever fewer was accepted', () => {
+    const twice = { club: clubWith({ 'job.piecesPerSession': 19 }) };
+    for (const heatings of [null, 1]) {
+      const plan = planned(runAsked({ heatings }, twice));
+      expect([plan.heatings, plan.more]).toEqual([2, null]);
+      expect(plan.sessions.map(({ pieces }) => pieces)).toEqual([19, 18]);
+    }
+  });
+
   it('is never hidden in a block that holds no piece', () => {
     const half = { blocks: [{ id: 'a', weekday: 0, fromMinute: 1080, minutes: 30 }], daysOff: [] };
     const [trouble] = troubles(runAsked({ heatings: 9 }, undefined, half));

@@ -7,6 +7,8 @@ import { checkOrder } from '@/lib/check/order/checkOrder';
 import { reviewCosts } from '@/lib/check/reviewCosts';
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { formulaFindings } from '@/lib/grid/rowFindings';
+import { checkRun } from '@/lib/making/check/checkRun';
+import { planRun } from '@/lib/making/planRun';
 import { checkStallDay } from '@/lib/stall/check/checkStallDay';
 import { addDays } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
@@ -17,6 +19,7 @@ import { aPicture } from '@/tests/fixtures/aPicture';
 import { clubWork, looseWork } from '@/tests/fixtures/benchWork';
 import { blocksOf } from '@/tests/fixtures/blocksOf';
 import { club, clubWith, mugsWith, TODAY } from '@/tests/fixtures/clubJob';
+import { jobsOf, ownBlock, runAsked } from '@/tests/fixtures/clubRun';
 import { factsGiven, factsUsed } from '@/tests/fixtures/factsUsed';
 import { findingSamples } from '@/tests/fixtures/findingSamples/findingSamples';
 
@@ -46,6 +49,15 @@ const facts: CostFacts = {
   ownPrices: [],
   breakPrices: [],
 };
+
+function ofRun(fields: Readonly<Record<string, unknown>>): readonly Finding[] {
+  const asked = runAsked(fields);
+  const plan = planRun(asked);
+  return checkRun({
+    ...{ runId: 'run', run: asked.run, jobs: jobsOf(asked), isBegun: false },
+    plan: plan.kind === 'planned' ? plan.plan : null,
+  });
+}
 
 function reviewed(fields: Record<string, unknown>, changes: Partial<CostFacts> = {}): readonly Finding[] {
   const { checked } = checkJob(clubWith(fields));
@@ -358,6 +370,8 @@ const findings: readonly Finding[] = [
       power: { source: 'none', pressIds: ['clam'], guaranteedWatts: null },
     }),
   }),
+  ...ofRun({}),
+  ...ofRun({ isStoredSealed: false, ownBlocks: [ownBlock('2026-12-01', 1080, 60), ownBlock('2026-12-05')] }),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 300 }),
   ...reviewed({ 'workshop.blocks': null }, { benchMinutes: 600 }),
   ...reviewed({

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { checkRun } from '@/lib/making/check/checkRun';
+import { planRun } from '@/lib/making/planRun';
+import type { RunAsked } from '@/lib/making/runPlan';
+import type { JobInput } from '@/shared/schemas/request';
+import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
+import { jobsOf, ownBlock, runAsked } from '@/tests/fixtures/clubRun';
+
+const enough = { S: 5, M: 11, L: 13, XL: 10, '2XL': 5, '3XL': 1 };
+const stocked = (onHand: Readonly<Record<string, number>>, of = club()): JobInput => ({
+  ...of,
+  onHand: { 'white-shirt': { ...onHand } },
+});
+
+const planned = { dryMinutes: 10, coolMinutes: 0 };
+
+function found(
+  fields: Readonly<Record<string, unknown>> = {},
+  inputs: Readonly<Record<string, JobInput>> = { club: stocked(enough) },
+  isBegun = false,
+) {
+  return foundIn(runAsked({ ...planned, ownBlocks: [ownBlock('2026-12-05')], ...fields }, inputs), isBegun);
+}
+
+function foundIn(asked: RunAsked, isBegun = false) {
+  const plan = planRun(asked);
+  return checkRun({
+    ...{ runId: 'run-1', run: asked.run, jobs: jobsOf(asked), isBegun },
+    plan: plan.kind === 'planned' ? plan.plan : null,
+  });
+}
+
+const verdicts = (...given: Parameters<typeof found>) =>
+  found(...given).map(({ id, severity, variant }) => `${id} ${severity} ${variant}`);
+
+describe('a run with all it needs', () => {
+  it('is told nothing', () => {
+    expect(found()).toEqual([]);
+  });
+});
+
+describe('REC-10, sheets between printing and pressing', () => {
+  it('cautions of less than 5 min', () => {
+    // Set-up of 2 min, and one long block in which the press waits for nothing but the sheets.
+    const quick = { club: stocked(enough, clubWith({ 'workshop.rates.setUpMinutes.value': 2 })) };
+    const bench = { blocks: [{ id: 'all', weekday: 5, fromMinute: 480, minutes: 900 }], daysOff: [] };
+    const at = (dryMinutes: number) =>
+      foundIn(runAsked({ ...planned, dryMinutes }, quick, bench)).filter(({ id }) => id === 'REC-10');
+    // Two minutes of set-up and the drying.
+    expect(at(3)).toEqual([]);
+    expect(at(2.9)).toMatchObject([
+      { severity: 'caution', variant: 'wet', limit: { value: 5, unit: 'min' } },
+    ]);
+    expect(at(0)[0]?.facts).toMatchObject({ minutes: expect.closeTo(2, 6), least: 5 });
+  });
+
+  it('notes what lies unsealed for more than 48 h, and asks where nobody has said', () => {
+    // Printed Thursday 18:00 to 20:12; pressed on Saturday from 20:12 + 48 h on, or a minute before.
+    const late = (fromMinute: number, isStoredSealed: boolean | null) =>
+      verdicts({
+        isStoredSealed,
+        ownBlocks: [ownBlock('2026-12-03', 1080, 60), ownBlock('2026-12-05', fromMinute)],
+      });
+    // 20:12.24 less 25 min of set-up is 19:47.24.
+    expect(late(1188, false)).toEqual(['REC-10 note unsealed']);
+    expect(late(1188, null)).toEqual(['REC-10 note untold']);
+    expect(late(1188, true)).toEqual([]);
+    expect(late(1187, false)).toEqual([]);
+  });
+});
+
+describe('TIM-05, waits that are not in the plan', () => {
+  it('notes drying and, of hard goods, cooling', () => {
+    expect(verdicts({ dryMinutes: null })).toEqual(['TIM-05 note dry']);
+    expect(verdicts({ dryMinutes: 0 })).toEqual([]);
+    expect(verdicts({ coolMinutes: null })).toEqual([]);
+    const cups = { mugs: mugs() };
+    const wide = { ownBlocks: [ownBlock('2026-12-05', 480, 900)] };
+    expect(verdicts({ ...wide, coolMinutes: null }, cups)).toContain('TIM-05 note cool');
+    expect(verdicts({ ...wide, coolMinutes: 0 }, cups)).not.toContain('TIM-05 note cool');
+  });
+
+  it('tells of the first wash where shirts are with the customer within 24 h', () => {
+    // Pressed 18:00 to 21:33; brought after 30 min that begin on the next evening.
+    const next = (fromMinute: number) =>
+      verdicts({ ownBlocks: [ownBlock('2026-12-05'), ownBlock('2026-12-06', fromMinute, 60)] });
+    // 21:33 less 30 min is 21:03 of the next day.
+    expect(next(1262)).toEqual(['TIM-05 note wash']);
+    expect(next(1264)).toEqual([]);
+  });
+});
+
+describe('QTY-07, blanks against what lies at home', () => {
+  it('notes the sizes that are short, spares among them', () => {
+    const [finding] = found({}, { club: stocked({ ...enough, M: 10, '3XL': -1 }) });
+    expect(finding).toMatchObject({
+      ...{ id: 'QTY-07', severity: 'note', variant: 'short' },
+      facts: { blank: 'White shirt, 100 % polyester', pieces: 3, each: 'M 1, 3XL 2' },
+    });
+    expect(found({}, { club: stocked({ ...enough, M: 11 }) })).toEqual([]);
+  });
+
+  it('goes by the cover of the run, and by all its jobs together', () => {
+    expect(found({ cover: 'sure' })[0]?.facts).toMatchObject({
+      each: 'S 1, M 1, L 1, 2XL 1, 3XL 1',
+      pieces: 5,
+    });
+    const both = { club: stocked(enough), again: stocked(enough) };
+    const wide = { ownBlocks: [ownBlock('2026-12-05', 480, 900)] };
+    expect(found(wide, both)[0]?.facts).toMatchObject({ pieces: 45 });
+  });
+
+  it('never takes what nobody counted for nothing or for enough', () => {
+    const { S: _s, ...others } = enough;
+    expect(found({}, { club: stocked(others) })).toMatchObject([
+      { variant: 'uncounted', facts: { each: 'S 5' } },
+    ]);
+  });
+
+  it('is silent once the run has begun, and of what the customer brings', () => {
+    expect(verdicts({}, { club: stocked({}) }, true)).toEqual([]);
+    const brought = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
+    expect(verdicts({}, { club: stocked({}, brought) })).toEqual([]);
+  });
+});
+
+describe('a run that was put away', () => {
+  it('is not looked at', () => {
+    expect(found({ archivedOn: '2026-12-01', dryMinutes: null })).toEqual([]);
+  });
+});
