@@ -7,6 +7,7 @@ import type { Run } from '@/shared/schemas/run';
 interface AskedRun {
   readonly runId: string;
   readonly run: Run;
+  readonly isBegun: boolean;
 }
 
 /**
@@ -14,11 +15,15 @@ interface AskedRun {
  *
  * @param today YYYY-MM-DD
  */
-export function runAsked(workspace: ReadyWorkspace, { runId, run }: AskedRun, today: string): RunQuestion {
+export function runAsked(
+  workspace: ReadyWorkspace,
+  { runId, run, isBegun }: AskedRun,
+  today: string,
+): RunQuestion {
   const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
   const byId = new Map(jobs.map(({ id, job }) => [id, job]));
   return {
-    ...{ runId, run },
+    ...{ runId, run, isBegun },
     today,
     bench: { blocks: workshop.blocks, daysOff: workshop.daysOff },
     works: run.works.map((work) => {

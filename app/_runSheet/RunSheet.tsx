@@ -35,7 +35,7 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
     const body = runBody({
       name: run.name,
       facts: runSheetFacts(jobs, planned.plan, run.cover),
-      findings: Object.values(answer?.findings ?? {}).flat(),
+      findings: answer?.found.flatMap((one) => (one.kind === 'costed' ? one.findings : [])) ?? [],
       madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
       wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
       ...{ workshop, today, page, context },

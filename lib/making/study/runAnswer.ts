@@ -1,10 +1,11 @@
-import { judgeJob } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import { checkRun } from '@/lib/making/check/checkRun';
+import { foundWorks } from '@/lib/making/foundWorks';
 import { planRun } from '@/lib/making/planRun';
 import type { FoundWork, RunJob, RunPace, RunPlanned } from '@/lib/making/runPlan';
 import { standardOf } from '@/lib/making/standard/standardOf';
-import { type Finding, isStanding } from '@/shared/finding';
+import type { Finding } from '@/shared/finding';
 import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { RunQuestion } from './runQuestion';
 
@@ -13,8 +14,6 @@ export interface RunAnswer {
   readonly planned: RunPlanned;
   /** A work each, in the run's order. */
   readonly found: readonly FoundWork[];
-  /** Of each job that is here, by its id. */
-  readonly findings: Readonly<Record<string, readonly Finding[]>>;
   /** What is found about the run itself. */
   readonly checks: readonly Finding[];
   /** Good pieces of all jobs that have sums. */
@@ -26,28 +25,18 @@ export interface RunAnswer {
 }
 
 /** Costs the jobs of a run and lays them onto the clock. */
-export function runAnswer({ runId, run, works, bench, today }: RunQuestion, grid: Grid): RunAnswer {
-  const findings: Record<string, readonly Finding[]> = {};
-  const found = works.map(({ work, input }): FoundWork => {
-    if (input === null) return { kind: 'missing', work };
-    // A day that cannot be kept stops a price, but the work is still to be done.
-    const { answer, priced } = judgeJob({ ...input, job: { ...input.job, wantedOn: null } }, grid);
-    findings[work.jobId] = answer.findings;
-    return priced === null
-      ? { kind: 'stopped', work, input, why: answer.findings.find(isStanding) ?? null }
-      : { kind: 'costed', work, input, costed: priced.costed };
-  });
+export function runAnswer({ runId, run, isBegun, works, bench, today }: RunQuestion, grid: Grid): RunAnswer {
+  const inputs = new Map(works.map(({ work, input }) => [work.jobId, input]));
+  const found = foundWorks(run, (jobId) => inputs.get(jobId) ?? null, grid);
   const jobs = found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
   const planned = planRun({ run, found, bench, today });
+  const plan = planned.kind === 'planned' ? planned.plan : null;
   return {
-    ...{ found, findings, planned },
-    checks: [],
+    ...{ found, planned },
+    checks: checkRun({ runId, run, jobs, plan, isBegun }),
     pieces: jobs.reduce((sum, { costed }) => sum + wholeJob(costed.sheet, 'goodPieces'), 0),
-    pace: planned.kind === 'planned' ? planned.plan.pace : null,
-    standard:
-      planned.kind === 'planned'
-        ? standardOf({ runId, run, jobs, plan: planned.plan, number: FIRST, issuedOn: today })
-        : null,
+    pace: plan?.pace ?? null,
+    standard: plan === null ? null : standardOf({ runId, run, jobs, plan, number: FIRST, issuedOn: today }),
   };
 }
 

@@ -5,6 +5,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 /** A run and everything it is planned from; plain data. */
 export interface RunQuestion {
   readonly runId: string;
+  readonly isBegun: boolean;
   readonly run: Run;
   readonly works: readonly {
     readonly work: RunWork;
