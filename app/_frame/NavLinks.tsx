@@ -7,6 +7,7 @@ import styles from './NavLinks.module.css';
 const places = [
   { href: '/jobs', name: 'Jobs' },
   { href: '/orders', name: 'Orders' },
+  { href: '/making', name: 'Making' },
   { href: '/stall', name: 'Stall' },
   { href: '/blanks', name: 'Blanks' },
   { href: '/price-lists', name: 'Price lists' },

@@ -11,6 +11,7 @@ import { lazy } from '@/app/_network/lazy';
 import { PartMissing } from '@/app/_network/PartMissing';
 import { useLazy } from '@/app/_network/useLazy';
 import { usePricedJob } from '@/app/_pricing/usePricedJob';
+import { jobSheetTable } from '@/app/_words/docket/jobSheetTable';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -56,6 +57,8 @@ function SheetOfJob({ jobId, input, readFile }: SheetOfJobProps) {
             <Link href={`/jobs/${jobId}`}>
               Back to <bdi>{name}</bdi>
             </Link>
+            {', or '}
+            <Link href={`/making#job-${jobId}`}>{jobSheetTable.makeIt}</Link>.
           </>
         }
       />

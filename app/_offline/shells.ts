@@ -28,6 +28,8 @@ export const shells = [
   { page: '/making/buying/one', address: '/making/buying/:id' },
   { page: '/making/stock', address: '/making/stock' },
   { page: '/making/one/after', address: '/making/:id/after' },
+  { page: '/making', address: '/making' },
+  { page: '/making/one', address: '/making/:id' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

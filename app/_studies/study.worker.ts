@@ -2,9 +2,19 @@ import { answerQuestions } from '@/app/_workers/answerQuestions';
 import { thoroughInput } from '@/lib/costing/layoutQuestions';
 import { Grid } from '@/lib/grid/evaluateGrid';
 import { LayoutSearch } from '@/lib/layout/layoutSearch';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { JobInput } from '@/shared/schemas/request';
+
+<<<<<<< HEAD
+
 import { buyingStudies, orderStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
+
+=======
+
+import { orderStudies, runStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
+
+>>>>>>> sheet
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */
 const grid = new Grid();
@@ -14,11 +24,15 @@ answerQuestions((request: StudyRequest) => ({ answer: answerOf(request), further
 
 function answerOf(request: StudyRequest): unknown {
   if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
+<<<<<<< HEAD
   if (request.of === 'buying') {
     const { asked, name } = request;
     const works = asked.works.map((work) => ({ ...work, input: thoroughInput(work.input, search) }));
     return buyingStudies[name]({ ...asked, works }, grid);
   }
+=======
+  if (request.of === 'run') return runStudies[request.name](withLayouts(request.asked), grid);
+>>>>>>> sheet
   const { question } = request;
   if (request.of === 'order') {
     const study = orderStudies[request.name] as (asked: QuoteAsked, grid: Grid, question: unknown) => unknown;
@@ -34,3 +48,12 @@ function answerOf(request: StudyRequest): unknown {
   const asked = input.layouts === undefined && thorough.has(name) ? thoroughInput(input, search) : input;
   return study(asked, grid, question);
 }
+
+/** What is pressed is what is printed: the sheets of a run are those its jobs end with. */
+const withLayouts = (asked: RunQuestion): RunQuestion => ({
+  ...asked,
+  works: asked.works.map(({ work, input }) => ({
+    work,
+    input: input === null ? null : thoroughInput(input, search),
+  })),
+});

@@ -23,5 +23,5 @@ export const foundWorks = (
     const { answer, priced } = judgeJob({ ...input, job: { ...input.job, wantedOn: null } }, grid);
     return priced === null
       ? { kind: 'stopped', work, input, why: answer.findings.find(isStanding) ?? null }
-      : { kind: 'costed', work, input, costed: priced.costed };
+      : { kind: 'costed', work, input, costed: priced.costed, findings: answer.findings };
   });

@@ -16,7 +16,7 @@ export interface RunJob {
 
 /** What a work of a run comes to. */
 export type FoundWork =
-  | ({ readonly kind: 'costed' } & RunJob)
+  | ({ readonly kind: 'costed'; readonly findings: readonly Finding[] } & RunJob)
   /** The job is not on this device, or cannot be read. */
   | { readonly kind: 'missing'; readonly work: RunWork }
   /** A stop stands; null where its sums give no number. */

@@ -15,16 +15,29 @@ export interface Flow {
 }
 
 const SIZES = { a4: [595.28, 841.89], letter: [612, 792] } as const;
-const SIDE = 42;
+/** From the edge of the page to its lines, points. */
+export const SIDE = 42;
 const HEAD = 40;
 const FOOT = 48;
+
+/** What stands at the head of each further page. */
+interface PageHead {
+  readonly high: number;
+  /** @param top its upper edge */
+  readonly draw: (page: PDFPage, top: number) => void;
+}
 
 /**
  * Begins a file of pages.
  *
  * @param closer how much nearer to the upper and the lower edge than usual
  */
-export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES, closer = 0): Flow {
+export function flowPages(
+  pdf: PDFDocument,
+  paper: keyof typeof SIZES,
+  closer = 0,
+  again: PageHead | null = null,
+): Flow {
   const head = HEAD - closer;
   const foot = FOOT - closer;
   const [width, height] = SIZES[paper];
@@ -40,7 +53,7 @@ export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES, closer = 
     get room() {
       return y - foot;
     },
-    wholeRoom: height - head - foot,
+    wholeRoom: height - head - foot - (again?.high ?? 0),
     get y() {
       return y;
     },
@@ -48,8 +61,10 @@ export function flowPages(pdf: PDFDocument, paper: keyof typeof SIZES, closer = 
       y = to;
     },
     newPage: () => {
-      pages.push(pdf.addPage([width, height]));
-      y = height - head;
+      const page = pdf.addPage([width, height]);
+      pages.push(page);
+      again?.draw(page, height - head);
+      y = height - head - (again?.high ?? 0);
     },
   };
 }

@@ -12,6 +12,8 @@ export interface Paper {
   /** Words at the foot: `page {page} of {pages}`. */
   readonly foot: string;
   readonly blocks: readonly Block[];
+  /** Said at the head of each further page, for whoever finds it apart from the first. */
+  readonly again?: string;
   /** Whether it is set closer where it then stands on one page, so that nothing is signed away from what it says. */
   readonly mayTighten?: boolean;
 }
@@ -129,13 +131,28 @@ export interface DrawnPress {
   /** What the press is set to; empty where it is said once for all. */
   readonly strong: string;
   readonly lines: readonly string[];
+  /** Its picture twice, in the place of the drawings; null where there is none. */
+  readonly pair: PicturePair | null;
   readonly heads: Readonly<Record<'size' | 'good' | 'ticks' | 'spares', string>>;
   readonly sizes: readonly {
     readonly size: string;
     readonly good: string;
     readonly ticks: number;
+    /** Squares for those that may be spoiled. */
+    readonly scrap: number;
+    /** In the place of these squares where there are none, or too many. */
     readonly spares: string;
   }[];
+}
+
+/** A picture as it lies on the paper, and as it is seen on the piece. */
+export interface PicturePair {
+  readonly name: string;
+  readonly picture: string;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly onPaper: { readonly caption: string; readonly isFlipped: boolean };
+  readonly asSeen: { readonly caption: string; readonly isFlipped: boolean };
 }
 
 /** One side of a piece with its prints in their places. Lengths in mm. */

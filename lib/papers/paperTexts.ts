@@ -7,9 +7,10 @@ interface PaperText {
 }
 
 /** @returns every text of a paper and how thick it is set, before any is. */
-export const paperTexts = ({ title, foot, blocks }: Paper): readonly PaperText[] => [
+export const paperTexts = ({ title, foot, blocks, again = '' }: Paper): readonly PaperText[] => [
   { text: title, weight: 400 },
   { text: foot, weight: 400 },
+  { text: again, weight: 700 },
   ...blocks.flatMap((block) => {
     const { bold, plain } = textsOf(block);
     return [
@@ -130,7 +131,7 @@ function textsOfGoods({
   };
 }
 
-function textsOfPress({ heading, aside, drawings, strong, lines, heads, sizes }: DrawnPress): Texts {
+function textsOfPress({ heading, aside, drawings, pair, strong, lines, heads, sizes }: DrawnPress): Texts {
   return {
     bold: [heading, strong, ...sizes.map(({ size }) => size)],
     plain: [
@@ -139,6 +140,7 @@ function textsOfPress({ heading, aside, drawings, strong, lines, heads, sizes }:
       ...Object.values(heads),
       ...sizes.flatMap(({ good, spares }) => [good, spares]),
       ...drawings.flatMap(textsOfDrawing),
+      ...(pair === null ? [] : [pair.name, pair.onPaper.caption, pair.asSeen.caption]),
     ],
   };
 }

@@ -12,9 +12,10 @@ export const picturesOf = ({ blocks }: Paper): readonly string[] => [
             drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
           );
         case 'presses':
-          return block.presses.flatMap(({ drawings }) =>
-            drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
-          );
+          return block.presses.flatMap(({ drawings, pair }) => [
+            ...(pair === null ? [] : [pair.picture]),
+            ...drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
+          ]);
         default:
           return [];
       }

@@ -1,4 +1,4 @@
-import { PDFDocument, PrintScaling, ReadingDirection } from '@cantoo/pdf-lib';
+import { PDFDocument, type PDFPage, PrintScaling, ReadingDirection } from '@cantoo/pdf-lib';
 import type { EmbeddedPicture } from '@/lib/embedding/embeddedPicture';
 import type { Face } from '@/lib/lettering/faceTable';
 import type { ForeignType } from '@/lib/lettering/foreignType';
@@ -6,10 +6,13 @@ import { openLettering } from '@/lib/lettering/openLettering';
 import { drawBlock } from './draw/drawBlock';
 import { type DrawPicture, placePicture } from './draw/placePicture';
 import { closenesses, type Setting } from './draw/setting';
-import { flowPages } from './flowPages';
+import { flowPages, SIDE } from './flowPages';
 import type { Paper } from './paper';
 import { picturesOf } from './picturesOf';
 import { isRightToLeft } from './words/isRightToLeft';
+
+/** Of a page's head with the room beneath it, points. */
+const AGAIN_HIGH = 20;
 
 interface PaperTools {
   /** The files of the type that its texts need. */
@@ -65,7 +68,7 @@ async function drawnAs(paper: Paper, tools: PaperTools, closeness: Setting['clos
     else pictures.set(id, placed);
   }
   const setting: Setting = {
-    flow: flowPages(pdf, paper.page, closeness.nearer),
+    flow: flowPages(pdf, paper.page, closeness.nearer, againHead(paper, lettering, fromRight)),
     closeness,
     lettering,
     isRightToLeft: fromRight,
@@ -77,6 +80,19 @@ async function drawnAs(paper: Paper, tools: PaperTools, closeness: Setting['clos
   drawFeet(setting, paper);
   return { pdf, lost, pages: setting.flow.pages.length };
 }
+/** Its own name at the head of each further page; null where it says none. */
+function againHead({ again = '' }: Paper, lettering: Setting['lettering'], fromRight: boolean) {
+  if (again === '') return null;
+  return {
+    high: AGAIN_HIGH,
+    draw(page: PDFPage, top: number) {
+      const widthPt = page.getWidth() - 2 * SIDE;
+      const align = fromRight ? 'right' : 'left';
+      lettering.drawFitted(page, again, { x: SIDE, y: top - 9, size: 9, weight: 700, widthPt, align });
+    },
+  };
+}
+
 /** The name of the paper and which of its pages it is, at the foot of each. */
 function drawFeet({ flow, lettering, isRightToLeft: fromRight }: Setting, { title, foot }: Paper): void {
   const { left, right, pages } = flow;

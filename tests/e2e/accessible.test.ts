@@ -31,6 +31,8 @@ test.each([
   ['/stall/spring-fair', 390],
   ['/year', 1280],
   ['/year', 390],
+  ['/making', 1280],
+  ['/making', 390],
   ['/customers', 1280],
   ['/customers', 390],
 ])('%s looks right folded and unfolded, at %d px', async (path, width) => {

@@ -23,6 +23,8 @@ test.each([
   ['/stall/shops', 277],
   ['/stall/shops/corner', 277],
   ['/making/stock', 277],
+  ['/making', 277],
+  ['/making/club-run', 277],
   ['/stall', 277],
   ['/stall/spring-fair', 277],
   ['/stall/spring-fair/evening', 277],

@@ -25,6 +25,7 @@ export function benchBody(input: JobInput, { facts, findings, context }: Bench):
   return {
     ...styleOf(input),
     locale: workshop.locale,
+    of: 'job',
     job: job.name,
     pieces: facts.pieces,
     facts: [

@@ -17,6 +17,7 @@ import type { JobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobPress, JobSheetBody, JobStep } from '@/lib/papers/bodies/jobSheetPaper';
 import { apart } from '@/lib/papers/words/labelsFor';
 import type { JobInput } from '@/shared/schemas/request';
+import { picturePair } from './picturePair';
 import { placementDrawings } from './placementDrawings';
 
 interface StepsTold {
@@ -35,7 +36,7 @@ const MOST_TICKS_OF_MANY = 10;
 const FEW = 2;
 
 const told = jobSheetTable;
-const plain = { aside: '', ticks: [], lines: [], tally: { words: '', labels: [] }, grid: null };
+export const plain = { aside: '', ticks: [], lines: [], tally: { words: '', labels: [] }, grid: null };
 
 /** @returns the steps at the bench, in the order of the work. */
 export function benchSteps(
@@ -70,7 +71,7 @@ export function benchSteps(
 
 type Of = JobSheetFacts['placements'][number];
 
-function printStep({ job, workshop }: JobInput, { facts, context }: StepsTold): JobStep {
+export function printStep({ job, workshop }: JobInput, { facts, context }: StepsTold): JobStep {
   const formatter = formatterFor(context);
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
@@ -133,17 +134,18 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
 
 interface Pressed {
   readonly formatter: Formatter;
-  readonly facts: JobSheetFacts;
+  readonly facts: Pick<JobSheetFacts, 'placements'>;
   /** True where all prints are pressed alike, and the sheet says how in one place. */
   readonly isOneWay: boolean;
 }
 
 /** One print at the press: where it sits, how it is pressed, and a square for every good piece. */
-function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }: Pressed): JobPress {
+export function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }: Pressed): JobPress {
   const { lineId, placement, prints, sizes } = of;
   const { recipe } = placement;
   const artwork = ownEntry(input.artworks, placement.artworkId);
   const isMany = facts.placements.length > FEW;
+  const pair = picturePair(input, of);
   return {
     heading: nameOf(input.job, lineId, placement.name),
     aside: isOneWay ? '' : pressName(input, of),
@@ -153,9 +155,13 @@ function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }: Presse
       ...(isOneWay ? [] : recipeWords(recipe, formatter)),
       ...(artwork === undefined || isMany ? [] : [told.picture(apart(artwork.name))]),
       // Of many that are mirrored the first step says it once.
-      ...(isMany && facts.placements.every(isMirrored(input)) ? [] : [told.onPaper(isMirrored(input)(of))]),
+      ...(pair !== null || (isMany && facts.placements.every(isMirrored(input)))
+        ? []
+        : [told.onPaper(isMirrored(input)(of))]),
+      ...(hasNames(input, lineId) ? [told.namesLast] : []),
     ],
     drawings: placementDrawings(input, of),
+    pair,
     sizes: sizes.map(({ size, wanted, take }) => ({ size, good: wanted, spares: take - wanted })),
     perTick: piecesPerBox(
       Math.max(...sizes.map(({ wanted }) => wanted)),
@@ -165,7 +171,7 @@ function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }: Presse
 }
 
 /** The last step: counted, packed, and what went wrong written down. */
-function packStep({ job, workshop }: JobInput, pieces: string): JobStep {
+export function packStep({ job, workshop }: JobInput, pieces: string): JobStep {
   const names = job.lines.flatMap(
     ({ packagingId }) => workshop.packagings.find(({ id }) => id === packagingId)?.name ?? [],
   );
@@ -186,13 +192,16 @@ function packStep({ job, workshop }: JobInput, pieces: string): JobStep {
   };
 }
 
+const hasNames = ({ job }: JobInput, lineId: string): boolean =>
+  job.lines.some(({ id, nameList }) => id === lineId && nameList.trim() !== '');
+
 /** As it lies on the paper, seen beside the picture. */
 const isMirrored =
   ({ artworks }: JobInput) =>
   ({ placement }: Of): boolean =>
     placement.mirror !== (ownEntry(artworks, placement.artworkId)?.mirrored ?? false);
 
-const wayOf = (input: JobInput, of: Of, formatter: Formatter): string =>
+export const wayOf = (input: JobInput, of: Of, formatter: Formatter): string =>
   [
     heatWords(of.placement.recipe, formatter),
     ...recipeWords(of.placement.recipe, formatter),

@@ -1,5 +1,5 @@
 import { classes } from '@/app/_controls/classes';
-import type { Block, DrawnPress, TickGrid } from '@/lib/papers/paper';
+import type { Block, DrawnPress, PicturePair, TickGrid } from '@/lib/papers/paper';
 import styles from './PaperSheet.module.css';
 import { SheetDrawing } from './SheetGoods';
 import type { PictureAddresses } from './usePictureAddresses';
@@ -50,7 +50,8 @@ export function SheetPresses({ block, pictures }: SheetPressesProps) {
       <StepHead {...press} />
       <div className={styles.goods}>
         <div className={styles.drawings}>
-          {press.drawings.map((drawing) => (
+          {press.pair !== null && <Pair pair={press.pair} pictures={pictures} />}
+          {(press.pair === null ? press.drawings : []).map((drawing) => (
             <SheetDrawing key={drawing.caption} {...{ drawing, pictures }} />
           ))}
         </div>
@@ -67,6 +68,32 @@ export function SheetPresses({ block, pictures }: SheetPressesProps) {
 }
 
 // Helpers
+
+type PairProps = Readonly<{ pair: PicturePair; pictures: PictureAddresses }>;
+
+/** A picture as it lies on the paper, and as it is seen. */
+const Pair = ({ pair, pictures }: PairProps) =>
+  [pair.onPaper, pair.asSeen].map(({ caption, isFlipped }) => {
+    const { widthMm: width, heightMm: height } = pair;
+    const address = pictures.get(pair.picture);
+    return (
+      <figure key={caption} className={styles.drawing}>
+        <svg aria-hidden="true" focusable="false" viewBox={`0 0 ${width} ${height}`}>
+          {address === undefined ? (
+            <rect {...{ width, height }} className={styles.place} />
+          ) : (
+            <image
+              {...{ width, height }}
+              href={address}
+              preserveAspectRatio="xMidYMid slice"
+              transform={isFlipped ? `matrix(-1 0 0 1 ${width} 0)` : undefined}
+            />
+          )}
+        </svg>
+        <figcaption>{caption}</figcaption>
+      </figure>
+    );
+  });
 
 const Square = () => <span className={styles.tick} aria-hidden="true" />;
 
@@ -138,7 +165,7 @@ function Sizes({ press: { heads, sizes } }: Readonly<{ press: DrawnPress }>) {
           </tr>
         </thead>
         <tbody>
-          {sizes.map(({ size, good, ticks, spares }) => (
+          {sizes.map(({ size, good, ticks, scrap, spares }) => (
             <tr key={size}>
               <th scope="row">
                 <bdi>{size}</bdi>
@@ -150,7 +177,13 @@ function Sizes({ press: { heads, sizes } }: Readonly<{ press: DrawnPress }>) {
                   <Square key={at} />
                 ))}
               </td>
-              <td>{spares}</td>
+              <td>
+                {Array.from({ length: scrap }, (_, at) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: squares are alike
+                  <Square key={at} />
+                ))}
+                {spares}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -10,6 +10,8 @@ interface Counted {
 }
 
 export const jobSheetTable = {
+  makeIt: 'plan when it is made',
+
   // Head
   for: 'for',
   wanted: 'wanted',
@@ -42,6 +44,10 @@ export const jobSheetTable = {
   noPress: 'no press',
 
   // Pressing
+  seenMirrored: 'mirrored',
+  seenOnPaper: 'on paper',
+  asSeen: 'as seen',
+  namesLast: 'names last, each against the list',
   onPaper: (isMirrored: boolean) => (isMirrored ? 'mirrored on paper' : 'not mirrored'),
   picture: (name: string) => `picture: ${name}`,
 

@@ -1,14 +1,17 @@
-import type { Block, Drawing, DrawnPress, Note, Paper, TickGrid } from '@/lib/papers/paper';
+import type { Block, Drawing, DrawnPress, Note, Paper, PicturePair, TickGrid } from '@/lib/papers/paper';
 import type { Labels } from '@/lib/papers/words/englishLabels';
 import { figuresOf } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
 
-/** What the bench needs of a job, in words that are made already, in the order of the work. No cost stands on it. */
+/** What the bench needs of a job, or of a run of several, in words that are made already, in the order of the work. No cost stands on it. */
 export interface JobSheetBody {
   readonly page: 'a4' | 'letter';
   readonly language: string;
   readonly locale: string;
   readonly workshop: string;
+  /** Of one job, or of what is made together. */
+  readonly of: 'job' | 'run';
+  /** Its name. */
   readonly job: string;
   readonly pieces: number;
   /** Beside the name: when it is wanted, for whom. */
@@ -40,6 +43,9 @@ export interface JobPress {
   /** How else it is pressed, and where it sits. */
   readonly lines: readonly string[];
   readonly drawings: readonly Drawing[];
+  /** Null where no picture can be shown: then it is drawn where it sits. */
+  readonly pair: PicturePair | null;
+  /** In the order in which they are pressed. */
   readonly sizes: readonly { readonly size: string; readonly good: number; readonly spares: number }[];
   /** How many good ones a square stands for. */
   readonly perTick: number;
@@ -48,13 +54,16 @@ export interface JobPress {
 export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
   const figures = figuresOf({ ...body, length: 'mm', currency: 'USD' });
   const told = { labels, count: figures.count };
+  const sheet = body.of === 'run' ? labels.runSheet : labels.jobSheet;
   return {
     page: body.page,
     language: body.language,
-    title: `${labels.jobSheet}: ${body.job}`,
+    title: `${sheet}: ${body.job}`,
+    mayTighten: true,
+    again: `${sheet}: ${body.job}, ${labels.continued}`,
     foot: labels.page,
     blocks: [
-      { kind: 'head', name: body.workshop, tagline: '', lines: [labels.jobSheet], logo: null },
+      { kind: 'head', name: body.workshop, tagline: '', lines: [sheet], logo: null },
       {
         kind: 'title',
         title: body.job,
@@ -65,7 +74,7 @@ export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
       ...body.before.map((step, at) => stepBlock(step, at + 1)),
       {
         kind: 'presses',
-        presses: body.presses.map((press, at) => drawnPress(press, body.before.length + at + 1, told)),
+        presses: body.presses.flatMap((press, at) => drawnPresses(press, body.before.length + at + 1, told)),
       },
       ...body.after.map((step, at) => stepBlock(step, body.before.length + body.presses.length + at + 1)),
       { kind: 'notes', notes: body.watch },
@@ -89,11 +98,25 @@ const stepBlock = ({ heading, ...step }: JobStep, numeral: number): Block => ({
   ...step,
 });
 
+/** More sizes than this go on in a block of their own, with what is pressed and the heads said again. */
+const MOST_SIZES = 16;
+/** More spares than this are a figure. */
+const MOST_SPARES = 6;
+
+function drawnPresses(press: JobPress, numeral: number, told: StepTold): readonly DrawnPress[] {
+  const blocks = Math.max(1, Math.ceil(press.sizes.length / MOST_SIZES));
+  return Array.from({ length: blocks }, (_, at) => {
+    const sizes = press.sizes.slice(at * MOST_SIZES, (at + 1) * MOST_SIZES);
+    const heading = at === 0 ? press.heading : `${press.heading}, ${told.labels.continued}`;
+    return drawnPress({ ...press, heading, sizes }, numeral, told);
+  });
+}
+
 function drawnPress(press: JobPress, numeral: number, { labels, count }: StepTold): DrawnPress {
-  const { heading, aside, strong, lines, drawings, sizes, perTick } = press;
+  const { heading, aside, strong, lines, drawings, pair, sizes, perTick } = press;
   return {
     heading: headed(heading, numeral),
-    ...{ aside, strong, lines, drawings },
+    ...{ aside, strong, lines, drawings, pair },
     heads: {
       size: labels.size,
       good: labels.good,
@@ -104,7 +127,8 @@ function drawnPress(press: JobPress, numeral: number, { labels, count }: StepTol
       size,
       good: count(good),
       ticks: Math.ceil(good / perTick),
-      spares: count(spares),
+      scrap: spares <= MOST_SPARES ? spares : 0,
+      spares: spares === 0 ? labels.noSpare : spares <= MOST_SPARES ? '' : count(spares),
     })),
   };
 }

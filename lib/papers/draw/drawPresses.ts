@@ -2,7 +2,8 @@ import type { SetLine } from '@/lib/lettering/openLettering';
 import { tearLine } from '@/lib/papers/flowPages';
 import type { Block, DrawnPress } from '@/lib/papers/paper';
 import { drawingRows } from './drawDrawings';
-import { tickLines } from './drawTicks';
+import { pairLines } from './drawPair';
+import { scrapLines, tickLines, ticksWide } from './drawTicks';
 import {
   beside,
   type Column,
@@ -24,7 +25,11 @@ const NEAR = 8;
 const WITH_HEADING = 60;
 /** More than this stand in two columns, drawn small, so that all find room. */
 const FEW = 2;
-const rooms = { few: { wide: 92, high: 92 }, many: { wide: 46, high: 46 } } as const;
+const rooms = {
+  few: { wide: 92, high: 92 },
+  pair: { wide: 112, high: 92 },
+  many: { wide: 46, high: 46 },
+} as const;
 
 /** What is done at the press, print by print: where it sits, how it is pressed, squares for the good pieces. */
 export function drawPresses(
@@ -46,7 +51,7 @@ export function drawPresses(
     );
     const high = Math.max(...row.map(({ lines }) => highOf(lines)));
     if (high > flow.room) flow.newPage();
-    else tearLine(flow);
+    tearLine(flow);
     flow.goTo(flow.y - 4);
     drawColumns(setting, row);
   }
@@ -56,11 +61,22 @@ export function drawPresses(
 
 // Helpers
 
+/** Its picture twice, else where it sits on the piece. */
+const shownLines = (
+  setting: Setting,
+  { pair, drawings }: DrawnPress,
+  room: (typeof rooms)[keyof typeof rooms],
+): readonly SetLine[] =>
+  pair === null
+    ? drawingRows(setting, drawings.slice(0, 1), room.wide, { room })
+    : pairLines(setting, pair, room);
+
 /** Drawing, words and sizes beside each other. */
 function wideLines(setting: Setting, press: DrawnPress, widthPt: number): readonly SetLine[] {
-  const { wide } = rooms.few;
+  const room = press.pair === null ? rooms.few : rooms.pair;
+  const { wide } = room;
   const rest = widthPt - wide - 2 * GAP;
-  const told = rest * 0.4;
+  const told = rest * (press.pair === null ? 0.4 : 0.35);
   const sizes = rest - told;
   return [
     ...headingLines(setting, press, widthPt),
@@ -68,7 +84,7 @@ function wideLines(setting: Setting, press: DrawnPress, widthPt: number): readon
       {
         at: 0,
         widthPt: wide,
-        lines: drawingRows(setting, press.drawings.slice(0, 1), wide, { room: rooms.few }),
+        lines: shownLines(setting, press, room),
       },
       { at: wide + GAP, widthPt: told, lines: wordLines(setting, press, told) },
       { at: wide + told + 2 * GAP, widthPt: sizes, lines: sizeLines(setting, press, sizes) },
@@ -87,7 +103,7 @@ function narrowLines(setting: Setting, press: DrawnPress, widthPt: number): read
       {
         at: 0,
         widthPt: wide,
-        lines: drawingRows(setting, press.drawings.slice(0, 1), wide, { room: rooms.many }),
+        lines: shownLines(setting, press, rooms.many),
       },
       {
         at: wide + NEAR,
@@ -132,7 +148,10 @@ function sizeLines(setting: Setting, { heads, sizes }: DrawnPress, widthPt: numb
   const ends = {
     size: Math.min(measured([heads.size, ...sizes.map(({ size }) => size)]), widthPt * 0.3),
     good: measured([heads.good, ...sizes.map(({ good }) => good)]),
-    spares: measured([heads.spares, ...sizes.map(({ spares }) => spares)]),
+    spares: Math.max(
+      measured([heads.spares, ...sizes.map(({ spares }) => spares)]),
+      ...sizes.map(({ scrap }) => ticksWide(scrap)),
+    ),
   };
   const between = 5;
   const ticksAt = ends.size + ends.good + 2 * between;
@@ -153,14 +172,16 @@ function sizeLines(setting: Setting, { heads, sizes }: DrawnPress, widthPt: numb
       head(heads.size, ends.size),
       head(heads.good, ends.good, 'end'),
       head(heads.ticks, ticks),
-      head(heads.spares, ends.spares, 'end'),
+      head(heads.spares, ends.spares),
     ]),
     ...sizes.flatMap((one) =>
       row([
         linesOf(setting, one.size, { widthPt: ends.size, weight: 700 }),
         linesOf(setting, one.good, { widthPt: ends.good, align: 'end' }),
         tickLines(setting, ticks, one.ticks),
-        linesOf(setting, one.spares, { widthPt: ends.spares, align: 'end' }),
+        one.scrap > 0
+          ? scrapLines(setting, ends.spares, one.scrap)
+          : linesOf(setting, one.spares, { widthPt: ends.spares }),
       ]),
     ),
   ];

@@ -28,14 +28,30 @@ const PITCH = 13;
 export const ticksWide = (count: number): number => TICK_SIDE + PITCH * Math.max(0, count - 1) + 1;
 
 /** Squares to tick in a column, in as many lines as they take. */
-export function tickLines({ isRightToLeft }: Setting, widthPt: number, count = 1): readonly SetLine[] {
+export const tickLines = (setting: Setting, widthPt: number, count = 1): readonly SetLine[] =>
+  squareLines(setting, widthPt, { count, draw: tick });
+
+/** Squares for what is spoiled: hatched, so that they are not taken for those of good ones. */
+export const scrapLines = (setting: Setting, widthPt: number, count: number): readonly SetLine[] =>
+  squareLines(setting, widthPt, { count, draw: scrap });
+
+interface Squares {
+  readonly count: number;
+  readonly draw: (page: PDFPage, x: number, top: number) => void;
+}
+
+function squareLines(
+  { isRightToLeft }: Setting,
+  widthPt: number,
+  { count, draw: drawOne }: Squares,
+): readonly SetLine[] {
   const inLine = Math.max(1, Math.floor((widthPt + PITCH - TICK_SIDE) / PITCH));
   return Array.from({ length: Math.ceil(count / inLine) }, (_, line) => ({
     high: HIGH,
     draw(page, { x, top }) {
       for (let at = 0; at < Math.min(inLine, count - line * inLine); at += 1) {
         const from = at * PITCH;
-        tick(page, isRightToLeft ? x + widthPt - TICK_SIDE - from : x + from, top - 2);
+        drawOne(page, isRightToLeft ? x + widthPt - TICK_SIDE - from : x + from, top - 2);
       }
     },
   }));
@@ -67,6 +83,28 @@ function tick(page: PDFPage, x: number, top: number): void {
     borderColor: INK,
     borderWidth: 0.8,
   });
+}
+
+/** A hatched square. @param top its upper edge */
+function scrap(page: PDFPage, x: number, top: number): void {
+  page.drawRectangle({
+    ...{ x, y: top - TICK_SIDE, width: TICK_SIDE, height: TICK_SIDE },
+    borderColor: INK,
+    borderWidth: 0.8,
+    borderDashArray: [1.8, 1.2],
+  });
+  for (const [left, right] of [
+    [0, 0.5],
+    [0, 1],
+    [0.5, 1],
+  ] as const) {
+    const start = {
+      x: x + left * TICK_SIDE,
+      y: top - TICK_SIDE + (left === 0 && right < 1 ? TICK_SIDE / 2 : 0),
+    };
+    const end = { x: x + right * TICK_SIDE, y: top - (left > 0 ? TICK_SIDE / 2 : 0) };
+    page.drawLine({ start, end, thickness: 0.5, color: INK });
+  }
 }
 
 const SHORT_COLUMNS = 3;

@@ -31,8 +31,12 @@ interface Box {
 export interface DrawPicture {
   readonly width: number;
   readonly height: number;
-  /** Over the whole of a box, in its middle: what of another shape reaches beyond is cut, as it is in the print. */
-  readonly draw: (page: PDFPage, box: Box) => void;
+  /**
+   * Over the whole of a box, in its middle: what of another shape reaches beyond is cut, as it is in the print.
+   *
+   * @param isFlipped its left and right changed
+   */
+  readonly draw: (page: PDFPage, box: Box, isFlipped?: boolean) => void;
 }
 
 /**
@@ -54,7 +58,7 @@ export async function placePicture(pdf: PDFDocument, picture: EmbeddedPicture): 
   return {
     width,
     height,
-    draw(page, box) {
+    draw(page, box, isFlipped = false) {
       const scale = Math.max(box.width / width, box.height / height);
       const [wide, high] = [width * scale, height * scale];
       page.pushOperators(
@@ -62,6 +66,7 @@ export async function placePicture(pdf: PDFDocument, picture: EmbeddedPicture): 
         rectangle(box.x, box.y, box.width, box.height),
         clip(),
         endPath(),
+        ...(isFlipped ? [concatTransformationMatrix(-1, 0, 0, 1, 2 * box.x + box.width, 0)] : []),
         concatTransformationMatrix(
           wide,
           0,

@@ -18,6 +18,8 @@ export const englishLabels = {
   deliveryNote: 'Delivery note',
   careCard: 'Care card',
   jobSheet: 'Job sheet',
+  runSheet: 'Run sheet',
+  continued: 'continued',
   priceList: 'Price list',
 
   // Head and foot
@@ -204,7 +206,8 @@ export const englishLabels = {
   good: 'good',
   tickGood: 'tick each good one',
   tickSeveral: 'a square is {count} good ones',
-  spares: 'spares',
+  spares: 'scrap',
+  noSpare: 'none',
   piecesInAll: 'pieces',
   goodAndScrapped: 'good / scrapped, and why',
   minutesTaken: 'minutes on the clock',

@@ -34,6 +34,7 @@ const press: JobPress = {
       ],
     },
   ],
+  pair: null,
   sizes: [
     { size: 'S', good: 4, spares: 1 },
     { size: 'L', good: 11, spares: 0 },
@@ -46,6 +47,7 @@ const body: JobSheetBody = {
   language: 'en',
   locale: 'en-US',
   workshop: 'Placeholder Press',
+  of: 'job',
   job: 'Club shirts',
   pieces: 37,
   facts: [{ name: 'wanted by', value: 'December 14, 2026' }],
@@ -73,14 +75,14 @@ describe('a job sheet', () => {
       'nozzle check',
       'pieces 37',
       'Mind: Press the back first.',
-      'S 4 1',
-      'L 11 0',
+      'S 4',
+      'L 11 none',
       'tick each good one',
       'Faults:',
     ])
       expect(text).toContain(told);
-    // Two things to tick and 4 + 11 good pieces.
-    expect(squares(sheet)).toBe(17);
+    // Two things to tick, 4 + 11 good pieces and one that may be spoiled, whose hatching is as wide once more.
+    expect(squares(sheet)).toBe(19);
   });
 
   it('has a square for several good pieces where each would take too many, and says for how many', async () => {

@@ -1,0 +1,61 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { SheetPaper } from '@/app/_docket/jobSheet/SheetPaper';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import { paperOfLocale } from '@/app/_priceLists/paperOfLocale';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { runTable } from '@/app/_words/making/runs/runTable';
+import { runSheetTable } from '@/app/_words/making/sheet/runSheetTable';
+import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
+import type { JobSheetBody } from '@/lib/papers/bodies/jobSheetPaper';
+import type { PaperSource } from '@/lib/papers/paperOf';
+import { firstDayOf } from '@/lib/stall/sellingDays';
+import { runBody } from './runBody';
+
+/** The run on paper: what lies beside the press, without a figure of money. */
+export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
+  const { run, jobs, planned, answer, workspace, today, context } = on;
+  const { workshop, readFile, kinds, stallDays } = workspace;
+  const [page, setPage] = useState<JobSheetBody['page']>(
+    workshop.papers.page ?? paperOfLocale(workshop.locale),
+  );
+  const orders = kinds.order.bodies;
+  const source = useMemo((): PaperSource | null => {
+    if (planned === null || jobs.length === 0) return null;
+    const waiting = run.works.flatMap(({ jobId, orderId, stallDayId }) => {
+      const order = orderId === null ? undefined : orders[orderId];
+      const day = stallDayId === null ? undefined : stallDays[stallDayId];
+      const job = workspace.jobs.find(({ id }) => id === jobId)?.job;
+      return {
+        name: order?.name ?? day?.name ?? null,
+        wantedOn: order?.wantedOn ?? (day === undefined ? job?.wantedOn : firstDayOf(day)) ?? null,
+      };
+    });
+    const body = runBody({
+      name: run.name,
+      facts: runSheetFacts(jobs, planned.plan, run.cover),
+      findings: answer?.found.flatMap((one) => (one.kind === 'costed' ? one.findings : [])) ?? [],
+      madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
+      wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
+      ...{ workshop, today, page, context },
+    });
+    return { kind: 'jobSheet', body };
+  }, [planned, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
+  if (source === null) return <p>{runTable.noPaper}</p>;
+  return (
+    <>
+      <ChoiceField
+        label={runTable.page}
+        width="narrow"
+        value={page}
+        choices={[
+          { value: 'a4', label: 'A4' },
+          { value: 'letter', label: 'Letter' },
+        ]}
+        onCommit={setPage}
+      />
+      <SheetPaper {...runSheetTable.file} {...{ source, readFile }} words={workshop.papers.words} />
+    </>
+  );
+}

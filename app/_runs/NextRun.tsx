@@ -1,0 +1,43 @@
+'use client';
+
+import type { ReactNode } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { runAsked } from '@/app/_runBook/runAsked';
+import { useRunFigures } from '@/app/_runBook/useRunFigures';
+import { formatterFor } from '@/app/_words/formatter';
+import { runAnswerWords } from '@/app/_words/making/runs/runAnswerWords';
+import { runListTable } from '@/app/_words/making/runs/runListTable';
+import { usableLocale } from '@/app/_words/usableLocale';
+import type { RunFacts } from '@/lib/making/runFacts';
+import { RunLine } from './RunLine';
+
+type NextRunProps = Readonly<{ facts: RunFacts; workspace: ReadyWorkspace; state: ReactNode }>;
+
+/** The run that comes next, with what its clock says. */
+export function NextRun({ facts, workspace, state }: NextRunProps) {
+  const today = useToday();
+  const { planned, pieces, isRefused, failure } = useRunFigures(runAsked(workspace, facts, today));
+  const { workshop } = workspace;
+  const line =
+    planned === null
+      ? null
+      : runAnswerWords(planned.plan, pieces, formatterFor(workshop), usableLocale(workshop.locale));
+  return (
+    <RunLine
+      {...{ facts, workspace, state }}
+      answer={
+        isRefused || failure !== null ? (
+          runListTable.notPlanned
+        ) : line === null ? (
+          runListTable.planning
+        ) : (
+          <>
+            <strong>{line.key}</strong>
+            {line.after}
+          </>
+        )
+      }
+    />
+  );
+}

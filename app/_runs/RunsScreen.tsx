@@ -1,0 +1,190 @@
+'use client';
+
+import { useRouter } from 'next/navigation';
+import { useMemo, useState } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { Button } from '@/app/_controls/Button';
+import { Disclosure } from '@/app/_controls/Disclosure';
+import { PageHead } from '@/app/_controls/PageHead';
+import { useHash } from '@/app/_controls/useHash';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
+import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { addRun, nameOfRun } from '@/app/_runBook/runEdits';
+import { useRunBook } from '@/app/_runBook/useRunBook';
+import { formatterFor } from '@/app/_words/formatter';
+import { runListTable } from '@/app/_words/making/runs/runListTable';
+import { runShelves } from '@/lib/making/list/runShelves';
+import { type ToMake, toMake } from '@/lib/making/list/toMake';
+import type { RunFacts } from '@/lib/making/runFacts';
+import { dayToKeep } from '@/lib/orders/dayToKeep';
+import { closeInForce } from '@/lib/stall/closeInForce';
+import { stallCalendar } from '@/lib/stall/days/stallCalendar';
+import { firstDayOf } from '@/lib/stall/sellingDays';
+import type { RunWork } from '@/shared/schemas/run';
+import { laterParts } from './laterParts';
+import { NextRun } from './NextRun';
+import { RunLine } from './RunLine';
+import { RunState } from './RunState';
+import styles from './Runs.module.css';
+import { WaitingList } from './WaitingList';
+
+/** Every run: what waits to be made, what is to be made next, what is under way, what is done. */
+export function RunsScreen() {
+  return <WithWorkspace>{(workspace) => <Runs workspace={workspace} />}</WithWorkspace>;
+}
+
+// Helpers
+
+/** An address that ends so asks for a run of that job. */
+const OF_JOB = 'job-';
+
+function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
+  const router = useRouter();
+  const { workshop } = workspace;
+  const hash = useHash();
+  const asked = hash.startsWith(OF_JOB) ? hash.slice(OF_JOB.length) : null;
+  const [isNew, setNew] = useState(false);
+  const { runs, waiting, wantedOn } = useRunsList(workspace);
+  const { underWay, open, done, putAway } = runShelves(runs, wantedOn);
+  const formatter = formatterFor(workshop);
+  const begin = (name: string, works: readonly RunWork[]) => {
+    const id = addRun(workspace, name, works);
+    if (id !== null) router.push(`/making/${id}`);
+  };
+  const leave = () => {
+    setNew(false);
+    if (asked !== null) router.push('/making');
+  };
+  const [next, ...later] = open;
+  const list = (some: readonly RunFacts[]) => (
+    <ul className={styles.list}>
+      {some.map((facts) => (
+        <RunLine
+          key={facts.runId}
+          {...{ facts, workspace }}
+          state={<RunState {...{ facts }} day={wantedOn(facts)} {...{ workspace }} />}
+        />
+      ))}
+    </ul>
+  );
+  return (
+    <>
+      <MakingLinks here="/making" />
+      <PageHead
+        title={runListTable.title}
+        line={runListTable.line}
+        aside={
+          <Button
+            kind={waiting.length === 0 ? 'strong' : 'plain'}
+            expanded={isNew}
+            onPress={() => setNew(!isNew)}
+          >
+            {runListTable.new}
+          </Button>
+        }
+      />
+      {(isNew || asked !== null) && (
+        <LaterPart
+          part={laterParts.newRun}
+          what="The form of a new run"
+          props={{ workspace, waiting, first: asked, onAdd: begin, onLeave: leave }}
+        />
+      )}
+      <UnreadableRecords
+        workspace={{ ...workspace, unreadable: workspace.unreadable.filter(({ kind }) => kind === 'run') }}
+        level={2}
+      />
+      <div className={styles.card}>
+        {waiting.length > 0 && (
+          <WaitingList
+            {...{ waiting, workspace }}
+            onMake={({ name, works }) => begin(nameOfRun([name]), works)}
+          />
+        )}
+        {underWay.length > 0 && (
+          <Part id="runs-under-way" heading={runListTable.underWay} body={list(underWay)} />
+        )}
+        <Part
+          id="runs-open"
+          heading={runListTable.open}
+          body={
+            next === undefined ? (
+              <p className={styles.none}>{runs.length === 0 ? runListTable.none : runListTable.noneOpen}</p>
+            ) : (
+              <ul className={styles.list}>
+                <NextRun
+                  key={next.runId}
+                  facts={next}
+                  state={<RunState facts={next} day={wantedOn(next)} {...{ workspace }} />}
+                  {...{ workspace }}
+                />
+                {later.map((facts) => (
+                  <RunLine
+                    key={facts.runId}
+                    {...{ facts, workspace }}
+                    state={<RunState {...{ facts, workspace }} day={wantedOn(facts)} />}
+                  />
+                ))}
+              </ul>
+            )
+          }
+        />
+        {done.length > 0 && <Part id="runs-done" heading={runListTable.done} body={list(done)} />}
+        {putAway.length > 0 && (
+          <div className={styles.fold}>
+            <Disclosure
+              id="runs-put-away"
+              level={2}
+              heading={runListTable.putAway(formatter.count(putAway.length, 'run'))}
+            >
+              {list(putAway)}
+            </Disclosure>
+          </div>
+        )}
+      </div>
+    </>
+  );
+}
+
+type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }>;
+
+const Part = ({ id, heading, body }: PartProps) => (
+  <section className={styles.part} aria-labelledby={id}>
+    <h2 className={styles.heading} id={id}>
+      {heading}
+    </h2>
+    {body}
+  </section>
+);
+
+interface RunsList {
+  readonly runs: readonly RunFacts[];
+  readonly waiting: readonly ToMake[];
+  readonly wantedOn: (facts: RunFacts) => string | null;
+}
+
+function useRunsList(workspace: ReadyWorkspace): RunsList {
+  const { runs } = useRunBook(workspace);
+  const { board, jobOf, of } = useOrderBook(workspace);
+  const { stallDays, papers } = workspace;
+  const today = useToday();
+  const waiting = useMemo(() => {
+    const isClosed = (id: string) => closeInForce(papers.dayClose, id) !== null;
+    const { coming } = stallCalendar(stallDays, today, isClosed);
+    const here = runs.flatMap(({ run }) => (run.archivedOn === null ? [run] : []));
+    return toMake(board, coming, here, (jobId) => jobOf(jobId) !== null);
+  }, [board, jobOf, stallDays, papers.dayClose, runs, today]);
+  const wantedOn = ({ run }: RunFacts): string | null => {
+    const days = run.works.flatMap(({ jobId, orderId, stallDayId }) => {
+      const order = orderId === null ? null : of(orderId);
+      const day = stallDayId === null ? undefined : stallDays[stallDayId];
+      if (order !== null) return dayToKeep(order.facts.order, order.standing.agreed) ?? [];
+      return (day === undefined ? jobOf(jobId)?.job.wantedOn : firstDayOf(day)) ?? [];
+    });
+    return days.toSorted()[0] ?? null;
+  };
+  return { runs, waiting, wantedOn };
+}

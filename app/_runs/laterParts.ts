@@ -1,0 +1,6 @@
+import { lazy } from '@/app/_network/lazy';
+
+/** What is not seen at once, fetched when it is asked for. */
+export const laterParts = {
+  newRun: lazy(() => import('./NewRun').then(({ NewRun }) => NewRun)),
+} as const;

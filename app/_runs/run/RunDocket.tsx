@@ -1,0 +1,109 @@
+'use client';
+
+import { useMemo, useState } from 'react';
+import { useToday } from '@/app/_clock/useToday';
+import { Card } from '@/app/_controls/Card';
+import { PageHead } from '@/app/_controls/PageHead';
+import { RevealContext } from '@/app/_controls/reveal';
+import { usePageName } from '@/app/_controls/usePageName';
+import { EditableTitle } from '@/app/_fields/EditableTitle';
+import { useTextContext } from '@/app/_fields/useTextContext';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { runAsked } from '@/app/_runBook/runAsked';
+import { changeRun } from '@/app/_runBook/runEdits';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { useRunFigures } from '@/app/_runBook/useRunFigures';
+import { IndexedSections } from '@/app/_sections/IndexedSections';
+import { useReveal } from '@/app/_sections/useReveal';
+import { formatterFor } from '@/app/_words/formatter';
+import { runStates } from '@/app/_words/making/runs/runStates';
+import { runSections, runTable } from '@/app/_words/making/runs/runTable';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import type { RunFacts } from '@/lib/making/runFacts';
+import type { RunJob } from '@/lib/making/runPlan';
+import { textLimits } from '@/shared/limits';
+import { runSchema } from '@/shared/schemas/run';
+import { laterParts } from './laterParts';
+import { RunPlate } from './RunPlate';
+import { MadeSection } from './sections/MadeSection';
+import { WhenSection } from './sections/WhenSection';
+
+type RunDocketProps = Readonly<{
+  workspace: ReadyWorkspace;
+  facts: RunFacts;
+  /** Told what undo calls it. */
+  onRemoved: (label: string) => void;
+}>;
+
+/** A run from top to bottom: what it comes to, then what is made, when, how fast, with what, and its sheet. */
+export function RunDocket({ workspace, facts, onRemoved }: RunDocketProps) {
+  const on = useRunOnScreen(workspace, facts);
+  const { run } = on;
+  usePageName(`${run.name} · Pressminute`);
+  const { reveal } = useReveal('run-');
+  const [isSheetOpen, setSheetOpen] = useState(false);
+  return (
+    <RevealContext value={reveal}>
+      <PageHead
+        title={
+          <EditableTitle
+            value={run.name}
+            label={runTable.name}
+            limits={textLimits(runSchema, ['name'])}
+            onCommit={(name) => on.set(runTable.name, ['name'], name)}
+          />
+        }
+      />
+      <ClockBehind clockBehind={workspace.clockBehind} />
+      <AnswerMissing what="The clock could not be worked out" failure={on.failure} />
+      <RunPlate on={on} />
+      {on.troubles.length > 0 && (
+        <LaterPart part={laterParts.troubles} what="What the run asks" props={{ on }} />
+      )}
+      <IndexedSections
+        label="Sections of this run"
+        sections={runSections}
+        states={runStates(on)}
+        isUnderBar={false}
+        isSheetOpen={isSheetOpen}
+        onSheet={setSheetOpen}
+      >
+        <Card>
+          <MadeSection on={on} numeral={1} />
+          <WhenSection on={on} numeral={2} />
+          <LaterPart part={laterParts.pace} what="The pace" props={{ on, numeral: 3 }} />
+          <LaterPart part={laterParts.checks} what="The checks" props={{ on, numeral: 4 }} />
+          <LaterPart part={laterParts.goods} what="Stock and buying" props={{ on, numeral: 5 }} />
+          <LaterPart part={laterParts.paper} what="The run sheet" props={{ on, numeral: 6 }} />
+        </Card>
+      </IndexedSections>
+      <LaterPart part={laterParts.away} what="Putting the run away" props={{ on, onRemoved }} />
+    </RevealContext>
+  );
+}
+
+// Helpers
+
+function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen {
+  const today = useToday();
+  const { run, runId: id } = facts;
+  const figures = useRunFigures(runAsked(workspace, facts, today));
+  const { workshop } = workspace;
+  const context = useTextContext();
+  const formatter = useMemo(() => formatterFor(workshop), [workshop]);
+  const jobs = useMemo(
+    () =>
+      figures.answer?.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : [])) ?? [],
+    [figures.answer],
+  );
+  return {
+    ...figures,
+    ...{ workspace, id, run, facts, today, jobs, formatter, context },
+    locale: usableLocale(workshop.locale),
+    set: (label, path, value) => void workspace.setField({ kind: 'run', id }, label, path, value),
+    change: (label, to, key) => changeRun(workspace, id, label, to, key),
+  };
+}

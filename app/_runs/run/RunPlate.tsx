@@ -1,0 +1,74 @@
+import { ButtonLink } from '@/app/_controls/ButtonLink';
+import { LaterPart } from '@/app/_network/LaterPart';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { runAnswerWords } from '@/app/_words/making/runs/runAnswerWords';
+import { runTable } from '@/app/_words/making/runs/runTable';
+import { nearDayWords } from '@/app/_words/orders/nearDayWords';
+import { laterParts } from './laterParts';
+import styles from './Run.module.css';
+
+/** What a run comes to, how it stands, and the one thing to do next. */
+export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {
+  const { planned, isOld, isRefused, facts, pieces, formatter, locale, id } = on;
+  const line = planned === null ? null : runAnswerWords(planned.plan, pieces, formatter, locale);
+  return (
+    <section
+      className={styles.plate}
+      data-dashed={!facts.isBegun || isRefused || undefined}
+      aria-label={runTable.plate}
+      aria-busy={(isOld && !isRefused) || undefined}
+    >
+      <div className={styles.told}>
+        <p className={styles.answer}>
+          {line === null ? (
+            isRefused ? (
+              runTable.noClock
+            ) : (
+              runTable.waits
+            )
+          ) : (
+            <>
+              <strong>{line.key}</strong>
+              {line.after}
+            </>
+          )}
+        </p>
+        <p className={styles.quiet} role="status">
+          {planned !== null && isRefused ? runTable.old : ''}
+        </p>
+        <p className={styles.quiet}>{stateWords(on)}</p>
+      </div>
+      <div className={styles.ends}>
+        {facts.isBegun && (
+          <ButtonLink kind={facts.isClosed ? 'plain' : 'strong'} href={`/making/${id}/press`}>
+            {runTable.press}
+          </ButtonLink>
+        )}
+        {facts.isBegun && (
+          <ButtonLink kind={facts.isClosed ? 'strong' : 'plain'} href={`/making/${id}/after`}>
+            {runTable.after}
+          </ButtonLink>
+        )}
+      </div>
+      <LaterPart part={laterParts.begin} what="Beginning the run" props={{ on }} />
+    </section>
+  );
+}
+
+// Helpers
+
+function stateWords({ facts, run, today, locale }: RunOnScreen): string {
+  const { isBegun, isClosed, standard, steps } = facts;
+  const begun = standard?.body.issuedOn ?? steps.find(({ body }) => body.step.what === 'begun')?.body.day;
+  return [
+    run.archivedOn === null ? null : runTable.isPutAway,
+    isClosed ? runTable.isClosed : null,
+    !isBegun
+      ? runTable.toBegin
+      : begun === undefined
+        ? null
+        : runTable.begun(nearDayWords(begun, today, locale)),
+  ]
+    .filter((part) => part !== null)
+    .join(' ');
+}

@@ -1,0 +1,66 @@
+import { CardSection } from '@/app/_controls/CardSection';
+import { FoldRow } from '@/app/_controls/FoldRow';
+import { PickRow } from '@/app/_fields/PickRow';
+import { LaterPart } from '@/app/_network/LaterPart';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { laterParts } from '@/app/_runs/run/laterParts';
+import styles from '@/app/_runs/run/Run.module.css';
+import { coverNames, runTable } from '@/app/_words/making/runs/runTable';
+import { takenWords } from '@/app/_words/making/runs/takenWords';
+import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { covers } from '@/shared/schemas/supply';
+
+/** What is made: jobs, how sure every size is to come out whole, and in which order sizes are pressed. */
+export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {
+  const { run, jobs, formatter, id, pieces } = on;
+  const taken = takenWords(
+    jobs.flatMap((job) => blanksOfJob(job, run.cover)),
+    formatter,
+  );
+  const count = run.works.length;
+  return (
+    <CardSection
+      {...{ numeral }}
+      id="made"
+      heading={runTable.made}
+      answer={
+        count === 0 ? (
+          'Nothing yet'
+        ) : (
+          <>
+            <strong>{formatter.count(pieces, 'piece')}</strong> of {formatter.count(count, 'job')}
+            {taken === null ? '' : `; ${taken}`}
+          </>
+        )
+      }
+    >
+      <div>
+        <div className={styles.stack}>
+          <p>{runTable.cover}</p>
+          <PickRow
+            label={runTable.cover}
+            value={run.cover}
+            choices={covers.map((value) => ({ value, label: coverNames[value] }))}
+            onPick={(cover) => on.set('Spares of the run', ['cover'], cover)}
+          />
+          <p className={styles.quiet}>{runTable.coverTold}</p>
+        </div>
+      </div>
+      <FoldRow
+        place={`${id} made`}
+        folds={[
+          {
+            id: 'run-works',
+            name: runTable.worksFold,
+            body: () => <LaterPart part={laterParts.works} what="The jobs" props={{ on }} />,
+          },
+          {
+            id: 'run-sizes',
+            name: runTable.sizesFold,
+            body: () => <LaterPart part={laterParts.sizes} what="The order of sizes" props={{ on }} />,
+          },
+        ]}
+      />
+    </CardSection>
+  );
+}

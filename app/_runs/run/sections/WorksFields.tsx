@@ -1,0 +1,67 @@
+'use client';
+
+import Link from 'next/link';
+import { Button } from '@/app/_controls/Button';
+import { ChoiceField } from '@/app/_fields/ChoiceField';
+import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import styles from '@/app/_runs/run/Run.module.css';
+import { runTable } from '@/app/_words/making/runs/runTable';
+import type { RunWork } from '@/shared/schemas/run';
+
+/** A run holds no more. */
+const MOST = 24;
+
+/** The jobs of a run: whose they are, one more, one less. */
+export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
+  const { run, workspace, change } = on;
+  const { jobs, kinds, stallDays } = workspace;
+  const nameOf = (jobId: string) => jobs.find(({ id }) => id === jobId)?.job.name ?? 'A job that is not here';
+  const madeFor = ({ orderId, stallDayId }: RunWork): string | undefined =>
+    orderId === null
+      ? stallDayId === null
+        ? undefined
+        : stallDays[stallDayId]?.name
+      : kinds.order.bodies[orderId]?.name;
+  const taken = new Set(run.works.map(({ jobId }) => jobId));
+  const left = jobs.filter(({ id, job }) => !taken.has(id) && job.archivedOn === null);
+  const addJob = (jobId: string) => {
+    const owner = Object.entries(kinds.order.bodies).find(([, order]) => order.jobIds.includes(jobId));
+    const work: RunWork = { jobId, orderId: owner?.[0] ?? null, stallDayId: null };
+    change('Job of the run', (now) => ({ ...now, works: [...now.works, work] }));
+  };
+  const takeOut = (at: number) =>
+    change('Job of the run', (now) => ({ ...now, works: now.works.filter((_, place) => place !== at) }));
+  return (
+    <div className={styles.stack}>
+      <ul className={styles.rows}>
+        {run.works.map((work, at) => {
+          const [name, owner] = [nameOf(work.jobId), madeFor(work)];
+          return (
+            // A job may stand here twice, which is said; then only its place tells them apart.
+            // biome-ignore lint/suspicious/noArrayIndexKey: as said
+            <li className={styles.row} key={`${work.jobId} ${at}`}>
+              <div>
+                <Link href={`/jobs/${work.jobId}`}>
+                  <bdi>{name}</bdi>
+                </Link>{' '}
+                {owner !== undefined && <span className={styles.quiet}>{runTable.forOrder(owner)}</span>}
+              </div>
+              <Button kind="quiet" spoken={runTable.takeOutOf(name)} onPress={() => takeOut(at)}>
+                {runTable.takeOut}
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+      {run.works.length < MOST && left.length > 0 && (
+        <ChoiceField
+          label={runTable.addChoice}
+          value={null}
+          unchosen={runTable.add}
+          choices={left.map(({ id, job }) => ({ value: id, label: job.name }))}
+          onCommit={addJob}
+        />
+      )}
+    </div>
+  );
+}

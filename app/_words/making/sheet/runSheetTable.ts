@@ -1,0 +1,17 @@
+/** What a run sheet says beside what every job sheet does. */
+export const runSheetTable = {
+  layOut: 'Lay out the stacks',
+  laidOut: (all: string, spares: string) => `${all} in all, ${spares}`,
+  scarce: (stack: string) => `${stack}, no spare`,
+  ofJob: (heading: string, name: string) => `${heading}, ${name}`,
+  of: (heading: string, name: string) => `${name}: ${heading}`,
+  stops: {
+    lead: 'Three spoiled in twenty: stop and find the cause.',
+    text: 'Press one and look at it, then three, then go on.',
+  },
+  file: {
+    heading: 'For the bench',
+    spoken: 'of the run sheet',
+    says: 'No figure of money stands on it. To print it, open the saved file and print it from there.',
+  },
+} as const;

@@ -1,0 +1,18 @@
+import type { JobInput } from '@/shared/schemas/request';
+import type { Run, RunWork } from '@/shared/schemas/run';
+import type { Workshop } from '@/shared/schemas/workshop';
+
+/** A run and everything it is planned from; plain data. */
+export interface RunQuestion {
+  readonly runId: string;
+  readonly isBegun: boolean;
+  readonly run: Run;
+  readonly works: readonly {
+    readonly work: RunWork;
+    /** Null where the job is not on this device. */
+    readonly input: JobInput | null;
+  }[];
+  readonly bench: Pick<Workshop, 'blocks' | 'daysOff'>;
+  /** YYYY-MM-DD. */
+  readonly today: string;
+}

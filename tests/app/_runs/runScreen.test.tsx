@@ -1,0 +1,122 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import './runStage';
+import { act, screen, within } from '@testing-library/react';
+import userEvent from '@testing-library/user-event';
+import { describe, expect, it } from 'vitest';
+import { RunScreen } from '@/app/_runs/run/RunScreen';
+import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
+import { addDays } from '@/shared/days';
+import { type Run, runSchema } from '@/shared/schemas/run';
+import { bodyOf, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+import { eventually } from '@/tests/tools/eventually';
+import { push } from './runStage';
+
+const RUN = 'club-run';
+const tomorrow = addDays(TEST_DAY, 1);
+/** The worked example's evening: 18:00 to 23:00. */
+const evening = { id: 'evening', day: tomorrow, fromMinute: 18 * 60, minutes: 300 };
+
+const open = async (fields: Partial<Run> = {}) => {
+  await enter(<RunScreen runId={RUN} />);
+  const works = [{ jobId: FIRST_JOB_ID, orderId: null, stallDayId: null }];
+  const body = runSchema.parse({ name: 'Club shirts', works, ownBlocks: [evening], ...fields });
+  await act(async () => {
+    screenStore().actions.edit('Add', [{ do: 'add', kind: 'run', id: RUN, body }]);
+  });
+};
+const plate = () => screen.getByRole('region', { name: 'The run in short' });
+const run = () => bodyOf('run', RUN);
+
+describe('a run', () => {
+  it('answers when it is pressed, what comes of it and how often the press is heated up', async () => {
+    await open();
+    // Worked by hand: 25 min of set-up from 18:00, backs, break, badges, units, packing, clean-down to 22:39.
+    await eventually(() =>
+      expect(plate()).toHaveTextContent(/6:00\s?PM to 10:39\s?PM: 37 pieces, one heating-up/),
+    );
+    expect(plate()).toHaveTextContent('Not begun.');
+  });
+
+  it('has every part of the clock with its times', async () => {
+    await open();
+    const table = await screen.findByRole('table', { name: 'The clock' });
+    const row = (name: RegExp) => within(table).getByRole('row', { name });
+    // The worked run: back from 20:04 after its tests, badges 20:14 to 21:33, units to 22:17, packed 22:29.
+    expect(row(/^Chest badge/)).toHaveTextContent(/8:14\s?PM.*9:33\s?PM/);
+    expect(row(/Inspect, fold/)).toHaveTextContent(/9:33\s?PM.*10:17\s?PM/);
+    expect(row(/^Pack/)).toHaveTextContent(/10:17\s?PM.*10:29\s?PM/);
+    expect(row(/Clean down/)).toHaveTextContent(/10:29\s?PM.*10:39\s?PM/);
+  });
+
+  it('tells what a second heating-up takes before it is accepted', async () => {
+    const short = [0, 1, 2, 3, 4].map((at) => ({
+      ...{ ...evening, id: `e${at}`, day: addDays(tomorrow, at), minutes: 160 },
+    }));
+    await open({ ownBlocks: short });
+    const accept = await screen.findByRole('button', { name: /Accept two heatings-up/ });
+    // 35 min of set-up and clean-down and 4 mL of ink for the one beyond the price.
+    expect(screen.getByText(/take 35 min and 4 mL of ink/)).toBeVisible();
+    expect(run().heatings).toBeNull();
+    await userEvent.click(accept);
+    expect(run().heatings).toBe(2);
+    await eventually(() => expect(plate()).toHaveTextContent('two heatings-up'));
+  });
+
+  it('begins with its standard and one step, and moves nothing else', async () => {
+    await open();
+    const begin = await screen.findByRole('button', { name: 'Begin' });
+    await eventually(() => expect(begin).not.toHaveAttribute('aria-disabled'));
+    await userEvent.click(begin);
+    await eventually(() => expect(screen.getByRole('link', { name: 'To the press' })).toBeVisible());
+    const { papers, entries } = screenStore().getState();
+    expect(papers.runStandard.map(({ body }) => [body.runId, body.title, body.issuedOn])).toEqual([
+      [RUN, 'Club shirts', TEST_DAY],
+    ]);
+    const [standard] = papers.runStandard;
+    expect(entries.runStep.map(({ body }) => body)).toEqual([
+      { runId: RUN, standardId: standard?.id, day: TEST_DAY, step: { what: 'begun' } },
+    ]);
+    // Full cost of the worked example.
+    expect(standard?.body.works[0]?.fullCost).toBeCloseTo(411.79, 1);
+    expect(entries.stockMove).toEqual([]);
+    await undo();
+    await eventually(() => expect(plate()).toHaveTextContent('Not begun.'));
+  });
+
+  it('says that a job changed since, and keeps the frozen standard', async () => {
+    await open();
+    const begin = await screen.findByRole('button', { name: 'Begin' });
+    await eventually(() => expect(begin).not.toHaveAttribute('aria-disabled'));
+    await userEvent.click(begin);
+    await screen.findByRole('link', { name: 'To the press' });
+    const frozen = JSON.stringify(screenStore().getState().papers.runStandard[0]?.body);
+    await act(async () => {
+      screenStore().actions.edit('Price', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: FIRST_JOB_ID,
+          to: (job) => ({ ...job, lines: job.lines.map((line) => ({ ...line, askedPrice: 21 })) }),
+        },
+      ]);
+    });
+    expect(await screen.findByText(/changed since the run began/)).toBeVisible();
+    expect(JSON.stringify(screenStore().getState().papers.runStandard[0]?.body)).toBe(frozen);
+  });
+
+  it('leads to a buying list made for it', async () => {
+    await open();
+    await userEvent.click(await screen.findByRole('button', { name: 'Buying list for this run' }));
+    const [id] = idsOf('buyingList');
+    expect(bodyOf('buyingList', id ?? '').works).toEqual([{ jobId: FIRST_JOB_ID, orderId: null }]);
+    expect(push).toHaveBeenCalledWith(`/making/buying/${id}`);
+  });
+
+  it('says what is missing where nothing is made, and offers the way there', async () => {
+    await open({ works: [] });
+    expect(await screen.findByText('Nothing is made yet.')).toBeVisible();
+    expect(plate()).toHaveTextContent('No clock yet.');
+  });
+});
