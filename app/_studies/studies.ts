@@ -79,14 +79,12 @@ export type StallStudyName = keyof typeof stallStudies;
 
 export type StallStudyAnswer<Name extends StallStudyName> = ReturnType<(typeof stallStudies)[Name]>;
 
-<<<<<<< HEAD
 /** What is asked of a buying list, with everything it is worked out from; it always has an answer. */
 export const buyingStudies = {
   plan: (asked: BuyingAsked, grid: Grid) => planBuying(asked, grid),
 };
 
 export type BuyingAnswer = ReturnType<(typeof buyingStudies)['plan']>;
-=======
 /** What is asked of a run, with everything it is planned from; it always has an answer. */
 export const runStudies = {
   plan: (asked: RunQuestion, grid: Grid) => runAnswer(asked, grid),
@@ -95,7 +93,6 @@ export const runStudies = {
 export type RunStudyName = keyof typeof runStudies;
 
 export type RunStudyAnswer<Name extends RunStudyName> = ReturnType<(typeof runStudies)[Name]>;
->>>>>>> sheet
 
 /** Those asked away from the job's own screen, that are to say what it says once it has ended looking for fewer sheets. */
 export const thorough: ReadonlySet<StudyName> = new Set(['figures', 'freezeItem', 'compareItem', 'bench']);
@@ -123,8 +120,5 @@ export type StudyRequest =
       readonly question: unknown;
     }
   | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked }
-<<<<<<< HEAD
-  | { readonly of: 'buying'; readonly name: keyof typeof buyingStudies; readonly asked: BuyingAsked };
-=======
+  | { readonly of: 'buying'; readonly name: keyof typeof buyingStudies; readonly asked: BuyingAsked }
   | { readonly of: 'run'; readonly name: RunStudyName; readonly asked: RunQuestion };
->>>>>>> sheet

@@ -6,15 +6,15 @@ import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { QuoteAsked } from '@/lib/quotes/quoteAsked';
 import type { JobInput } from '@/shared/schemas/request';
 
-<<<<<<< HEAD
-
-import { buyingStudies, orderStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
-
-=======
-
-import { orderStudies, runStudies, type StudyRequest, stallStudies, studies, thorough } from './studies';
-
->>>>>>> sheet
+import {
+  buyingStudies,
+  orderStudies,
+  runStudies,
+  type StudyRequest,
+  stallStudies,
+  studies,
+  thorough,
+} from './studies';
 
 /* Studies run here, beside the prices and with a grid of their own, so that prices never wait for them. */
 const grid = new Grid();
@@ -24,15 +24,12 @@ answerQuestions((request: StudyRequest) => ({ answer: answerOf(request), further
 
 function answerOf(request: StudyRequest): unknown {
   if (request.of === 'stall') return stallStudies[request.name](request.asked, grid);
-<<<<<<< HEAD
   if (request.of === 'buying') {
     const { asked, name } = request;
     const works = asked.works.map((work) => ({ ...work, input: thoroughInput(work.input, search) }));
     return buyingStudies[name]({ ...asked, works }, grid);
   }
-=======
   if (request.of === 'run') return runStudies[request.name](withLayouts(request.asked), grid);
->>>>>>> sheet
   const { question } = request;
   if (request.of === 'order') {
     const study = orderStudies[request.name] as (asked: QuoteAsked, grid: Grid, question: unknown) => unknown;

@@ -1,10 +1,10 @@
 'use client';
 
 import { useDeferredValue, useId, useState } from 'react';
+import { KeptFileButton } from '@/app/_attachments/KeptFileButton';
 import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { Finder } from '@/app/_fields/Finder';
-import { KeptFileButton } from '@/app/_order/KeptFileButton';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { entryFigure, foundWords } from '@/app/_words/year/listWords';

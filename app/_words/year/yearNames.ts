@@ -20,6 +20,7 @@ export const elementWords: Readonly<Record<WorkElement, string>> = {
   buying: 'Buying',
   selling: 'Selling',
   office: 'Office and books',
+  rest: 'All of it together',
   other: 'Something else',
 };
 
