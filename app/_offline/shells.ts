@@ -27,6 +27,8 @@ export const shells = [
   { page: '/making/buying', address: '/making/buying' },
   { page: '/making/buying/one', address: '/making/buying/:id' },
   { page: '/making/one/after', address: '/making/:id/after' },
+  { page: '/making/one/press', address: '/making/:id/press' },
+  { page: '/making/log', address: '/making/log' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

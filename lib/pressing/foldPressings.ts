@@ -15,6 +15,8 @@ export interface PressedSize {
   readonly seconds: number;
   readonly scrap: number;
   readonly scrapByFault: ReadonlyMap<PressFault | null, number>;
+  /** To come good out of this press: what is wanted, and what later presses lost. */
+  readonly needed: number;
   /** Still to come good out of this press, so that enough come out of the last. */
   readonly toGo: number;
   /** Of the size, whichever press lost them; below 0 so many of what is wanted cannot be made. */
@@ -164,6 +166,7 @@ function sizeSoFar(
   return {
     ...{ size, wanted, take, sparesTaken: lost, sparesLeft: take - wanted - lost },
     ...{ good: here.good, seconds: here.seconds, scrap: here.scrap, scrapByFault: here.scrapByFault },
+    needed: wanted + lostLater,
     toGo: Math.max(0, wanted + lostLater - throughOf(here)),
     moreThanCame: Math.max(0, here.good + here.seconds + here.scrap - came),
   };
