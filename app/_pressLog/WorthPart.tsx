@@ -7,7 +7,8 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { useTypedNumber } from '@/app/_fields/useTyped';
 import { formatterFor } from '@/app/_words/formatter';
 import { worthWords } from '@/app/_words/press/testWords';
-import { testWorth } from '@/lib/pressing/testWorth';
+import { testAskedSchema, testWorth } from '@/lib/pressing/testWorth';
+import { numberLimits } from '@/shared/limits';
 
 const form = { orderId: 'press-log', name: 'test worth', isErased: false };
 
@@ -29,14 +30,27 @@ export function WorthPart() {
   return (
     <>
       <FieldGroup>
-        <MeasureField label="Chance that the recipe is wrong" kind="share" min={0} max={1} {...doubt} />
-        <NumberField label="Pieces pressed before you would notice" min={0} max={100_000} {...pieces} />
-        <NumberField label="Lost with one of them" unit={context.currency} min={0} max={1e6} {...loss} />
+        <MeasureField
+          label="Chance that the recipe is wrong"
+          kind="share"
+          {...numberLimits(testAskedSchema, ['doubt'])}
+          {...doubt}
+        />
+        <NumberField
+          label="Pieces pressed before you would notice"
+          {...numberLimits(testAskedSchema, ['piecesAtRisk'])}
+          {...pieces}
+        />
+        <NumberField
+          label="Lost with one of them"
+          unit={context.currency}
+          {...numberLimits(testAskedSchema, ['lossEach'])}
+          {...loss}
+        />
         <NumberField
           label="Cost of the test: sheet, cloth, minutes"
           unit={context.currency}
-          min={0}
-          max={1e6}
+          {...numberLimits(testAskedSchema, ['cost'])}
           {...cost}
         />
       </FieldGroup>

@@ -3,7 +3,7 @@ import type { Recipe } from '@/shared/schemas/job';
 import type { PressTest } from '@/shared/schemas/pressLog';
 
 /** What may differ from one test to the next. */
-export const changeableThings = [
+const changeableThings = [
   'temperature',
   'dwell',
   'pressure',
@@ -38,7 +38,7 @@ export function changedThings(before: PressTest, after: PressTest): readonly Cha
 
 const UNKNOWN_WHERE_NULL: ReadonlySet<ChangedThing> = new Set(['cloth', 'paperLot', 'inkLot', 'artwork']);
 
-const partOf = (thing: ChangedThing, test: PressTest): unknown => {
+function partOf(thing: ChangedThing, test: PressTest): unknown {
   switch (thing) {
     case 'cloth':
       return test.lot;
@@ -51,7 +51,7 @@ const partOf = (thing: ChangedThing, test: PressTest): unknown => {
     default:
       return recipePart(thing, test.recipe);
   }
-};
+}
 
 function recipePart(
   thing: Exclude<ChangedThing, 'cloth' | 'paperLot' | 'inkLot' | 'artwork'>,

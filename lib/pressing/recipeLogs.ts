@@ -16,7 +16,7 @@ type Noted<Kind extends string, Body> = Pick<
 >;
 
 /** All that the press log is folded from; entries in force, in any order. */
-export interface PressLogNotes {
+interface PressLogNotes {
   readonly pressings: readonly Noted<'pressing', Pressing>[];
   readonly tests: readonly Noted<'pressTest', PressTest>[];
   readonly washes: readonly Noted<'washCheck', WashCheck>[];
@@ -26,7 +26,7 @@ export interface PressLogNotes {
 }
 
 /** What one run pressed by a recipe. */
-export interface RunOfRecipe {
+interface RunOfRecipe {
   readonly runId: string;
   readonly title: string;
   readonly prints: readonly string[];
@@ -53,7 +53,7 @@ export interface RecipeLog extends RecipeUse {
 }
 
 /** The press log. */
-export interface PressLog {
+interface PressLog {
   /** Used last first. */
   readonly recipes: readonly RecipeLog[];
   /** Pieces pressed by no standard that is here: by which recipe nobody can tell. */

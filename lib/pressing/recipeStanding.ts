@@ -4,7 +4,7 @@ import type { PressedEntry } from './pressedEntry';
 import { scrapAlarms } from './scrapAlarms';
 import { hasPassed } from './testScores';
 
-export type RecipeState = 'draft' | 'tested' | 'proven';
+type RecipeState = 'draft' | 'tested' | 'proven';
 
 /** Tests that are to pass one after the other. */
 export const TESTS_NEEDED = 3;

@@ -3,7 +3,7 @@ import { blockAlarmChance } from '@/lib/statistics/windowAlarms';
 import type { PressedEntry } from './pressedEntry';
 
 /** What is done about it: look closely; stop and find the cause; the recipe counts as proven no more. */
-export type AlarmAct = 'look' | 'stop' | 'unproven';
+type AlarmAct = 'look' | 'stop' | 'unproven';
 
 export interface AlarmRule extends WindowRule {
   readonly act: AlarmAct;

@@ -13,10 +13,10 @@ export const scoredTraits = [
 export type ScoredTrait = (typeof scoredTraits)[number];
 
 /** Of a test that shows the recipe to be good. */
-export const GOOD_SCORE = 4;
+const GOOD_SCORE = 4;
 
 /** @returns the lowest score that was given; null where none was */
-export function lowestScore({ scores }: Pick<PressTest, 'scores'>): number | null {
+function lowestScore({ scores }: Pick<PressTest, 'scores'>): number | null {
   const given = scoredTraits.flatMap((trait) => scores[trait] ?? []);
   return given.length === 0 ? null : Math.min(...given);
 }

@@ -20,7 +20,7 @@ export interface TestOfTrail {
 }
 
 /** What to change next against a fault, and nothing else with it; null where all that is known was tried. */
-export interface NextMove {
+interface NextMove {
   readonly fault: PressFault;
   readonly move: FaultMove | null;
 }

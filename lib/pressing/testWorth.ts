@@ -1,17 +1,19 @@
+import { z } from '@/shared/schemas/z';
+
 /** What is asked before a test press. */
-export interface TestAsked {
-  /** That the recipe is wrong, 0 to 1. */
-  readonly doubt: number;
+export const testAskedSchema = z.strictObject({
+  /** That the recipe is wrong. */
+  doubt: z.number().min(0).max(1),
   /** Pieces that are pressed before it would be noticed. */
-  readonly piecesAtRisk: number;
+  piecesAtRisk: z.int().min(0).max(100_000),
   /** Of one spoiled piece, currency units. */
-  readonly lossEach: number;
+  lossEach: z.number().min(0).max(1e6),
   /** Sheet, scrap cloth and minutes of the test, currency units. */
-  readonly cost: number;
-}
+  cost: z.number().min(0).max(1e6),
+});
 
 /** @returns what a test saves on average, currency units, and whether that is more than it costs */
-export function testWorth({ doubt, piecesAtRisk, lossEach, cost }: TestAsked): {
+export function testWorth({ doubt, piecesAtRisk, lossEach, cost }: z.infer<typeof testAskedSchema>): {
   readonly saves: number;
   readonly isWorth: boolean;
 } {

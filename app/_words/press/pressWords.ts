@@ -42,11 +42,11 @@ export function inPressWords({ phase, isOver }: PressMoment): string {
 export const placeWords = (place: number, needed: number): string => `${ordinal(place)} of ${needed}`;
 
 /** @returns “Next: L, then XL” */
-export const nextWords = ([next, after]: readonly string[], current: string | null): string => {
+export function nextWords([next, after]: readonly string[], current: string | null): string {
   if (next === undefined)
     return current === null ? 'Nothing left to press here' : 'Next: none, this is the last';
   return after === undefined ? `Next: ${next}` : `Next: ${next}, then ${after}`;
-};
+}
 
 /** @returns “1 so far, ghost” */
 export function scrapSoFar({ scrap, pressed }: Pick<PressedTurn, 'scrap' | 'pressed'>): string {
