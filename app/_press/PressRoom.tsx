@@ -43,8 +43,9 @@ export function PressRoom({ workspace, runId, standard, locale }: PressRoomProps
     <div className={styles.press} data-press="">
       <PressHead {...{ pressing, now, locale }} />
       <DwellPart {...{ pressing, now }} isSmall={asked !== null} />
+      {asked !== null && <CausePart {...{ pressing, asked }} />}
       <PressTold pressing={pressing} onOpen={setPanel} />
-      {asked === null ? <VerdictPart pressing={pressing} /> : <CausePart {...{ pressing, asked }} />}
+      {asked === null && <VerdictPart pressing={pressing} />}
       <SparesPart pressing={pressing} />
       <PressFoot pressing={pressing} onOpen={setPanel} />
       {panel === 'more' && (

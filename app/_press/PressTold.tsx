@@ -40,7 +40,10 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
     stopped === null && twice === null
       ? scrapAlarms(turn.pressed).findLast((one) => one.at === lastPressed)
       : undefined;
-  const spare = turn.counts.flatMap((counts) => noSpareWords(counts) ?? []);
+  // A size that had none from the beginning is told when it is its turn.
+  const spare = turn.counts
+    .filter(({ size, sparesTaken }) => sparesTaken > 0 || size === pressing.judged)
+    .flatMap((counts) => noSpareWords(counts) ?? []);
   const more = run.turns.flatMap((one) =>
     one.counts.flatMap(({ size, moreThanCame }) =>
       moreThanCame > 0 ? [moreThanCameWords(one.placement.name, size, moreThanCame)] : [],

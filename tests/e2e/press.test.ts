@@ -8,8 +8,8 @@ import { openPage } from '@/tests/e2e/harness/openPage';
 import { layStandard, PRESS, pressedOn } from '@/tests/e2e/harness/pressShelf';
 
 /** A device on which the run was begun, at the press. */
-async function atThePress(width: number): Promise<Page> {
-  const page = await openPage({ width, path: '/workshop' });
+async function atThePress(width: number, keptFrom?: string): Promise<Page> {
+  const page = await openPage({ width, path: '/workshop', ...(keptFrom === undefined ? {} : { keptFrom }) });
   await page.getByRole('heading', { level: 1 }).waitFor();
   await page.goto(QUIET);
   await layStandard(page);
@@ -34,7 +34,7 @@ const LOST: Readonly<Record<number, string>> = { 3: 'Ghost', 10: 'Specks', 17: '
 const RELOADS = [1, 4, 10, 11, 20, 29, 36, 40];
 
 test('of 40 presses by taps without a network, through reloads, none is lost and none doubled', async () => {
-  const page = await atThePress(390);
+  const page = await atThePress(390, inject('baseUrl'));
   await appKept(page);
   await cutNetwork(page);
   await page.reload();
@@ -78,8 +78,8 @@ test('of 40 presses by taps without a network, through reloads, none is lost and
 
 test('the count-down goes on through a reload', async () => {
   const page = await atThePress(390);
-  await key(page, /heat/).click();
-  await key(page, /press/).click();
+  await key(page, /heat 10 s$/).click();
+  await key(page, /press 55 s$/).click();
   await expect.poll(async () => page.getByRole('timer').textContent()).toBe('0:53');
   await page.reload();
   await expect.poll(async () => page.getByRole('timer').textContent()).toMatch(/^0:(5[0-2]|4\d)$/);

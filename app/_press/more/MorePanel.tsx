@@ -23,7 +23,7 @@ type MorePanelProps = Readonly<{
 export function MorePanel({ pressing, wake, onDone, onOpen }: MorePanelProps) {
   const { run, turn, at, setAt, judged, runId, blankFaulty } = pressing;
   return (
-    <>
+    <div className={styles.panel}>
       {run.turns.length > 1 && (
         <fieldset>
           <legend>Which print</legend>
@@ -45,7 +45,7 @@ export function MorePanel({ pressing, wake, onDone, onOpen }: MorePanelProps) {
           </div>
         </fieldset>
       )}
-      <ul>
+      <ul className={styles.list}>
         {recipeMore(turn.placement.recipe).map((line) => (
           <li key={line}>{line}</li>
         ))}
@@ -74,6 +74,6 @@ export function MorePanel({ pressing, wake, onDone, onOpen }: MorePanelProps) {
         <Link href="/making/log">Press log</Link> ·{' '}
         <Link href={`/making/${encodeURIComponent(runId)}`}>Leave the press</Link>
       </p>
-    </>
+    </div>
   );
 }

@@ -67,7 +67,9 @@ describe('the press', () => {
     }
     expect(screen.getByText('M has no spare left; 9 still to be good.')).toBeVisible();
     const alarm = screen.getByRole('heading', { name: 'Ghost, twice running: stop' }).parentElement;
-    expect(alarm).toHaveTextContent('Tape all four edges, cool in place, lift straight. Press one, look, go on.');
+    expect(alarm).toHaveTextContent(
+      'Tape all four edges, cool in place, lift straight. Press one, look, go on.',
+    );
     tap(/^Stop after this$/);
     expect(screen.getByRole('heading', { name: 'Stopped: ghost' })).toBeVisible();
     expect(screenStore().getState().entries.runStep[0]?.body).toMatchObject({
@@ -177,7 +179,9 @@ describe('the press', () => {
     await enterPress();
     tap(/^More$/);
     fireEvent.click(screen.getByText('First off'));
-    fireEvent.change(await screen.findByLabelText('Who looked at the first back'), { target: { value: 'Alex' } });
+    fireEvent.change(await screen.findByLabelText('Who looked at the first back'), {
+      target: { value: 'Alex' },
+    });
     fireEvent.blur(screen.getByLabelText('Who looked at the first back'));
     tap(/^Sign it$/);
     expect(screenStore().getState().entries.runStep.at(-1)?.body.step).toEqual({
