@@ -1,3 +1,5 @@
+import { atLeast } from './enoughGood';
+
 /** So many events among so many trials running. */
 export interface WindowRule {
   readonly trials: number;
@@ -11,21 +13,13 @@ export interface WindowRule {
  * @returns the chance of at least so many events in the block: the binomial tail, exact
  */
 export function blockAlarmChance({ trials, events }: WindowRule, chance: number): number {
-  return 1 - atMostChance(events - 1, trials, chance);
+  if (events <= 0) return 1;
+  return chance === 0 ? 0 : atLeast(trials, events, chance);
 }
 
-/** @returns the chance of at most so many events in so many trials, exact up to rounding */
-export function atMostChance(events: number, trials: number, chance: number): number {
-  // Trial after trial: how many events there were, each count for itself. No factorial grows, nothing cancels.
-  let counts: readonly number[] = [1];
-  for (let trial = 0; trial < trials; trial += 1) {
-    counts = Array.from({ length: Math.min(counts.length + 1, events + 1) }, (_, count) => {
-      const stayed = (counts[count] ?? 0) * (1 - chance);
-      return count === 0 ? stayed : stayed + (counts[count - 1] ?? 0) * chance;
-    });
-  }
-  return events < 0 ? 0 : Math.min(1, sum(counts));
-}
+/** @returns the chance of at most so many events in so many trials */
+export const atMostChance = (events: number, trials: number, chance: number): number =>
+  1 - blockAlarmChance({ trials, events: events + 1 }, chance);
 
 /**
  * How likely a rule that is judged after every trial, over the last so many, speaks up at least once.
@@ -66,5 +60,3 @@ function add(patterns: Map<string, Pattern>, ages: readonly number[], weight: nu
   const key = ages.join(' ');
   patterns.set(key, { ages, weight: (patterns.get(key)?.weight ?? 0) + weight });
 }
-
-const sum = (parts: readonly number[]): number => parts.reduce((total, part) => total + part, 0);
