@@ -4,6 +4,7 @@ import { useCallback, useMemo, useState } from 'react';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
+import { useWakeLock } from '@/app/_tab/useWakeLock';
 import { goodsKey } from '@/lib/stall/goodsKey';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import styles from './Count.module.css';
@@ -16,7 +17,6 @@ import { Tiles } from './Tiles';
 import { type ThumbSide, thumbSide } from './thumbSide';
 import { type TileGoods, tileRows } from './tileRows';
 import { type CountedPlans, useCount } from './useCount';
-import { useWakeLock } from './useWakeLock';
 import { useWall } from './useWall';
 
 type CountRoomProps = Readonly<{

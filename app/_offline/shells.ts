@@ -30,6 +30,8 @@ export const shells = [
   { page: '/making/one/after', address: '/making/:id/after' },
   { page: '/making', address: '/making' },
   { page: '/making/one', address: '/making/:id' },
+  { page: '/making/one/press', address: '/making/:id/press' },
+  { page: '/making/log', address: '/making/log' },
   { page: '/blanks', address: '/blanks' },
   { page: '/price-lists', address: '/price-lists' },
   { page: '/price-lists/one', address: '/price-lists/:id' },

@@ -3,6 +3,7 @@ import { gapCauses, goodsFaults, pressFaults, sheetFaults } from '@/shared/table
 import { idSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { daySchema } from './rate';
+import { instantSchema } from './stored';
 import { z } from './z';
 
 const currencySchema = z.string().refine((code) => currencyCodes.includes(code));
@@ -28,6 +29,8 @@ export const pressingSchema = z.strictObject({
   result: z.enum(['good', 'second', 'scrap']),
   /** Null of a good one, and where nobody has said yet. */
   fault: z.enum(pressFaults).nullable().default(null),
+  /** When it was lifted, where its cause was named later; left out where it was noted as it was lifted. */
+  pressedAt: instantSchema.exactOptional(),
 });
 
 /** Blanks found faulty before they were pressed. */

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 
-/** The lowest contrast of any words in the count, worked out from what the browser draws. */
+/** The lowest contrast of any words in the count or at the press, worked out from what the browser draws. */
 export const lowestContrast = (page: Page): Promise<{ readonly ratio: number; readonly words: string }> =>
-  page.locator('[data-stall-count]').evaluate((room) => {
+  page.locator('[data-stall-count], [data-press]').evaluate((room) => {
     const canvas = document.createElement('canvas').getContext('2d');
     if (canvas === null) throw new Error('no canvas');
     const rgb = (colour: string) => {

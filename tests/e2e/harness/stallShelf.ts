@@ -31,7 +31,7 @@ export async function layPlan(
   const counted = (count: number) => ({ id: `${device}-${count}`, version: 1, device, count, at });
   const body = { ...plan, number: { count: 1, letter: 'Z' } };
   const { stallDayId } = plan;
-  await put(page, {
+  await putRows(page, {
     papers: [
       {
         ...counted(1),
@@ -50,7 +50,7 @@ export async function layPlan(
 
 /** Lays taps beside it, one a second from ten on. */
 export const layTaps = (page: Page, taps: readonly Tap[]): Promise<void> =>
-  put(page, {
+  putRows(page, {
     papers: [],
     entries: taps.map((tap, at) => ({
       id: `${OTHER}-${at + 10}`,
@@ -84,14 +84,8 @@ export const tapsOn = (page: Page): Promise<readonly string[]> =>
     OTHER,
   );
 
-// Helpers
-
-interface Rows {
-  readonly papers: readonly object[];
-  readonly entries: readonly object[];
-}
-
-const put = (page: Page, rows: Rows): Promise<void> =>
+/** Puts rows on the device past the app, which was here before. */
+export const putRows = (page: Page, rows: Rows): Promise<void> =>
   page.evaluate(
     ({ papers, entries }) =>
       new Promise<void>((resolve, reject) => {
@@ -110,3 +104,10 @@ const put = (page: Page, rows: Rows): Promise<void> =>
       }),
     rows,
   );
+
+// Helpers
+
+interface Rows {
+  readonly papers: readonly object[];
+  readonly entries: readonly object[];
+}

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import { act, cleanup, renderHook } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { useWakeLock } from '@/app/_count/useWakeLock';
+import { useWakeLock } from '@/app/_tab/useWakeLock';
 
 /** What a browser gives: it is let go of by whoever asked, or by the browser itself. */
 class Lock extends EventTarget {

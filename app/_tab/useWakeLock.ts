@@ -5,7 +5,7 @@ import { useEffect, useState } from 'react';
 /** `refused` where the device saves power just now, or took back what it gave; it is asked again whenever the page is shown. */
 export type WakeState = 'asking' | 'awake' | 'refused' | 'unknown';
 
-/** Keeps the screen awake while the count is shown; a browser lets go of it whenever the page is hidden. */
+/** Keeps the screen awake while what asks for it is shown; a browser lets go of it whenever the page is hidden. */
 export function useWakeLock(): WakeState {
   const [state, setState] = useState<WakeState>('asking');
   useEffect(() => {

@@ -1,0 +1,77 @@
+// @vitest-environment jsdom
+import '@testing-library/jest-dom/vitest';
+import '@/tests/app/_screens/stage';
+import { act, fireEvent, screen } from '@testing-library/react';
+import { describe, expect, it, vi } from 'vitest';
+import { PressLogScreen } from '@/app/_pressLog/PressLogScreen';
+import { pressTestSchema } from '@/shared/schemas/pressLog';
+import { beginRun } from '@/tests/app/_press/inPress';
+import { enter, screenStore } from '@/tests/app/_screens/screens';
+import { clubRecipe, pieceOf } from '@/tests/fixtures/clubPressing';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
+
+vi.mock('next/navigation', () => ({
+  usePathname: () => '/making/log',
+  useRouter: () => ({ push: () => undefined }),
+}));
+
+const noteTest = (more: object = {}) =>
+  act(() => {
+    const body = pressTestSchema.parse({
+      ...{ day: TEST_DAY, blankId: 'tee', pressId: 'flat', recipe: clubRecipe, scores: { density: 5 } },
+      ...more,
+    });
+    screenStore().actions.note('Test press', [{ kind: 'pressTest', body }]);
+  });
+
+describe('the press log', () => {
+  it('says what to do where nothing was pressed yet, and has the table of faults', async () => {
+    await act(() => screenStore().open());
+    await enter(<PressLogScreen />);
+    expect(screen.getByText(/^Nothing was pressed or tested yet\./)).toBeVisible();
+    expect(screen.getByText('Change one thing at a time.')).toBeVisible();
+  });
+
+  it('says how far a recipe is, what the word proves and what is missing', async () => {
+    await beginRun();
+    for (let test = 0; test < 3; test += 1) await noteTest();
+    await enter(<PressLogScreen />);
+    expect(screen.getByText('tested')).toBeVisible();
+    expect(screen.getByText(/3 tests in a row were good: it can come out right\./)).toBeVisible();
+    expect(screen.getByText('0 of 30 good presses with at most 1 lost; 0 lost so far.')).toBeVisible();
+    expect(screen.getByText('A check after 5 washes.')).toBeVisible();
+  });
+
+  it('names the next single move of a fault in the newest test, and two changes at once', async () => {
+    await beginRun();
+    await noteTest({ faults: ['pale'] });
+    await noteTest({
+      faults: ['pale'],
+      recipe: { ...clubRecipe, dwellSeconds: 62, preheatSeconds: 15 },
+    });
+    await enter(<PressLogScreen />);
+    expect(screen.getByText(/Set it 5 °F \(3 °C\) hotter\./)).toBeVisible();
+    const tests = screen.getAllByRole('button', { name: '1 test' });
+    for (const one of tests) fireEvent.click(one);
+    expect(screen.getByText(/Changed since the test before: time and preheat, at once\./)).toBeVisible();
+  });
+
+  it('tells the pieces of a run, and how often each alarm is for nothing', async () => {
+    const standardId = await beginRun();
+    act(
+      () =>
+        void screenStore().actions.note('Pieces', [
+          { kind: 'pressing', body: pieceOf('M', 'good', { standardId }) },
+          { kind: 'pressing', body: pieceOf('M', 'scrap', { standardId, fault: 'ghost' }) },
+        ]),
+    );
+    await enter(<PressLogScreen />);
+    fireEvent.click(screen.getByRole('button', { name: '2 presses, 1 lost' }));
+    expect(screen.getByRole('link', { name: 'Ramblers' }).parentElement).toHaveTextContent(
+      'Ramblers, Back: 1 good, 1 lost',
+    );
+    expect(screen.getByText(/3 in 20: stop and find the cause\./)).toHaveTextContent(
+      'With only 3 % spoiled, 2.1 % of such blocks would show 3 or more by chance.',
+    );
+  });
+});
