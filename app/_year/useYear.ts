@@ -6,7 +6,12 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { paymentsOf } from '@/lib/orders/money/payments';
 import { isOfOrders } from '@/lib/orders/orderFacts';
-import { yearOfDay, yearSpan } from '@/lib/year/yearSpan';
+import type { StockEntry } from '@/lib/stock/stockEntry';
+import { stockValue } from '@/lib/stock/stockValue';
+import { inOrder } from '@/lib/stored/entriesInForce';
+import { stockAtStart } from '@/lib/year/stockAtStart';
+import { stockWorth } from '@/lib/year/stockWorth';
+import { type DaySpan, yearOfDay, yearSpan } from '@/lib/year/yearSpan';
 import { type YearNoted, type YearStanding, yearStanding } from '@/lib/year/yearStanding';
 
 /** A year as its screen has it. */
@@ -21,14 +26,12 @@ export interface YearOnScreen {
 export function useYear(workspace: ReadyWorkspace, year: number, firstMonth: number): YearOnScreen {
   const book = useOrderBook(workspace);
   const { entries, papers, happened, workshop, kinds, shops, stallDays, runs } = workspace;
+  const span = useMemo(() => yearSpan(year, firstMonth), [year, firstMonth]);
   const noted = useMemo(
-    () => notedOf({ entries, papers, happened, workshop, kinds, shops, stallDays, runs }, book),
-    [entries, papers, happened, workshop, kinds, shops, stallDays, runs, book],
+    () => notedOf({ entries, papers, happened, workshop, kinds, shops, stallDays, runs }, book, span),
+    [entries, papers, happened, workshop, kinds, shops, stallDays, runs, book, span],
   );
-  const standing = useMemo(
-    () => yearStanding(noted, yearSpan(year, firstMonth), book.today),
-    [noted, year, firstMonth, book.today],
-  );
+  const standing = useMemo(() => yearStanding(noted, span, book.today), [noted, span, book.today]);
   const years = useMemo(() => {
     const days = daysOf(noted).map((day) => yearOfDay(day, firstMonth));
     return [...new Set([...days, year, yearOfDay(book.today, firstMonth)])].toSorted((a, b) => b - a);
@@ -46,6 +49,7 @@ type Told = Pick<
 function notedOf(
   { entries, papers, happened, workshop, kinds, shops, stallDays, runs }: Told,
   book: OrderBook,
+  span: DaySpan,
 ): YearNoted {
   const channelKept = (id: string | null | undefined) =>
     id != null && workshop.channels.some((channel) => channel.id === id) ? id : null;
@@ -78,7 +82,7 @@ function notedOf(
     pressings: entries.pressing,
     sheetsPrinted: entries.sheetsPrinted,
     jobOf: (jobId) => book.jobOf(jobId)?.job ?? null,
-    dayOf: (at) => dayOf(new Date(at)),
+    dayOf: dayAt,
     taxInside: (shopId) => {
       const channel = workshop.channels.find(({ id }) => id === shops[shopId]?.channelId);
       if (channel === undefined || channel.taxMode === null) return null;
@@ -91,9 +95,26 @@ function notedOf(
         ? null
         : overheadPerYear.value / overheadHours.value,
     wearInOverhead: workshop.policy.wearInOverhead,
-    stock: null,
+    stock: stockIn(entries, workshop.currency, span),
   };
 }
+
+/** What lay in stock when the year began and when it ended, or lies there now; null where nothing was ever noted of it. */
+function stockIn(
+  { stockMove, stockTransfer, stockCount }: Told['entries'],
+  currency: string,
+  { from, to }: DaySpan,
+): YearNoted['stock'] {
+  const noted = inOrder([...stockMove, ...stockTransfer, ...stockCount]);
+  if (noted.length === 0) return null;
+  const worth = (entries: readonly StockEntry[]) => stockWorth(stockValue(entries), currency);
+  return {
+    atStart: worth(stockAtStart(noted, from, dayAt)),
+    atEnd: worth(noted.filter(({ at }) => dayAt(at) <= to)),
+  };
+}
+
+const dayAt = (at: number): string => dayOf(new Date(at));
 
 const daysOf = (noted: YearNoted): readonly string[] => [
   ...noted.payments.map(({ entry }) => entry.body.day),

@@ -187,6 +187,30 @@ describe('the year', () => {
     expect(screen.getByRole('combobox', { name: 'Begins in' })).toHaveDisplayValue('April');
   });
 
+  it('values what lies in stock at what was paid, and what a first count finds is no gain', async () => {
+    await enter(<YearScreen />);
+    await click('How it is reckoned');
+    const figure = () =>
+      screen.getByText('Stock, end less beginning').parentElement?.querySelector('dd')?.textContent;
+    const lying = (size: string) =>
+      ({
+        item: { kind: 'blank', blankId: 'tee', size, lot: null },
+        place: { kind: 'home' },
+        grade: 'first',
+      }) as const;
+    const cost = { minor: 450, currency: 'USD' };
+    const bought = { quantity: 10, cause: 'bought', reference: null, unitCost: cost } as const;
+    act(() => {
+      const body = { ...lying('M'), quantity: 12, unitCost: cost };
+      screenStore().actions.note('Counted', [{ kind: 'stockCount', body }]);
+    });
+    expect(figure()).toBe('0.00');
+    act(() => {
+      screenStore().actions.note('Bought', [{ kind: 'stockMove', body: { ...lying('L'), ...bought } }]);
+    });
+    expect(figure()).toBe('45.00');
+  });
+
   it('hands out the file for the books', async () => {
     await enter(<YearScreen />);
     note({ what: '=1+2' });
