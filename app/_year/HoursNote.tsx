@@ -24,6 +24,8 @@ type HoursNoteProps = Readonly<{
   onLeave: () => void;
 }>;
 
+/** Hours are typed to the hundredth: 36 seconds. */
+const HOURS_DECIMALS = 2;
 const minuteLimits = numberLimits(hoursSchema, ['minutes']);
 
 /** Time worked: how long, doing what, and for what. */
@@ -58,7 +60,7 @@ export function HoursNote({ on, form, onDone, onLeave }: HoursNoteProps) {
         <NumberField
           label="How long"
           unit="h"
-          decimals={2}
+          decimals={HOURS_DECIMALS}
           min={(minuteLimits.min ?? 0) / 60}
           max={(minuteLimits.max ?? 1440) / 60}
           width="narrow"

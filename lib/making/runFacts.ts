@@ -23,7 +23,7 @@ interface RunBodies {
 }
 
 /** What was noted, with who noted it and when. */
-export type RunNote<Kind extends keyof RunBodies> = Entry<Kind, RunBodies[Kind]>;
+type RunNote<Kind extends keyof RunBodies> = Entry<Kind, RunBodies[Kind]>;
 
 /** A note of any kind that a run is told by. */
 export type AnyRunNote = { [Kind in keyof RunBodies]: RunNote<Kind> }[keyof RunBodies];

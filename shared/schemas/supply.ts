@@ -12,7 +12,7 @@ export const supplyItemSchema = z.discriminatedUnion('kind', [
 ]);
 
 /** Pieces, sheets (metres of a roll), mL, units of a consumable. */
-export const supplyQuantitySchema = z.number().min(0).max(1e6);
+const supplyQuantitySchema = z.number().min(0).max(1e6);
 
 /** Currency units, as the supplier writes prices. */
 const moneySchema = z.number().min(0).max(1e6);

@@ -31,7 +31,6 @@ export type GoodsFault = (typeof goodsFaults)[number];
 
 /** Why a printed sheet is not pressed; common practice. */
 export const sheetFaults = ['bands', 'notMirrored', 'smudge', 'jam', 'colour', 'wrongSide', 'other'] as const;
-export type SheetFault = (typeof sheetFaults)[number];
 
 /** Why a run came out other than its standard; common practice. */
 export const gapCauses = [

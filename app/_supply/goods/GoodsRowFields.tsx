@@ -13,6 +13,7 @@ import { unitOf } from '@/app/_words/supply/itemWords';
 import { paidEach } from '@/lib/buying/received/paidPrices';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
+import { blanksNotedSchema } from '@/shared/schemas/stock';
 import type { Consumable } from '@/shared/schemas/supply';
 import { goodsInSchema } from '@/shared/schemas/supplyEvents';
 import { goodsFaults } from '@/shared/tables/faults';
@@ -35,13 +36,15 @@ type GoodsRowFieldsProps = Readonly<{
 }>;
 
 const path = ['rows', 0] as const;
+const { decimals } = numberLimits(blanksNotedSchema, []);
+const wholePieces = decimals === undefined ? {} : { decimals };
 
 /** One thing that came: how many, how many of them faulty, from which lot, for how much. */
 export function GoodsRowFields(props: GoodsRowFieldsProps) {
   const { row, name, unit, expected, isUnordered, currency, formatter, onChange, onSplit, onRemove } = props;
   const { item, ordered, counted, faulty, amount } = row;
   // Pieces of a blank are noted whole.
-  const whole = item.kind === 'blank' ? ({ decimals: 0 } as const) : {};
+  const whole = item.kind === 'blank' ? wholePieces : {};
   const isFewer = ordered !== null && counted !== null && counted < ordered;
   const isMore = ordered !== null && counted !== null && counted > ordered;
   const difference = Math.abs((ordered ?? 0) - (counted ?? 0));

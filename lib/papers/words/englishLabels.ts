@@ -6,7 +6,6 @@ import { supplyLabels } from './supplyLabels';
  * language. What stands in braces is put in.
  */
 export const englishLabels = {
-  // Titles
   quote: 'Quote',
   confirmation: 'Order confirmation',
   depositRequest: 'Deposit request',
