@@ -24,8 +24,6 @@ type HoursNoteProps = Readonly<{
   onLeave: () => void;
 }>;
 
-/** Hours are typed to the hundredth: 36 seconds. */
-const HOURS_DECIMALS = 2;
 const minuteLimits = numberLimits(hoursSchema, ['minutes']);
 
 /** Time worked: how long, doing what, and for what. */
@@ -60,7 +58,6 @@ export function HoursNote({ on, form, onDone, onLeave }: HoursNoteProps) {
         <NumberField
           label="How long"
           unit="h"
-          decimals={HOURS_DECIMALS}
           min={(minuteLimits.min ?? 0) / 60}
           max={(minuteLimits.max ?? 1440) / 60}
           width="narrow"
