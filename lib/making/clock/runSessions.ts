@@ -21,21 +21,20 @@ export interface HeatedSession {
 const MOST_HEATINGS = 60;
 
 /**
- * The run in so many heatings-up, evenly by pieces, line after line. Tests of a print are pressed where it is pressed
- * first.
+ * The run in so many heatings-up, evenly by pieces: line after line, or of every job an even part where a session would
+ * otherwise hold more of one than that job says it carries. Tests of a print are pressed where it is pressed first.
+ *
+ * @param heatings at least the sessions that the job with most is priced for, at most one a piece
  */
 export function runSessions(work: RunWorkload, heatings: number): readonly HeatedSession[] {
-  const each = Array.from({ length: heatings }, () => work.pieces / heatings);
+  const inTurn = lineAfterLine(work, heatings);
+  const shares = inTurn.every((own) => isCarried(work, own)) ? inTurn : dealt(work, heatings);
   const left = work.lines.map(({ pieces }) => pieces);
-  return splitWhole(work.pieces, each).map((pieces) => {
+  return shares.map((own) => {
     const before = [...left];
-    let open = pieces;
-    for (const [at, rest] of left.entries()) {
-      const taken = Math.min(rest, open);
-      left[at] = rest - taken;
-      open -= taken;
-    }
-    return { pieces, parts: partsOf(work, pieces, before, left) };
+    for (const [at, pieces] of own.entries()) left[at] = (left[at] ?? 0) - pieces;
+    const pieces = own.reduce((sum, one) => sum + one, 0);
+    return { pieces, parts: partsOf(work, pieces, before, [...left]) };
   });
 }
 
@@ -68,6 +67,46 @@ export const leastSessionMinutes = (work: RunWorkload): number =>
   );
 
 // Helpers
+
+/** Good pieces of each line in one session. */
+type Share = readonly number[];
+
+function lineAfterLine({ pieces, lines }: RunWorkload, heatings: number): readonly Share[] {
+  const left = lines.map((line) => line.pieces);
+  const each = Array.from({ length: heatings }, () => pieces / heatings);
+  return splitWhole(pieces, each).map((held) => {
+    let open = held;
+    return left.map((rest, at) => {
+      const taken = Math.min(rest, open);
+      left[at] = rest - taken;
+      open -= taken;
+      return taken;
+    });
+  });
+}
+
+const isCarried = ({ lines }: RunWorkload, own: Share): boolean =>
+  lines.every(({ jobId, mostOfJob }) => {
+    const ofJob = lines.reduce((sum, line, at) => (line.jobId === jobId ? sum + (own[at] ?? 0) : sum), 0);
+    return mostOfJob === null || ofJob <= mostOfJob;
+  });
+
+/** All pieces, job after job, dealt out like cards: no session has two pieces more of a job than another. */
+function dealt({ lines }: RunWorkload, heatings: number): readonly Share[] {
+  const shares = Array.from({ length: heatings }, () => lines.map(() => 0));
+  const byJob = [...new Set(lines.map(({ jobId }) => jobId))].flatMap((jobId) =>
+    lines.flatMap((line, at) => (line.jobId === jobId ? [{ at, pieces: line.pieces }] : [])),
+  );
+  let next = 0;
+  for (const { at, pieces } of byJob) {
+    for (let piece = 0; piece < pieces; piece += 1) {
+      const share = shares[next % heatings];
+      if (share !== undefined) share[at] = (share[at] ?? 0) + 1;
+      next += 1;
+    }
+  }
+  return shares;
+}
 
 /** @param before pieces of each line still to be pressed before the session, `after` those after it */
 function partsOf(

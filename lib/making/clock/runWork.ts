@@ -13,11 +13,20 @@ interface TurnWork extends PressTurn {
   readonly pressMinutes: number;
 }
 
+/** All good pieces of a line. */
+interface LineWork {
+  readonly jobId: string;
+  readonly lineId: string;
+  readonly pieces: number;
+  /** The most pieces of its job that one session carries; null where it carries all. */
+  readonly mostOfJob: number | null;
+}
+
 /** Jobs made together, as one work. Minutes of the wall clock, nothing overlapped. */
 export interface RunWorkload {
   readonly pieces: number;
   /** Good pieces of each line, in the order in which lines are pressed first. */
-  readonly lines: readonly { readonly jobId: string; readonly lineId: string; readonly pieces: number }[];
+  readonly lines: readonly LineWork[];
   readonly turns: readonly TurnWork[];
   readonly setUpMinutes: number;
   readonly cleanDownMinutes: number;
@@ -54,7 +63,11 @@ export function runWorkload(jobs: readonly RunJob[], isPreTaped: boolean): RunWo
   ];
   return {
     pieces: sum(jobs.map(({ costed }) => wholeJob(costed.sheet, 'goodPieces'))),
-    lines: lineIds.map((one) => ({ ...one, pieces: piecesOf(jobs, one) })),
+    lines: lineIds.map((one) => ({
+      ...one,
+      pieces: piecesOf(jobs, one),
+      mostOfJob: mostOf(jobs, one.jobId),
+    })),
     turns,
     setUpMinutes: most(({ setUpMinutes }) => setUpMinutes),
     cleanDownMinutes: most(({ cleanDownMinutes }) => cleanDownMinutes),
@@ -116,5 +129,8 @@ const piecesOf = (jobs: readonly RunJob[], of: { readonly jobId: string; readonl
         : [],
     ),
   );
+
+const mostOf = (jobs: readonly RunJob[], jobId: string): number | null =>
+  jobs.find(({ work }) => work.jobId === jobId)?.costed.laidOut.job.job.piecesPerSession ?? null;
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);

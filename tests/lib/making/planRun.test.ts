@@ -220,6 +220,31 @@ describe('several jobs made together', () => {
       'Chest badge again',
     ]);
   });
+
+  it('hold no more of a job in one session than it says that one carries', () => {
+    // 40 at most 20 in a session: two. Ten more of another job beside them are 25 a session, but only 20 of the first.
+    const forty = { size: 'M', quantity: 40 };
+    const limited = {
+      club: clubWith({ 'job.lines.0.quantities': [forty], 'job.piecesPerSession': 20 }),
+      again: clubWith({
+        'job.lines.0.quantities': [{ size: 'M', quantity: 10 }],
+        'job.lines.0.placements.0.name': 'Other back',
+      }),
+    };
+    const blocks = [ownBlock('2026-12-05', 480, 600), ownBlock('2026-12-06', 480, 600)];
+    const plan = planned(runAsked({ ownBlocks: blocks }, limited));
+    expect(plan.sessions.map(({ pieces }) => pieces)).toEqual([25, 25]);
+    const pressed = (name: string, session: number) =>
+      plan.clock
+        .filter((part) => part.what === 'press' && part.name === name && part.session === session)
+        .reduce((sum, { minutes }) => sum + minutes, 0);
+    // A good back takes 2.4 ÷ (0.965 · 0.98) min.
+    const each = 2.4 / (0.965 * 0.98);
+    for (const session of [0, 1]) {
+      expect(pressed('Back picture', session) / each).toBeCloseTo(20, 9);
+      expect(pressed('Other back', session) / each).toBeCloseTo(5, 9);
+    }
+  });
 });
 
 describe('what keeps a run from being planned', () => {
