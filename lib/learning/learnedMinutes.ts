@@ -67,6 +67,8 @@ export function learnedPressMinutes({ runs, documents, day }: LearnedFrom): read
       rows.set(key, row);
     }
   }
+  // What a job holds is without the allowance for rest, which its sums put on top; the clock and the standard have it in.
+  const rest = 1 + (documents.workshop?.body.rates.restAllowance?.value ?? 0);
   return [...rows.values()].map(({ of, all }): Lesson => {
     const { blankId, position, standard } = of;
     const { measured, spread } = shrunk(
@@ -85,7 +87,7 @@ export function learnedPressMinutes({ runs, documents, day }: LearnedFrom): read
               ...{ kind: 'job', id: jobId, before: placement.handMinutes },
               path: ['lines', line.id, 'placements', placement.id, 'handMinutes'],
             },
-            measured,
+            measured / rest,
             'min',
             day,
             { count: all.length },
@@ -105,25 +107,26 @@ interface Timed {
   readonly each: number;
 }
 
-/** Pieces that nobody counted with the time are those that were pressed. */
+/**
+ * Pieces that nobody counted with the time are those that were pressed. A time says of which print it is, not of which
+ * job: prints of a job and of its copy bear one id, and count as one.
+ */
 function timedPresses({ runId, standard, facts }: LearnedRun): readonly Timed[] {
-  return standard.works.flatMap(({ jobId, lines }) =>
-    lines.flatMap(({ blankId, placements }) =>
-      placements.flatMap(({ placementId, position, handMinutes }): readonly Timed[] => {
-        const hours = facts.hours
-          .map(({ body }) => body)
-          .filter((one) => one.element === 'presses' && one.placementId === placementId);
-        const minutes = hours.reduce((sum, one) => sum + one.minutes, 0);
-        const counted = hours.every(({ pieces }) => pieces !== null)
-          ? hours.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0)
-          : facts.pressings.filter(({ body }) => body.jobId === jobId && body.placementId === placementId)
-              .length;
-        return minutes === 0 || counted === 0
-          ? []
-          : [{ runId, blankId, position, standard: handMinutes, each: minutes / counted }];
-      }),
-    ),
-  );
+  const prints = new Map<string, Omit<Timed, 'each'>>();
+  for (const { blankId, placements } of standard.works.flatMap(({ lines }) => lines))
+    for (const { placementId, position, handMinutes } of placements)
+      if (!prints.has(placementId))
+        prints.set(placementId, { runId, blankId, position, standard: handMinutes });
+  return [...prints].flatMap(([placementId, print]): readonly Timed[] => {
+    const hours = facts.hours
+      .map(({ body }) => body)
+      .filter((one) => one.element === 'presses' && one.placementId === placementId);
+    const minutes = hours.reduce((sum, one) => sum + one.minutes, 0);
+    const counted = hours.every(({ pieces }) => pieces !== null)
+      ? hours.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0)
+      : facts.pressings.filter(({ body }) => body.placementId === placementId).length;
+    return minutes === 0 || counted === 0 ? [] : [{ ...print, each: minutes / counted }];
+  });
 }
 
 const near = (one: number, other: number): boolean => Math.abs(one - other) < 1e-6;
