@@ -5,6 +5,7 @@ import { type LessonNames, lessonName, lessonWords } from '@/app/_words/afterRun
 import type { Formatter } from '@/app/_words/formatter';
 import { positionWords } from '@/app/_words/workshop/blankWords';
 import type { Lesson } from '@/lib/learning/lesson';
+import { topmostTaken } from '@/lib/learning/topmostTaken';
 import styles from './AfterRun.module.css';
 import { noteTakenBack, noteTakenOver } from './afterEntries';
 
@@ -22,6 +23,7 @@ export function LessonRows({ workspace, lessons, today, formatter, reversed }: L
   const [left, setLeft] = useState(0);
   const names = namesIn(workspace);
   const nameOf = ({ subject }: Pick<Lesson, 'subject'>) => lessonName({ subject }, names);
+  const topmost = topmostTaken(workspace.entries.rateTaken);
   return (
     <>
       {reversed > 0 && (
@@ -55,13 +57,15 @@ export function LessonRows({ workspace, lessons, today, formatter, reversed }: L
             {workspace.entries.rateTaken.map((entry) => (
               <li key={entry.id} className={styles.lesson}>
                 {`${formatter.day(entry.body.day)}: ${nameOf(entry.body)}, in ${formatter.count(entry.body.places.length, 'place')}.`}
-                <Button
-                  kind="quiet"
-                  spoken={`Take back: ${nameOf(entry.body)}`}
-                  onPress={() => setLeft(noteTakenBack(workspace, entry, nameOf(entry.body)).left)}
-                >
-                  Take back
-                </Button>
+                {topmost.includes(entry) && (
+                  <Button
+                    kind="quiet"
+                    spoken={`Take back: ${nameOf(entry.body)}`}
+                    onPress={() => setLeft(noteTakenBack(workspace, entry, nameOf(entry.body)).left)}
+                  >
+                    Take back
+                  </Button>
+                )}
               </li>
             ))}
           </ul>

@@ -1,4 +1,4 @@
-import { sameValue } from '@/lib/merging/sameValue';
+import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
 import type { RateTaken } from '@/shared/schemas/learnedEvents';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import { heldAt } from './heldAt';
@@ -26,7 +26,7 @@ export function takeOver(
   day: string,
 ): { readonly edits: readonly LearningEdit[]; readonly body: RateTaken } {
   const places = lesson.places.flatMap((place) => {
-    const found = heldAt(bodyOf(place.kind, place.id), place.path);
+    const found = placeNow(place, lesson.subject, bodyOf);
     return found !== null && sameValue(found.value, place.before) ? [{ place, path: found.path }] : [];
   });
   const { subject, measured, observations, spread, runIds } = lesson;
@@ -43,13 +43,13 @@ export function takeOver(
  * Every place put back as it was, to the last bit. A place that somebody changed since is left, and told.
  */
 export function takeBack(
-  { places }: Pick<RateTaken, 'places'>,
+  { places, subject }: Pick<RateTaken, 'places' | 'subject'>,
   bodyOf: BodyOf,
 ): { readonly edits: readonly LearningEdit[]; readonly left: readonly LearnedPlace[] } {
   const edits: LearningEdit[] = [];
   const left: LearnedPlace[] = [];
   for (const place of places) {
-    const found = heldAt(bodyOf(place.kind, place.id), place.path);
+    const found = placeNow(place, subject, bodyOf);
     if (found === null || !sameValue(found.value, place.after)) left.push(place);
     else edits.push({ kind: place.kind, id: place.id, path: found.path, value: place.before });
   }
@@ -66,3 +66,19 @@ export const withEdits = <Body>(
   edits
     .filter((edit) => edit.kind === kind && edit.id === id)
     .reduce<Body>((written, { path, value }) => setIn(written, path, value), body);
+
+// Helpers
+
+/**
+ * A size has no id: it goes by its name, wherever in the list it stands by now.
+ *
+ * @returns null where the document, or what of it was meant, is gone
+ */
+function placeNow({ kind, id, path }: LearnedPlace, subject: RateTaken['subject'], bodyOf: BodyOf) {
+  const body = bodyOf(kind, id);
+  if (subject.of !== 'blankPrice') return heldAt(body, path);
+  const sizes = isPlainObject(body) && Array.isArray(body.sizes) ? body.sizes : [];
+  const at = sizes.findIndex((size) => isPlainObject(size) && size.name === subject.size);
+  const [list, , ...rest] = path;
+  return list === undefined || at < 0 ? null : heldAt(body, [list, at, ...rest]);
+}

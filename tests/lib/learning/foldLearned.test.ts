@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { foldLearned } from '@/lib/learning/foldLearned';
 import { learnedShare } from '@/lib/learning/learnedShare';
 import { shrunk } from '@/lib/learning/shrunk';
-import { takeOver } from '@/lib/learning/takeOver';
+import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
+import { topmostTaken } from '@/lib/learning/topmostTaken';
 import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
 import { club } from '@/tests/fixtures/clubJob';
 import { clubFacts, hour, noteOf } from '@/tests/fixtures/clubStandard';
@@ -121,6 +122,103 @@ describe('minutes', () => {
     const press = found.find(({ subject }) => subject.of === 'minutes' && subject.element === 'presses');
     // 123 min for 41 presses are 3.0 each: (5 · 2.4 + 3) ÷ 6
     expect(press?.measured).toBeCloseTo(2.5, 12);
+  });
+});
+
+describe('minutes of a press', () => {
+  const timed = (minutes: number) => {
+    const entry = hour(minutes, 'presses');
+    return { ...entry, body: { ...entry.body, placementId: 'back' } };
+  };
+  const pressLesson = (from: ReturnType<typeof learnedFrom>) =>
+    foldLearned(from).filter(({ subject }) => subject.of === 'minutes' && subject.element === 'presses');
+
+  it('go to the job without the allowance for rest, which its sums put on top', () => {
+    const from = learnedFrom({
+      runs: [learnedRun({ ...clubFacts({ reprints: null }), hours: [timed(123)] })],
+    });
+    const { workshop } = from.documents;
+    if (workshop === null) throw new Error('a workshop');
+    const restAllowance = {
+      value: 0.25,
+      unit: 'share' as const,
+      date: '2026-01-31',
+      origin: 'yours' as const,
+    };
+    const rates = { ...workshop.body.rates, restAllowance };
+    const rested = { ...workshop, body: { ...workshop.body, rates } };
+    const [lesson] = pressLesson({ ...from, documents: { ...from.documents, workshop: rested } });
+    // 2.5 min with rest are 2.0 and a quarter.
+    expect(lesson?.measured).toBeCloseTo(2.5, 12);
+    expect(lesson?.places[0]?.after).toMatchObject({ value: 2 });
+  });
+
+  it('are those of a job and of its copy together, whose prints bear one id', () => {
+    const facts = clubFacts({ reprints: null });
+    const { standard, ...run } = learnedRun({ ...facts, hours: [timed(123)] });
+    const half = facts.pressings.map((entry, at) =>
+      at % 2 === 0 ? entry : { ...entry, body: { ...entry.body, jobId: 'copy' } },
+    );
+    const works = standard.works.flatMap((work) => [work, { ...work, jobId: 'copy' }]);
+    const both = { ...run, standard: { ...standard, works }, facts: { ...run.facts, pressings: half } };
+    const lessons = pressLesson(learnedFrom({ runs: [both] }));
+    // 123 min for all 41 presses of both are 3.0 each, as of one.
+    expect(lessons.map(({ measured, observations }) => [measured, observations])).toEqual([[2.5, 1]]);
+  });
+});
+
+describe('the price of a size', () => {
+  const from = learnedFrom({
+    prices: [{ item: { kind: 'blank', blankId: 'white-shirt', size: 'M' }, each: 4.95, day: '2026-12-01' }],
+  });
+  const blank = from.documents.blanks.find(({ id }) => id === 'white-shirt')?.body;
+  const price = foldLearned(from).find(({ subject }) => subject.of === 'blankPrice' && subject.size === 'M');
+
+  it('follows its size where the sizes were sorted anew since', () => {
+    if (blank === undefined || price === undefined) throw new Error('a price');
+    // S, M, L, XL cost the same: its place in the list alone does not tell them apart.
+    const turned = { ...blank, sizes: blank.sizes.toReversed() };
+    const { edits, body } = takeOver(price, () => turned, '2026-12-12');
+    const written = withEdits(turned, 'blank', 'white-shirt', edits);
+    const dearer = written.sizes.filter((size) => size.price?.value === 4.95);
+    expect(dearer.map(({ name }) => name)).toEqual(['M']);
+    const back = takeBack(body, () => ({ ...written, sizes: written.sizes.toReversed() }));
+    expect(back.left).toEqual([]);
+    expect(
+      withEdits({ ...written, sizes: written.sizes.toReversed() }, 'blank', 'white-shirt', back.edits),
+    ).toEqual(blank);
+  });
+
+  it('is left, and told, where its size is gone', () => {
+    if (blank === undefined || price === undefined) throw new Error('a price');
+    const { edits, body } = takeOver(price, () => blank, '2026-12-12');
+    const written = withEdits(blank, 'blank', 'white-shirt', edits);
+    // Of a list without S and M, whose second size now costs just as much.
+    const sizes = written.sizes
+      .filter(({ name }) => name !== 'S' && name !== 'M')
+      .map((size) => ({ ...size, price: written.sizes[1]?.price ?? null }));
+    const { edits: none, left } = takeBack(body, () => ({ ...written, sizes }));
+    expect([none, left]).toEqual([[], body.places]);
+  });
+});
+
+describe('two lessons at one place', () => {
+  const path = ['rates', 'sheetReject'];
+  const taking = (before: number, after: number, path_ = path) => ({
+    body: {
+      subject: { of: 'sheetReject' as const },
+      places: [{ kind: 'workshop' as const, id: 'workshop', path: path_, before, after }],
+    },
+  });
+
+  it('are taken back the newest first', () => {
+    const [first, second, other] = [
+      taking(0.02, 0.03),
+      taking(0.03, 0.04),
+      taking(1, 2, ['rates', 'packMinutes']),
+    ];
+    expect(topmostTaken([first, second, other])).toEqual([second, other]);
+    expect(topmostTaken([first, other])).toEqual([first, other]);
   });
 });
 
