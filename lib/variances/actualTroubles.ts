@@ -8,12 +8,14 @@ const WHOLE_NIGHT_MINUTES = 480;
 export type ActualTrouble =
   | { readonly what: 'moreCameThanUsed'; readonly came: number; readonly used: number }
   | { readonly what: 'moreLostThanStarted'; readonly lost: number; readonly started: number }
+  | { readonly what: 'moreCameThanStarted'; readonly came: number; readonly started: number }
+  | { readonly what: 'otherCurrency'; readonly noted: string; readonly run: string }
   | { readonly what: 'noTime' | 'wholeNight'; readonly entryId: string; readonly minutes: number }
   | { readonly what: 'noneUsed'; readonly of: 'blanks' | 'sheets' };
 
 /** @param hours entries in force of the run */
 export function actualTroubles(
-  { made, actuals }: Pick<RunResult, 'made' | 'actuals'>,
+  { made, actuals, currency }: Pick<RunResult, 'made' | 'actuals' | 'currency'>,
   hours: readonly { readonly id: string; readonly body: Hours }[],
 ): readonly ActualTrouble[] {
   const sum = (of: 'good' | 'seconds' | 'scrap' | 'started') =>
@@ -24,11 +26,14 @@ export function actualTroubles(
   return [
     ...(sum('scrap') > sum('started')
       ? [{ what: 'moreLostThanStarted' as const, lost: sum('scrap'), started: sum('started') }]
-      : []),
+      : !isUsedTyped && came > sum('started')
+        ? [{ what: 'moreCameThanStarted' as const, came, started: sum('started') }]
+        : []),
     ...(isUsedTyped && used > 0 && came > used ? [{ what: 'moreCameThanUsed' as const, came, used }] : []),
     ...(['blanks', 'sheets'] as const)
       .filter((of) => actuals[of].quantityFrom === 'typed' && actuals[of].quantity === 0)
       .map((of) => ({ what: 'noneUsed' as const, of })),
+    ...actuals.otherCurrencies.map((noted) => ({ what: 'otherCurrency' as const, noted, run: currency })),
     ...hours.flatMap(({ id, body: { minutes, from } }): ActualTrouble[] => {
       if (minutes === 0) return [{ what: 'noTime', entryId: id, minutes }];
       if (from === 'clock' && minutes >= WHOLE_NIGHT_MINUTES)

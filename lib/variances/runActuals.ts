@@ -1,7 +1,7 @@
 import type { RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Hours, RunActual } from '@/shared/schemas/runEvents';
-import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
 import type { MadeSize } from './goodMade';
 import { type ElementTime, timesOf } from './minutesNoted';
 import type { RunBudget } from './runBudget';
@@ -37,6 +37,8 @@ export interface RunActuals {
   /** Nothing where nobody noted any: what is held for reprints is kept. */
   readonly reprints: ActualAmount;
   readonly revenue: ActualAmount | null;
+  /** In which amounts were noted last that the run is not reckoned in: they count for nothing. */
+  readonly otherCurrencies: readonly string[];
 }
 
 /** Prices paid for what the run is made of, currency units; null where no delivery tells. */
@@ -54,14 +56,17 @@ type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'hours
  * @param orderHours time noted for the orders it is made for
  */
 export function runActuals(
-  works: readonly StandardWork[],
+  { works, currency }: Pick<RunStandard, 'works' | 'currency'>,
   budget: RunBudget,
   made: readonly MadeSize[] | null,
   facts: Facts,
   paid: PricesPaid,
   orderHours: readonly Hours[],
 ): RunActuals {
-  const noted = newestOf(facts.actuals.map(({ body }) => body));
+  const noted = newestOf(
+    facts.actuals.map(({ body }) => body),
+    currency,
+  );
   const { elements, hours, isNoted } = timesOf(budget, [
     ...facts.hours.map(({ body }) => body),
     ...orderHours,
@@ -88,6 +93,7 @@ export function runActuals(
     fees: amount('fees', budget.fees),
     reprints: amount('reprints', 0),
     revenue: budget.revenue === null ? revenueTyped(noted.amounts) : amount('revenue', budget.revenue),
+    otherCurrencies: noted.otherCurrencies,
   };
 }
 
@@ -100,22 +106,27 @@ interface NotedUse {
   readonly amount: number | null;
 }
 
-function newestOf(actuals: readonly RunActual[]) {
+/** Money of another currency says nothing here: what was used of it still does. */
+function newestOf(actuals: readonly RunActual[], runCurrency: string) {
   const amounts = new Map<AmountKind, number>();
+  const currencies = new Map<RunActual['actual']['of'], string>();
   let blanks: NotedUse | null = null;
   let sheets: NotedUse | null = null;
   let ink: NotedUse | null = null;
   for (const { actual, currency } of actuals) {
+    const isOwn = currency === runCurrency;
+    if ('amountMinor' in actual && actual.amountMinor !== null) currencies.set(actual.of, currency);
     const units = (minor: number | null) =>
-      minor === null ? null : fromMinor(minor as MinorUnits, currency);
+      minor === null || !isOwn ? null : fromMinor(minor as MinorUnits, currency);
     if (actual.of === 'ink') ink = { quantity: actual.mL, amount: null };
     else if (actual.of === 'blanks')
       blanks = { quantity: actual.quantity, amount: units(actual.amountMinor) };
     else if (actual.of === 'sheets')
       sheets = { quantity: actual.quantity, amount: units(actual.amountMinor) };
-    else amounts.set(actual.of, fromMinor(actual.amountMinor as MinorUnits, currency));
+    else if (isOwn) amounts.set(actual.of, fromMinor(actual.amountMinor as MinorUnits, currency));
   }
-  return { amounts, blanks, sheets, ink };
+  const otherCurrencies = [...new Set(currencies.values())].filter((one) => one !== runCurrency);
+  return { amounts, blanks, sheets, ink, otherCurrencies };
 }
 
 /** What is typed comes before what is counted, and that before the budget; of prices likewise. */
@@ -137,10 +148,16 @@ function takenOf(
   };
 }
 
-/** Blanks that went into the first press, and those found faulty before it. */
+/**
+ * Blanks that went into the first press, and those found faulty before it. Where nobody noted the first press, what came
+ * out went in.
+ */
 function countedBlanks(made: readonly MadeSize[] | null, { blankFaults }: Pick<Facts, 'blankFaults'>) {
   if (made === null) return null;
-  const started = made.reduce((sum, one) => sum + one.started, 0);
+  const started = made.reduce(
+    (sum, { started: into, good, seconds, scrap }) => sum + Math.max(into, good + seconds + scrap),
+    0,
+  );
   return started + blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
 }
 

@@ -66,7 +66,7 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const made = goodMade(standard, pressings);
   const frozen = runBudget(standard);
   const budget = made === null ? frozen : runBudget(standardFor(standard, made));
-  const actuals = runActuals(works, budget, made, facts, paid, orderHours);
+  const actuals = runActuals(standard, budget, made, facts, paid, orderHours);
   const gaps = gapsOf(frozen, budget, actuals);
   const change = gaps.reduce((running, { amount }) => running + amount, 0);
   const minors = wholeGaps(gaps, currency);

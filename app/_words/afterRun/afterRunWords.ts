@@ -40,6 +40,10 @@ export function troubleWords(trouble: ActualTrouble, locale: string): string {
       return `${trouble.lost} pieces are noted as lost, but only ${trouble.started} went into the first press. The share of scrap is too high with them: take back what was noted twice.`;
     case 'moreCameThanUsed':
       return `${trouble.came} pieces came of ${trouble.used} blanks. The blanks look cheaper than they were: correct how many were used.`;
+    case 'moreCameThanStarted':
+      return `${trouble.came} pieces came out, but only ${trouble.started} are noted at the first press. As many blanks count as used as came out: type how many it were if that is wrong.`;
+    case 'otherCurrency':
+      return `An amount is noted in ${trouble.noted}, but this run is reckoned in ${trouble.run}. It counts for nothing: type it again in ${trouble.run}.`;
     case 'noTime':
       return 'A time of 0 min is noted. It makes that work look free: take it back, or type how long it took.';
     case 'wholeNight':

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { actualTroubles } from '@/lib/variances/actualTroubles';
 import { type RunResult, runResult } from '@/lib/variances/runResult';
 import type { GapLine } from '@/shared/schemas/runEvents';
 import {
@@ -75,6 +76,40 @@ describe('what nobody noted', () => {
     const result = resultOf({ pressings: clubPressings(), blankFaults: [fault] });
     expect(result.actuals.blanks).toMatchObject({ quantity: 43, quantityFrom: 'counted' });
     expect(result.lost).toContainEqual(expect.objectContaining({ at: 'blank', fault: 'hole', pieces: 2 }));
+  });
+
+  it('takes as many blanks as came out where nobody noted the first press, and says so', () => {
+    const pressings = clubPressings().filter(({ body }) => body.placementId === 'badge');
+    const result = resultOf({ pressings });
+    // 37 good badges and two lost; no back was noted.
+    expect(result.actuals.blanks).toMatchObject({ quantity: 39, quantityFrom: 'counted' });
+    expect(actualTroubles(result, [])).toEqual([{ what: 'moreLostThanStarted', lost: 2, started: 0 }]);
+    const kept = resultOf({ pressings: pressings.filter(({ body }) => body.result === 'good') });
+    expect(kept.actuals.blanks.quantity).toBe(37);
+    expect(actualTroubles(kept, [])).toEqual([{ what: 'moreCameThanStarted', came: 37, started: 0 }]);
+  });
+
+  it('counts no money of another currency as its own, and says so', () => {
+    const foreign = <Of extends { readonly body: object }>(entry: Of) => ({
+      ...entry,
+      body: { ...entry.body, currency: 'EUR' },
+    });
+    const result = resultOf({
+      actuals: [
+        foreign(actual({ of: 'blanks', quantity: 41, amountMinor: 20_295 })),
+        actual({ of: 'freight', amountMinor: 1_150 }),
+        foreign(actual({ of: 'freight', amountMinor: 99 })),
+        foreign(actual({ of: 'ink', mL: 44 })),
+      ],
+    });
+    expect(result.actuals.blanks).toMatchObject({
+      quantity: 41,
+      quantityFrom: 'typed',
+      eachFrom: 'standard',
+    });
+    expect(result.actuals.ink.quantity).toBe(44);
+    expect(bar(result, 'freight')?.minor).toBe(-200);
+    expect(actualTroubles(result, [])).toEqual([{ what: 'otherCurrency', noted: 'EUR', run: 'USD' }]);
   });
 
   it('takes the price of a delivery where nobody typed what the blanks cost', () => {
