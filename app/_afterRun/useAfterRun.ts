@@ -10,7 +10,7 @@ import type { Lesson } from '@/lib/learning/lesson';
 import { type AnyRunNote, type RunFacts, runFacts } from '@/lib/making/runFacts';
 import type { ClosedRun } from '@/lib/variances/acrossRuns';
 import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubles';
-import { newestPrices, type PricePaid, pricesPaid } from '@/lib/variances/pricesPaid';
+import { newestPrices, paidForRun } from '@/lib/variances/pricesPaid';
 import { type RunResult, runResult } from '@/lib/variances/runResult';
 
 /** A run once it is made, as its screen has it. */
@@ -45,8 +45,8 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
     [entries.goodsIn, currency],
   );
   const learned = useMemo(
-    () => all.flatMap((facts) => learnedOf(facts, prices, entries.hours)),
-    [all, prices, entries.hours],
+    () => all.flatMap((facts) => learnedOf(facts, entries.goodsIn, entries.hours)),
+    [all, entries.goodsIn, entries.hours],
   );
   const lessons = useMemo(
     () =>
@@ -89,7 +89,7 @@ const closedOf = (
 
 function learnedOf(
   facts: RunFacts,
-  prices: readonly PricePaid[],
+  goodsIn: ReadyWorkspace['entries']['goodsIn'],
   hours: ReadyWorkspace['entries']['hours'],
 ): readonly LearnedRun[] {
   const { standard, runId, run } = facts;
@@ -98,7 +98,9 @@ function learnedOf(
   const orderHours = hours
     .map(({ body }) => body)
     .filter((one) => one.for.kind === 'order' && orders.has(one.for.id));
-  const result = runResult(standard, { facts, paid: pricesPaid(prices), orderHours });
+  const deliveries = goodsIn.map(({ body }) => body);
+  const paid = paidForRun(deliveries, standard.body.currency, facts);
+  const result = runResult(standard, { facts, paid, orderHours });
   return [{ runId, standard: standard.body, facts, result }];
 }
 

@@ -11,7 +11,7 @@ import { planRun } from '@/lib/making/planRun';
 import { runFacts } from '@/lib/making/runFacts';
 import type { RunPlan, RunTrouble } from '@/lib/making/runPlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
-import { newestPrices, pricesPaid } from '@/lib/variances/pricesPaid';
+import { paidForRun } from '@/lib/variances/pricesPaid';
 import { runResult } from '@/lib/variances/runResult';
 import { addDays } from '@/shared/days';
 import type { GapLine } from '@/shared/schemas/runEvents';
@@ -145,7 +145,7 @@ function cameOf({ runId, run, day, notes, standards, orderHours, goodsIn, worksh
   const facts = runFacts(runId, run, notes, standards);
   if (facts.standard === null) return { variances: [], bridge: null, learned: [], beside: [] };
   const { currency } = facts.standard.body;
-  const paid = pricesPaid(newestPrices(goodsIn, currency, null));
+  const paid = paidForRun(goodsIn, currency, facts);
   const result = runResult(facts.standard, { facts, paid, orderHours });
   const { bars, bridge } = result;
   const named = new Set<GapLine>(varianceLines);

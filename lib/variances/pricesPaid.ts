@@ -1,3 +1,4 @@
+import type { RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { GoodsIn } from '@/shared/schemas/supplyEvents';
@@ -37,11 +38,27 @@ export function newestPrices(
 }
 
 /** @returns the same by blank and size, and by sheet. */
-export function pricesPaid(prices: readonly PricePaid[]): PricesPaid {
+function pricesPaid(prices: readonly PricePaid[]): PricesPaid {
   const eachOf = (isIt: (item: SupplyItem) => boolean) => prices.find(({ item }) => isIt(item))?.each ?? null;
   return {
     blank: (blankId, size) =>
       eachOf((item) => item.kind === 'blank' && item.blankId === blankId && item.size === size),
     sheet: (sheetId) => eachOf((item) => item.kind === 'paper' && item.sheetId === sheetId),
   };
+}
+
+/**
+ * What was paid for what a run is made of: by the newest delivery up to the day it was closed on. What is bought later is
+ * not in its pieces, and a run that is closed stays as it came out.
+ *
+ * @param deliveries in force, in the store's one order
+ * @param currency of the run's standard
+ */
+export function paidForRun(
+  deliveries: readonly GoodsIn[],
+  currency: string,
+  { steps, isClosed }: Pick<RunFacts, 'steps' | 'isClosed'>,
+): PricesPaid {
+  const closed = steps.findLast(({ body: { step } }) => step.what === 'closed')?.body.day ?? null;
+  return pricesPaid(newestPrices(deliveries, currency, isClosed ? closed : null));
 }

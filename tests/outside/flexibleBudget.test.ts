@@ -21,7 +21,7 @@ const use = (quantity: number, each: number) => ({
 const none = { amount: 0, from: 'typed' as const };
 const actuals = (fields: Partial<RunActuals>): RunActuals => ({
   ...{ blanks: use(0, 0), sheets: use(0, 0), ink: use(0, 0), labour: use(0, 0), elements: [] },
-  ...{ freight: none, otherCost: none, fees: none, reprints: none, revenue: none },
+  ...{ freight: none, otherCost: none, fees: none, reprints: none, revenue: none, otherCurrencies: [] },
   ...fields,
 });
 const amounts = (planned: RunBudget, came: RunActuals) =>
