@@ -1,4 +1,4 @@
-import { DAY_MINUTES, dayOfEnd } from '@/lib/calendar/minutes';
+import { DAY_MINUTES, dayOfEnd, MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
 import type { Run } from '@/shared/schemas/run';
@@ -7,6 +7,9 @@ import type { RunBlocks } from './runBlocks';
 import type { RunWorkload } from './runWork';
 
 type Drying = Pick<Run, 'dryMinutes'>;
+
+/** What is said to take no time is laid all the same, min: what has no length is laid nowhere. */
+export const LEAST_LAID = 2 * MINUTES_NOISE;
 
 export const loose = (minutes: number, notBefore = Number.NEGATIVE_INFINITY): Task => ({
   minutes,
@@ -40,7 +43,8 @@ export function layPrint(
   { dryMinutes }: Drying,
   blocks: RunBlocks,
 ): { readonly parts: readonly LaidPart[]; readonly hands: number; readonly ready: number } | null {
-  const spans = layLoose(blocks, blocks.from, feedMinutes, Number.NEGATIVE_INFINITY);
+  const laid = printerMinutes > 0 ? Math.max(feedMinutes, LEAST_LAID) : feedMinutes;
+  const spans = layLoose(blocks, blocks.from, laid, Number.NEGATIVE_INFINITY);
   if (spans === null) return null;
   const hands = spans.at(-1)?.to ?? blocks.from;
   const printed = Math.max(hands, (spans[0]?.from ?? blocks.from) + printerMinutes);

@@ -2,7 +2,7 @@ import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
 import type { Run } from '@/shared/schemas/run';
 import type { LaidPart } from './laidPart';
-import { layLoose, layPrint, loose, printBefore } from './layPrint';
+import { LEAST_LAID, layLoose, layPrint, loose, printBefore } from './layPrint';
 import type { RunBlocks } from './runBlocks';
 import { type HeatedSession, minutesOf, type TimedPart } from './runSessions';
 import type { RunWorkload } from './runWork';
@@ -99,7 +99,7 @@ function laySessions(
 }
 
 const sessionTask = (parts: readonly TimedPart[], notBefore: number): Task => ({
-  minutes: minutesOf(parts),
+  minutes: Math.max(minutesOf(parts), LEAST_LAID),
   inOnePiece: true,
   group: 0,
   notBefore,

@@ -282,6 +282,20 @@ describe('what keeps a run from being planned', () => {
   });
 });
 
+describe('work that is said to take no time', () => {
+  it('is planned where there is a block at all, and takes none', () => {
+    const nothing = clubWith({
+      'workshop.rates.setUpMinutes.value': 0,
+      'workshop.rates.cleanDownMinutes.value': 0,
+      'job.lines.0.placements.0.handMinutes.value': 0,
+      'job.lines.0.placements.1.handMinutes.value': 0,
+    });
+    const plan = planned(runAsked({ ownBlocks: [ownBlock('2026-12-05')] }, { club: nothing }));
+    expect(plan.sessions).toHaveLength(1);
+    expect(tenths(plan.sessions[0]?.minutes ?? 0)).toBe(56.4);
+  });
+});
+
 describe('laws of the clock', () => {
   it('overlaps nothing at the bench, and comes to the minutes of the jobs and breaks, for any block', () => {
     fc.assert(
