@@ -109,17 +109,22 @@ function blankMoves({ standard, pieces, blankFaults }: RunDone, told: number | n
   const item = (of: { readonly blankId: string; readonly size: string }, lot: string | null): StockItem => ({
     ...{ kind: 'blank', blankId: of.blankId, size: of.size, lot },
   });
-  const pressed = own.reduce((sum, { started }) => sum + started, 0);
+  // Those that a customer brings lie in no stock, but are among all that were told.
+  const brought = new Set(lines.filter(({ isBrought }) => isBrought).map(({ blankId }) => blankId));
+  for (const { isBrought, blankId } of lines) if (!isBrought) brought.delete(blankId);
+  const pressed = pieces.reduce((sum, { started }) => sum + started, 0);
   const faulty = blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
   const more = told === null ? 0 : told - pressed - faulty;
-  const only = own.length === 1 ? own[0] : undefined;
+  const only = own.length === 1 && pieces.length === 1 ? own[0] : undefined;
   return {
     moves: [
       ...own.flatMap((one) => [
         ...move(item(one, null), one.scrap - one.started - (one === only ? more : 0), 'used'),
         ...move(item(one, null), -one.scrap, 'scrapped'),
       ]),
-      ...blankFaults.flatMap(({ body }) => move(item(body, body.lot), -body.pieces, 'scrapped')),
+      ...blankFaults.flatMap(({ body }) =>
+        brought.has(body.blankId) ? [] : move(item(body, body.lot), -body.pieces, 'scrapped'),
+      ),
     ],
     unsaid: more === 0 || only !== undefined ? [] : [{ what: 'blanks', pieces: more }],
   };

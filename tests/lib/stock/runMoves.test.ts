@@ -136,6 +136,14 @@ describe('runMoves', () => {
       lines: work.lines.map((line) => ({ ...line, isBrought: true })),
     }));
     expect(runMoves(done({ standard: { works } })).moves).toEqual([]);
+    // Neither of those of them that were faulty; all that were told are those that were pressed and those.
+    const fault = { runId: 'run', blankId: 'shirt', size: 'L', lot: null, pieces: 2, fault: null };
+    const faulty = done({
+      standard: { works },
+      blankFaults: [{ body: fault }],
+      told: { ...nobody, blanks: 43 },
+    });
+    expect(runMoves(faulty)).toEqual({ moves: [], unsaid: [] });
   });
 
   it('books what differs from what was booked, so that a run that two devices close counts once', () => {
