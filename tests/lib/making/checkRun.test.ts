@@ -67,6 +67,18 @@ describe('REC-10, sheets between printing and pressing', () => {
     expect(late(1188, true)).toEqual([]);
     expect(late(1187, false)).toEqual([]);
   });
+
+  it('goes by the sheets that were printed first where they come on several evenings', () => {
+    // 52.9 min by hand: 30 on Tuesday to 18:30 and the rest on Thursday, whose 40 do not hold all; pressed from Friday 18:25 on, 71.9 h later.
+    const evenings = [
+      ownBlock('2026-12-01', 1080, 30),
+      ownBlock('2026-12-03', 1080, 40),
+      ownBlock('2026-12-04'),
+    ];
+    expect(verdicts({ isStoredSealed: false, ownBlocks: evenings })).toEqual(['REC-10 note unsealed']);
+    const sooner = [ownBlock('2026-12-02', 1110, 30), ...evenings.slice(1)];
+    expect(verdicts({ isStoredSealed: false, ownBlocks: sooner })).toEqual([]);
+  });
 });
 
 describe('TIM-05, waits that are not in the plan', () => {
