@@ -55,7 +55,9 @@ function sheetPrices({ runs, prices, documents: { workshop }, day }: LearnedFrom
     );
     const delivered = prices.find(({ item }) => item.kind === 'paper' && item.sheetId === sheet.id);
     const isTyped = run?.result.actuals.sheets.eachFrom === 'typed' && run.result.actuals.sheets.quantity > 0;
-    const typed = isTyped ? { each: run.result.actuals.sheets.each, day } : null;
+    // What a sheet of a roll cost is asked, and what a metre of it costs is held.
+    const metres = run?.standard.works[0]?.sheets.metresEach ?? 1;
+    const typed = isTyped ? { each: run.result.actuals.sheets.each / metres, day } : null;
     const paid = delivered ?? typed;
     if (paid === null || sheet.price === null || same(paid.each, sheet.price.value, run)) return [];
     return [

@@ -142,8 +142,12 @@ function sheetMoves({ standard, sheetsPrinted }: RunDone, told: number | null): 
   const printed = [...papers.values()].reduce((sum, sheets) => sum + sheets, 0);
   const more = told === null ? 0 : told - printed;
   if (only !== undefined && others.length === 0) papers.set(only, printed + more);
+  // A roll lies in stock by the metre.
+  const metres = new Map(standard.works.map(({ sheets }) => [sheets.sheetId, sheets.metresEach ?? 1]));
   return {
-    moves: [...papers].flatMap(([sheetId, sheets]) => move({ kind: 'paper', sheetId }, -sheets, 'used')),
+    moves: [...papers].flatMap(([sheetId, sheets]) =>
+      move({ kind: 'paper', sheetId }, -sheets * (metres.get(sheetId) ?? 1), 'used'),
+    ),
     unsaid: more === 0 || others.length === 0 ? [] : [{ what: 'sheets', sheets: more }],
   };
 }

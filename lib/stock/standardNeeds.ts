@@ -27,6 +27,10 @@ export const standardNeeds = ({
       );
     return [
       ...blanks,
-      { ...need, item: { kind: 'paper', sheetId: sheets.sheetId }, quantity: sheets.quantity },
+      {
+        ...need,
+        item: { kind: 'paper', sheetId: sheets.sheetId },
+        quantity: sheets.quantity * (sheets.metresEach ?? 1),
+      },
     ];
   });

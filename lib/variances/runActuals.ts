@@ -44,6 +44,7 @@ export interface RunActuals {
 /** Prices paid for what the run is made of, currency units; null where no delivery tells. */
 export interface PricesPaid {
   readonly blank: (blankId: string, size: string) => number | null;
+  /** Of a sheet, or of a metre of a roll. */
   readonly sheet: (sheetId: string) => number | null;
 }
 
@@ -177,11 +178,10 @@ function paidForBlanks(works: readonly StandardWork[], paid: PricesPaid): number
 
 const paidForSheets = (works: readonly StandardWork[], paid: PricesPaid): number | null =>
   meanPaid(
-    works.map(({ sheets }) => ({
-      quantity: sheets.quantity,
-      price: sheets.price,
-      paid: paid.sheet(sheets.sheetId),
-    })),
+    works.map(({ sheets: { sheetId, quantity, price, metresEach = 1 } }) => {
+      const found = paid.sheet(sheetId);
+      return { quantity, price, paid: found === null ? null : found * metresEach };
+    }),
   );
 
 function meanPaid(

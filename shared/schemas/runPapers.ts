@@ -109,6 +109,8 @@ const standardWorkSchema = z.strictObject({
     quantity: countSchema,
     tests: countSchema,
     price: amountSchema,
+    /** Of a roll: metres of it that count for one sheet; left out of cut paper. */
+    metresEach: z.number().positive().max(1000).exactOptional(),
   }),
   ink: z.strictObject({ mL: countSchema, sessionMl: countSchema, pricePerMl: amountSchema }),
   labour: z.strictObject({

@@ -1,5 +1,6 @@
 import { caseValue, wholeJob } from '@/lib/grid/costSheet';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
+import { rollWorthMm } from '@/lib/layout/rollWorth';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { StandardWork } from '@/shared/schemas/runPapers';
 import type { Cover } from '@/shared/schemas/supply';
@@ -11,6 +12,7 @@ import { standardPlacements } from './standardPlacements';
 import { testPresses } from './testPresses';
 
 type StandardLine = StandardWork['lines'][number];
+type LaidOutSheet = RunJob['costed']['laidOut']['job']['sheet'];
 
 /** @returns one job of a run as its sums have it, unrounded */
 export function standardWork(job: RunJob, cover: Cover): StandardWork {
@@ -43,6 +45,7 @@ export function standardWork(job: RunJob, cover: Cover): StandardWork {
       quantity: whole('sheets'),
       tests: testPresses(sheet).reduce((sum, { sheets }) => sum + sheets, 0),
       price: given('sheetPrice'),
+      ...metresOf(laidOut.job.sheet),
     },
     ink: { mL: whole('inkMl'), sessionMl: whole('inkSession'), pricePerMl: given('inkPrice') },
     labour: {
@@ -66,6 +69,10 @@ export function standardWork(job: RunJob, cover: Cover): StandardWork {
 
 const blanksCost = (sum: number, { wanted, price, blanksEach }: StandardLine['sizes'][number]): number =>
   sum + wanted * price * blanksEach;
+
+/** A roll is counted in letter sheets of its area, and bought by the metre. */
+const metresOf = ({ form, widthMm }: LaidOutSheet): Pick<StandardWork['sheets'], 'metresEach'> =>
+  form === 'roll' ? { metresEach: rollWorthMm(widthMm) / 1000 } : {};
 
 function standardLine(job: RunJob, line: ResolvedLine, cover: Cover): StandardLine {
   const { sheet, laidOut } = job.costed;

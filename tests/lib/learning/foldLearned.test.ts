@@ -96,6 +96,14 @@ describe('prices paid', () => {
     expect(ofM?.measured).toBe(5.1);
   });
 
+  it('of a roll is that of a metre, though a run counts it in sheets', () => {
+    const { standard, ...run } = learnedRun();
+    const works = standard.works.map((work) => ({ ...work, sheets: { ...work.sheets, metresEach: 0.1 } }));
+    const found = foldLearned(learnedFrom({ runs: [{ ...run, standard: { ...standard, works } }] }));
+    // 8.70 for 58 sheets of 0.1 m are 1.50 a metre.
+    expect(found.find(({ subject }) => subject.of === 'sheetPrice')?.measured).toBeCloseTo(1.5, 9);
+  });
+
   it('of a sheet is that of the bill', () => {
     const sheet = lessons.find(({ subject }) => subject.of === 'sheetPrice');
     expect(sheet?.measured).toBeCloseTo(0.15, 12);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type RunDone, runMoves } from '@/lib/stock/runMoves';
+import { standardNeeds } from '@/lib/stock/standardNeeds';
 import type { StockMove } from '@/shared/schemas/stock';
 import { clubPieces, clubStandard } from './clubRunDone';
 
@@ -60,6 +61,19 @@ describe('runMoves', () => {
     expect(runMoves(done({ pieces: [], sheetsPrinted: [printed(53, 3)] })).moves.map(short)).toEqual([
       ['paper', -56, 'used'],
     ]);
+  });
+
+  it('takes a roll out by the metre, in which it lies in stock', () => {
+    // A letter sheet of its area is 0.1 m of it.
+    const works = clubStandard.works.map((work) => ({
+      ...work,
+      sheets: { ...work.sheets, metresEach: 0.1 },
+    }));
+    const told = { ...nobody, sheets: 58 };
+    const [roll] = runMoves(done({ standard: { works }, pieces: [], told })).moves;
+    expect(roll?.quantity).toBeCloseTo(-5.8, 12);
+    const needs = standardNeeds({ ...clubStandard, works });
+    expect(needs.find(({ item }) => item.kind === 'paper')?.quantity).toBeCloseTo(5.29, 12);
   });
 
   it('says ink of which no channel is known, blanks of which no size is and sheets of which no paper is', () => {

@@ -126,6 +126,21 @@ describe('what nobody noted', () => {
     expect(result.actuals.blanks.eachFrom).toBe('goodsIn');
   });
 
+  it('takes the price of a metre for as much of a roll as counts for one sheet', () => {
+    const standard = clubStandard();
+    const works = standard.works.map((work) => ({ ...work, sheets: { ...work.sheets, metresEach: 0.1 } }));
+    const paidFor = { blank: () => null, sheet: () => 1.5 };
+    const asked = {
+      facts: { ...noFacts, actuals: [actual({ of: 'sheets', quantity: 58, amountMinor: null })] },
+      ...{ paid: paidFor, orderHours: [] },
+    };
+    // 1.50 a metre is 0.15 a sheet, for 0.14: a cent on each of 58.
+    expect(bar(runResult({ body: { ...standard, works } }, asked), 'paperPrice')?.amount).toBeCloseTo(
+      -0.58,
+      9,
+    );
+  });
+
   it('takes an element by the clock and leaves the others to the standard', () => {
     const result = resultOf({ hours: [hour(200, 'presses'), hour(7.9844, 'presses')] });
     // 207.9844 for 177.9844 minutes: half an hour at 18.
