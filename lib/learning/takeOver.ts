@@ -76,9 +76,9 @@ export const withEdits = <Body>(
  */
 function placeNow({ kind, id, path }: LearnedPlace, subject: RateTaken['subject'], bodyOf: BodyOf) {
   const body = bodyOf(kind, id);
-  if (subject.of !== 'blankPrice') return heldAt(body, path);
+  const [list, , ...rest] = path;
+  if (subject.of !== 'blankPrice' || list !== 'sizes') return heldAt(body, path);
   const sizes = isPlainObject(body) && Array.isArray(body.sizes) ? body.sizes : [];
   const at = sizes.findIndex((size) => isPlainObject(size) && size.name === subject.size);
-  const [list, , ...rest] = path;
-  return list === undefined || at < 0 ? null : heldAt(body, [list, at, ...rest]);
+  return at < 0 ? null : heldAt(body, [list, at, ...rest]);
 }

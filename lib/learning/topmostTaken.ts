@@ -18,5 +18,9 @@ export function topmostTaken<Of extends { readonly body: Taking }>(taken: readon
 /** A size goes by its name, all else by the ids on its path. */
 const keysOf = ({ subject, places }: Taking): readonly string[] =>
   places.map(({ kind, id, path }) =>
-    JSON.stringify([kind, id, subject.of === 'blankPrice' ? subject.size : path]),
+    JSON.stringify([
+      kind,
+      id,
+      ...(subject.of === 'blankPrice' && path[0] === 'sizes' ? [subject.size] : path),
+    ]),
   );
