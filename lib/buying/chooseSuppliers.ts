@@ -62,7 +62,7 @@ interface Option {
 
 interface Asked {
   readonly isHeld: boolean;
-  /** The cheapest of each supplier, the cheapest first. */
+  /** The cheapest first. One supplier may have several: a dearer one fills an order in other steps. */
   readonly options: readonly Option[];
 }
 
@@ -78,11 +78,10 @@ interface Search {
 type Ids = readonly (string | null)[];
 
 function optionsOf({ ways, quantity, isHeld }: ToBuy, currency: string): readonly Option[] {
-  const all = ways
+  return ways
     .map((way) => ({ way, purchase: bestPurchase(way, quantity, currency, isHeld) }))
     .map((one) => ({ ...one, minor: one.purchase.amountMinor ?? 0 }))
     .sort((one, other) => one.minor - other.minor || one.purchase.quantity - other.purchase.quantity);
-  return all.filter(({ way }, at) => all.findIndex((one) => one.way.supplierId === way.supplierId) === at);
 }
 
 /** @returns every set of suppliers that has all things, the smallest first; all together where there are too many. */
@@ -133,7 +132,7 @@ function tryMost(search: Search, set: Ids): void {
       order
         .slice(from)
         .reduce(
-          (sum, { options }) => sum + (options.find(({ way }) => way.supplierId === id)?.minor ?? 0),
+          (sum, { options }) => sum + (options.findLast(({ way }) => way.supplierId === id)?.minor ?? 0),
           0,
         ),
     ),

@@ -43,9 +43,9 @@ const MOST_PACKS = 10_000;
 export function fillBasket(basket: Basket, currency: string): FilledBasket {
   const { freightMinor, freeFromMinor, minimumMinor } = basket.terms;
   const large = filledTo(basket, minimumMinor ?? 0, 'minimum', currency) ?? basket;
-  const freight = freightMinor ?? 0;
   const free = freeFromMinor === null ? null : filledTo(large, freeFromMinor, 'freight', currency);
-  const isFree = free !== null && (freight === 0 || goodsOf(free) < goodsOf(large) + freight);
+  // Nothing more is bought to be freed of what costs nothing, or nobody knows what.
+  const isFree = free !== null && (free === large || goodsOf(free) < goodsOf(large) + (freightMinor ?? 0));
   const filled = isFree ? free : large;
   const goodsMinor = goodsOf(filled);
   return {
@@ -106,9 +106,10 @@ function moreOf(
   const goal = (purchase.amountMinor ?? 0) + lackingMinor;
   const at = (packs: number) =>
     purchaseOf(way, Number((purchase.quantity + packs * packSize).toPrecision(12)), currency);
-  // No tier is dearer than what is paid for a pack now, or the search below goes on from there.
-  const packMinor = ((purchase.amountMinor ?? 0) / purchase.quantity) * packSize;
-  let packs = Math.max(1, Math.ceil(lackingMinor / packMinor - 1));
+  // Fewer packs than at the dearest tier cannot do; a cheaper one goes on from there.
+  const dearest = Math.max(...way.tiers.map(({ each }) => each)) / (purchase.each ?? 1);
+  const mostMinor = ((purchase.amountMinor ?? 0) / purchase.quantity) * dearest;
+  let packs = Math.max(1, Math.floor((goal / mostMinor - purchase.quantity) / packSize));
   while (packs <= MOST_PACKS && (at(packs).amountMinor ?? 0) < goal) packs += 1;
   return packs > MOST_PACKS ? null : at(packs);
 }

@@ -68,6 +68,26 @@ describe('an order', () => {
     });
   });
 
+  it.each([null, 0])('is not filled to be freed of freight that is %s', (freightMinor) => {
+    expect(basket({ freightMinor, freeFromMinor: 15_000 })).toMatchObject({
+      ...{ goodsMinor: 4600, freightMinor, freightIsFree: false },
+    });
+  });
+
+  it('is topped up with as few packs as do where more of it is dearer each', () => {
+    const one: Way = {
+      ...way('a', 1),
+      tiers: [
+        { from: 0, each: 1 },
+        { from: 20, each: 3 },
+      ],
+    };
+    const things = [{ at: 0, way: one, purchase: bestPurchase(one, 10, 'USD'), isHeld: false }];
+    const filled = fillBasket({ supplierId: 'a', things, terms: { ...free, minimumMinor: 6000 } }, 'USD');
+    // 19 are 19.00, and 20 are 60.00.
+    expect(filled.things[0]?.purchase).toMatchObject({ quantity: 20, amountMinor: 6000 });
+  });
+
   it('below the least is topped up, and says so', () => {
     const filled = basket({ minimumMinor: 6000 });
     // 13 are 59.80, 14 are 64.40.
@@ -152,6 +172,19 @@ describe('the suppliers chosen', () => {
       ),
       cases(200),
     );
+  });
+
+  it('fill an order by the dearer of two offers of one supplier where its packs fit', () => {
+    // 14 of packs of 12 are 24 for 24.00; of packs of 5 at 1.70 they are 15 for 25.50, which reaches 25.00.
+    const [twelves, fives] = [
+      { ...way('a', 1), packSize: 12 },
+      { ...way('a', 1.7), packSize: 5 },
+    ];
+    const terms = { a: { ...free, minimumMinor: 2500 } };
+    expect(choose([[twelves, fives]], terms, 14)).toMatchObject({
+      totalMinor: 2550,
+      purchases: [{ quantity: 15 }],
+    });
   });
 
   it('beyond six are chosen with the gap told', () => {
