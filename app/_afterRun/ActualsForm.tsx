@@ -3,9 +3,8 @@ import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { actualWords } from '@/app/_words/afterRun/actualWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
-import type { RunResult } from '@/lib/variances/runResult';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import {
@@ -16,93 +15,61 @@ import {
   sheetsUsedSchema,
 } from '@/shared/schemas/runEvents';
 import styles from './AfterRun.module.css';
+import type { AfterRunOnScreen } from './afterRunOnScreen';
 
-type ActualsFormProps = Readonly<{
-  workspace: ReadyWorkspace;
-  runId: string;
-  currency: string;
-  today: string;
-  result: RunResult;
-}>;
+const goods = {
+  blanks: { unit: 'pieces', ...numberLimits(blanksUsedSchema, ['quantity']) },
+  sheets: { unit: 'sheets', ...numberLimits(sheetsUsedSchema, ['quantity']) },
+  ink: { unit: 'mL', ...numberLimits(inkUsedSchema, ['mL']) },
+} as const;
+type Goods = keyof typeof goods;
 
-interface Typed {
-  readonly blanks: number | null;
-  readonly blanksAmount: number | null;
-  readonly sheets: number | null;
-  readonly sheetsAmount: number | null;
-  readonly ink: number | null;
-  readonly freight: number | null;
-  readonly otherCost: number | null;
-  readonly fees: number | null;
-  readonly reprints: number | null;
-  readonly revenue: number | null;
-}
+const paidFor = { blanks: 'blanksAmount', sheets: 'sheetsAmount' } as const;
+const money = ['freight', 'otherCost', 'fees', 'reprints', 'revenue'] as const;
+type Amount = (typeof money)[number] | (typeof paidFor)[keyof typeof paidFor];
 
-const nothing: Typed = {
-  ...{ blanks: null, blanksAmount: null, sheets: null, sheetsAmount: null, ink: null, freight: null },
-  ...{ otherCost: null, fees: null, reprints: null, revenue: null },
-};
+/** What is typed about one subject; left out is not typed. */
+type Typed = Readonly<Partial<Record<Goods | Amount, number | null>>>;
 
-const amounts = [
-  ['blanksAmount', 'Paid for those blanks'],
-  ['sheetsAmount', 'Paid for those sheets'],
-  ['freight', 'Freight'],
-  ['otherCost', 'Packaging, drive and the rest'],
-  ['fees', 'Fees'],
-  ['reprints', 'Reprints'],
-  ['revenue', 'Brought in, without tax'],
-] as const;
+type ActualsFormProps = Readonly<{ on: AfterRunOnScreen; about: Goods | 'money' }>;
 
-/** What was used and what it cost. What is left empty is as before: counted, or as planned. */
-export function ActualsForm({ workspace, runId, currency, today, result }: ActualsFormProps) {
-  const [typed, setTyped] = useState(nothing);
+/** What was used of one thing and what it cost. What is left empty is as before: counted, or as planned. */
+export function ActualsForm({ on, about }: ActualsFormProps) {
+  const { workspace, figures, result, formatter } = on;
+  const [typed, setTyped] = useState<Typed>({});
   const [problem, setProblem] = useState<string | null>(null);
-  const set = (field: keyof Typed) => (value: number | null) =>
+  const { currency } = result;
+  const set = (field: Goods | Amount) => (value: number | null) =>
     setTyped((now) => ({ ...now, [field]: value }));
-  const { actuals } = result;
   const missing = missingOf(typed);
   const enter = () => {
     const entries = actualsOf(typed, currency).map((actual) => ({
       kind: 'runActual' as const,
-      body: { runId, day: today, currency, actual },
+      body: { runId: figures.facts.runId, day: figures.today, currency, actual },
     }));
-    const outcome = workspace.note('What the run took', entries);
+    const outcome = workspace.note(actualWords.noted, entries);
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
-    if (outcome.state === 'shown') setTyped(nothing);
+    if (outcome.state === 'shown') setTyped({});
   };
+  const amounts: readonly Amount[] = about === 'money' ? money : about === 'ink' ? [] : [paidFor[about]];
   return (
-    <EntryForm label="What the run took" className={styles.form} missing={missing} onEnter={enter}>
-      <NumberField
-        label="Blanks used"
-        unit="pieces"
-        value={typed.blanks}
-        {...numberLimits(blanksUsedSchema, ['quantity'])}
-        width="narrow"
-        hint={`now ${Math.round(actuals.blanks.quantity * 100) / 100}`}
-        onCommit={set('blanks')}
-      />
-      <NumberField
-        label="Sheets used"
-        unit="sheets"
-        value={typed.sheets}
-        {...numberLimits(sheetsUsedSchema, ['quantity'])}
-        width="narrow"
-        hint={`now ${Math.round(actuals.sheets.quantity * 100) / 100}`}
-        onCommit={set('sheets')}
-      />
-      <NumberField
-        label="Ink"
-        unit="mL"
-        value={typed.ink}
-        {...numberLimits(inkUsedSchema, ['mL'])}
-        width="narrow"
-        onCommit={set('ink')}
-      />
-      {amounts.map(([field, label]) => (
+    <EntryForm label={actualWords.forms[about]} className={styles.form} missing={missing} onEnter={enter}>
+      {about !== 'money' && (
+        <NumberField
+          label={actualWords.used[about]}
+          value={typed[about] ?? null}
+          {...goods[about]}
+          width="narrow"
+          hint={`now ${formatter.number(result.actuals[about].quantity, 2)}`}
+          onCommit={set(about)}
+        />
+      )}
+      {amounts.map((field) => (
         <AmountField
           key={field}
-          {...{ label, currency }}
-          value={typed[field]}
+          label={actualWords.amounts[field]}
+          currency={currency}
+          value={typed[field] ?? null}
           minorLimits={numberLimits(runAmountSchema, ['amountMinor'])}
           onCommit={set(field)}
         />
@@ -120,23 +87,21 @@ export function ActualsForm({ workspace, runId, currency, today, result }: Actua
 // Helpers
 
 function missingOf(typed: Typed): string | undefined {
-  if (typed.blanksAmount !== null && typed.blanks === null) return 'How many blanks that was for is missing.';
-  if (typed.sheetsAmount !== null && typed.sheets === null) return 'How many sheets that was for is missing.';
-  return Object.values(typed).every((value) => value === null) ? 'Nothing is typed yet.' : undefined;
+  if (typed.blanksAmount != null && typed.blanks == null) return actualWords.missing.blanks;
+  if (typed.sheetsAmount != null && typed.sheets == null) return actualWords.missing.sheets;
+  return Object.values(typed).every((value) => value === null) ? actualWords.missing.all : undefined;
 }
 
 function actualsOf(typed: Typed, currency: string): readonly RunActual['actual'][] {
-  const minor = (amount: number | null) => (amount === null ? null : toMinor(amount, currency));
+  const minor = (amount: number | null | undefined) => (amount == null ? null : toMinor(amount, currency));
   const { blanks, sheets, ink } = typed;
+  const used = (of: 'blanks' | 'sheets', quantity: number | null | undefined) =>
+    quantity == null ? [] : [{ of, quantity, amountMinor: minor(typed[paidFor[of]]) }];
   return [
-    ...(blanks === null
-      ? []
-      : [{ of: 'blanks' as const, quantity: blanks, amountMinor: minor(typed.blanksAmount) }]),
-    ...(sheets === null
-      ? []
-      : [{ of: 'sheets' as const, quantity: sheets, amountMinor: minor(typed.sheetsAmount) }]),
-    ...(ink === null ? [] : [{ of: 'ink' as const, mL: ink }]),
-    ...(['freight', 'otherCost', 'fees', 'reprints', 'revenue'] as const).flatMap((of) => {
+    ...used('blanks', blanks),
+    ...used('sheets', sheets),
+    ...(ink == null ? [] : [{ of: 'ink' as const, mL: ink }]),
+    ...money.flatMap((of) => {
       const amountMinor = minor(typed[of]);
       return amountMinor === null ? [] : [{ of, amountMinor }];
     }),

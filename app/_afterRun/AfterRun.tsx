@@ -4,47 +4,25 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { PageHead } from '@/app/_controls/PageHead';
 import { saveBytes } from '@/app/_files/saveBytes';
-import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { troubleWords } from '@/app/_words/afterRun/afterRunWords';
-import { causeWords, gapWords } from '@/app/_words/afterRun/gapWords';
-import { formatterFor } from '@/app/_words/formatter';
+import { LaterPart } from '@/app/_network/LaterPart';
+import { lineWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
+import { causeWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
-import { usableLocale } from '@/app/_words/usableLocale';
-import type { StandardPaper } from '@/lib/making/runFacts';
 import { bridgeCsv } from '@/lib/variances/bridgeCsv';
-import type { RunResult } from '@/lib/variances/runResult';
-import type { RunStep } from '@/shared/schemas/runEvents';
-import { ActualsForm } from './ActualsForm';
+import { largestLosses } from '@/lib/variances/largestLosses';
 import styles from './AfterRun.module.css';
 import { AfterRunHead } from './AfterRunHead';
+import { type AfterRunOnScreen, stepBody } from './afterRunOnScreen';
 import { BridgeTable } from './BridgeTable';
 import { GapFormulas, MinutesTable } from './GapFormulas';
-import { LessonRows } from './LessonRows';
-import { OverRuns } from './OverRuns';
-import { TimeForm } from './TimeForm';
-import type { AfterRunFigures } from './useAfterRun';
-
-type AfterRunProps = Readonly<{
-  workspace: ReadyWorkspace;
-  figures: AfterRunFigures;
-  result: RunResult;
-  standard: StandardPaper;
-}>;
+import { laterParts } from './laterParts';
 
 /** What a run took, held against what it was to take: the way between both profits, and what it teaches. */
-export function AfterRun({ workspace, figures, result, standard }: AfterRunProps) {
-  const { facts, today, troubles, lessons, closed } = figures;
-  const { workshop } = workspace;
-  const { runId, run, isClosed } = facts;
-  const { currency } = result;
-  const locale = usableLocale(workshop.locale);
-  const formatter = formatterFor({ ...workshop, currency });
-  const lastClosed = facts.steps.findLast(({ body }) => body.step.what === 'closed');
-  const step = (label: string, of: RunStep['step']) =>
-    workspace.note(label, [
-      { kind: 'runStep', body: { runId, standardId: standard.id, day: today, step: of } },
-    ]);
-  const sum = (of: 'good' | 'scrap') => (result.made ?? []).reduce((all, one) => all + one[of], 0);
+export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
+  const { workspace, figures, result, formatter, locale } = on;
+  const { facts, troubles, closed } = figures;
+  const { runId, run } = facts;
+  const { currency, sum } = result;
   const save = () =>
     saveBytes(
       `${run.name}, after the run.csv`,
@@ -57,20 +35,13 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
       ),
       'text/csv',
     );
-  const line = [
-    result.made === null ? 'No piece is noted' : `${sum('good')} good, ${sum('scrap')} scrapped`,
-    `${formatter.hours(result.actuals.labour.quantity)}${
-      result.actuals.labour.quantityFrom === 'standard' ? ' as planned, none noted' : ''
-    }`,
-    isClosed && lastClosed !== undefined ? `closed ${formatter.day(lastClosed.body.day)}` : 'not closed yet',
-  ].join('; ');
   return (
     <>
-      <PageHead title={`${run.name}, after the run`} line={line} />
+      <PageHead title={`${run.name}, after the run`} line={lineWords(facts, result, formatter, locale)} />
       <AfterRunHead {...{ result, formatter, locale }} />
       {troubles.map((trouble) => (
         <p key={JSON.stringify(trouble)} className={styles.trouble}>
-          {troubleWords(trouble, locale)}
+          {troubleWords(trouble, formatter, locale)}
         </p>
       ))}
       {facts.otherStandards.length > 0 && (
@@ -82,13 +53,15 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
         <CardSection
           numeral={1}
           id="after-bridge"
-          heading={`Where ${minorMoney(Math.abs(result.sum), currency, locale)} ${result.sum > 0 ? 'came from' : 'went'}`}
-          answer={<Answer {...{ result, locale }} />}
+          heading={`Where ${minorMoney(Math.abs(sum), currency, locale)} ${sum > 0 ? 'came from' : 'went'}`}
+          answer={<Answer on={on} />}
         >
           <BridgeTable
-            {...{ result, locale }}
-            onCause={(gap, cause) =>
-              step(`Cause of ${gapWords[gap]}`, { what: 'cause', line: gap, cause, note: '' })
+            {...{ result, formatter, locale }}
+            onCause={(line, cause) =>
+              workspace.note(`Cause of ${gapWords[line]}`, [
+                { kind: 'runStep', body: stepBody(on, { what: 'cause', line, cause, note: '' }) },
+              ])
             }
           />
           <FoldRow
@@ -112,31 +85,9 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
             }
           />
         </CardSection>
-        <CardSection numeral={2} id="after-actuals" heading="What it took">
-          <ActualsForm {...{ workspace, runId, currency, today, result }} />
-          <TimeForm {...{ workspace, runId, today, locale }} hours={facts.hours} />
-          <Button
-            kind={isClosed ? 'quiet' : 'strong'}
-            onPress={() =>
-              void (isClosed
-                ? step('Open the run again', { what: 'reopened' })
-                : step('Close the run', { what: 'closed', note: '' }))
-            }
-          >
-            {isClosed ? 'Open the run again' : 'Close the run'}
-          </Button>
-        </CardSection>
-        <CardSection numeral={3} id="after-lessons" heading="What runs teach">
-          <LessonRows
-            {...{ workspace, lessons, today, formatter }}
-            reversed={facts.pressings.filter(({ body }) => body.fault === 'reversed').length}
-          />
-        </CardSection>
-        {closed.length > 1 && (
-          <CardSection numeral={4} id="after-runs" heading="Over all runs">
-            <OverRuns {...{ closed, formatter, locale }} />
-          </CardSection>
-        )}
+        <LaterPart part={laterParts.took} what="What it took" props={{ on }} />
+        <LaterPart part={laterParts.lessons} what="What runs teach" props={{ on }} />
+        {closed.length > 0 && <LaterPart part={laterParts.runs} what="All runs" props={{ on }} />}
       </Card>
     </>
   );
@@ -144,14 +95,17 @@ export function AfterRun({ workspace, figures, result, standard }: AfterRunProps
 
 // Helpers
 
-/** The largest of what cost something, with its share. */
-function Answer({ result, locale }: Readonly<{ result: RunResult; locale: string }>) {
-  const worst = result.bars.toSorted((one, other) => one.minor - other.minor)[0];
-  if (worst === undefined || worst.minor >= 0) return <>Nothing cost more than planned</>;
+/** The two largest of what cost something, price and use of one thing together. */
+function Answer({ on: { result, locale } }: Readonly<{ on: AfterRunOnScreen }>) {
+  const [most, next] = largestLosses(result);
+  const words = (minor: number) => minorWords(minor, result.currency, locale);
+  if (most === undefined) return <>Nothing cost more than planned</>;
   return (
     <>
-      <strong>{gapWords[worst.line]}</strong> took the most,{' '}
-      {minorWords(-worst.minor, result.currency, locale)}
+      <strong>
+        {lossWords[most.group]} took {words(most.minor)}
+      </strong>
+      {next !== undefined && `; ${lossWords[next.group].toLowerCase()} ${words(next.minor)}`}
     </>
   );
 }

@@ -1,19 +1,31 @@
 'use client';
 
-import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { formatterFor } from '@/app/_words/formatter';
+import { usableLocale } from '@/app/_words/usableLocale';
 import { AfterRun } from './AfterRun';
 import { useAfterRun } from './useAfterRun';
+import { WayBack } from './WayBack';
 
 /** What the run that the address names came to. */
 export const AfterRunOfAddress = () => <AfterRunScreen runId={useIdInAddress('/making/')} />;
 
 /** After a run: held against its standard, and what it teaches. */
 export function AfterRunScreen({ runId }: Readonly<{ runId: string }>) {
-  return <WithWorkspace>{(workspace) => <AfterOfRun key={runId} {...{ workspace, runId }} />}</WithWorkspace>;
+  return (
+    <WithWorkspace>
+      {(workspace) => (
+        <>
+          <MakingLinks here="/making" isInside />
+          <AfterOfRun key={runId} {...{ workspace, runId }} />
+        </>
+      )}
+    </WithWorkspace>
+  );
 }
 
 // Helpers
@@ -23,17 +35,23 @@ function AfterOfRun({ workspace, runId }: Readonly<{ workspace: ReadyWorkspace; 
   if (figures === null)
     return <NotHere {...{ workspace, id: runId }} what="run" back={{ href: '/making', words: 'All runs' }} />;
   const { facts, result } = figures;
-  if (facts.standard !== null && result !== null)
-    return <AfterRun {...{ workspace, figures, result }} standard={facts.standard} />;
+  const { standard, run } = facts;
+  if (standard === null || result === null)
+    return (
+      <>
+        <WayBack {...{ runId }} name={run.name} />
+        <PageHead
+          title={`${run.name}, after the run`}
+          line="It was not begun with frozen figures, so there is nothing to hold it against."
+        />
+      </>
+    );
+  const formatter = formatterFor({ ...workspace.workshop, currency: result.currency });
+  const locale = usableLocale(workspace.workshop.locale);
   return (
     <>
-      <PageHead
-        title={`${facts.run.name}, after the run`}
-        line="It was not begun with frozen figures, so there is nothing to hold it against."
-      />
-      <p>
-        <Link href={`/making/${encodeURIComponent(runId)}`}>To the run</Link>
-      </p>
+      <WayBack {...{ runId }} name={run.name} />
+      <AfterRun on={{ workspace, figures, result, standard, formatter, locale }} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { ChoiceField } from '@/app/_fields/ChoiceField';
-import { causeWords, fromWords, gapWords, lostWords } from '@/app/_words/afterRun/gapWords';
+import { barWords, causeWords, fromWords, gapWords, lostWords } from '@/app/_words/afterRun/gapWords';
+import type { Formatter } from '@/app/_words/formatter';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { bridgeScale } from '@/lib/variances/bridgeScale';
 import type { BridgeBar, RunResult } from '@/lib/variances/runResult';
@@ -9,6 +10,7 @@ import styles from './BridgeTable.module.css';
 
 type BridgeTableProps = Readonly<{
   result: RunResult;
+  formatter: Formatter;
   locale: string;
   onCause: (line: GapLine, cause: GapCause) => void;
 }>;
@@ -16,7 +18,7 @@ type BridgeTableProps = Readonly<{
 const choices = gapCauses.map((value) => ({ value, label: causeWords[value] }));
 
 /** From the profit as quoted to that which came, a row a reason; lines that came as planned are left out. */
-export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
+export function BridgeTable({ result, formatter, locale, onCause }: BridgeTableProps) {
   const { bridge, currency, bars } = result;
   const drawn = bars.filter(({ minor }) => minor !== 0);
   const scale = bridge === null ? null : bridgeScale(bridge, drawn);
@@ -24,12 +26,16 @@ export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
   return (
     <table className={styles.bridge}>
       <caption className="visuallyHidden">From the profit as quoted to the profit as it came</caption>
-      <thead className="visuallyHidden">
+      <thead>
         <tr>
-          <th scope="col">Line</th>
-          <th scope="col">Drawn</th>
+          <th scope="col">
+            <span className="visuallyHidden">Line</span>
+          </th>
+          <th scope="col">
+            <span className="visuallyHidden">Drawn</span>
+          </th>
           <th scope="col">{currency}</th>
-          <th scope="col">Cause</th>
+          <th scope="col">cause</th>
         </tr>
       </thead>
       <tbody>
@@ -39,7 +45,7 @@ export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
             <td className={styles.bar}>
               <Bar {...scale.from} look="profit" isTorn={scale.isTorn} />
               {scale.isTorn && (
-                <span className={styles.torn}>Bars torn off: the scale begins at {words(scale.least)}</span>
+                <span className={styles.torn}>bars torn off: the scale begins at {words(scale.least)}</span>
               )}
             </td>
             <td className={styles.figure}>{words(bridge.from)}</td>
@@ -50,7 +56,7 @@ export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
           const across = scale?.bars[at];
           return (
             <tr key={bar.line}>
-              <th scope="row">{gapWords[bar.line]}</th>
+              <th scope="row">{barWords(bar, formatter, locale)}</th>
               <td className={styles.bar}>
                 {across !== undefined && <Bar {...across} look={lookOf(bar)} isTorn={false} />}
               </td>
@@ -68,7 +74,9 @@ export function BridgeTable({ result, locale, onCause }: BridgeTableProps) {
                     onCommit={(cause) => onCause(bar.line, cause)}
                   />
                 )}
-                {bar.line === 'blanksUsage' && <Lost result={result} />}
+                {bar.line === 'blanksUsage' && result.lost.length > 0 && (
+                  <span className={styles.follows}>{lostWords(result.lost)}</span>
+                )}
                 {bar.actual === 'standard' && bar.line !== 'reprints' && (
                   <span className={styles.follows}>{fromWords.standard}</span>
                 )}
@@ -99,11 +107,12 @@ const followWords = {
   output: 'By what each size brings and takes',
 } as const;
 
-type Look = 'profit' | 'materials' | 'time' | 'house' | 'more';
+type Look = 'profit' | 'materials' | 'lost' | 'time' | 'house' | 'more';
 
 function lookOf({ line, minor }: BridgeBar): Look {
   if (minor > 0) return 'more';
   if (line === 'labour') return 'time';
+  if (line === 'blanksUsage') return 'lost';
   return line === 'overhead' ? 'house' : 'materials';
 }
 
@@ -119,16 +128,3 @@ const Bar = ({ x, width, look, isTorn }: { x: number; width: number; look: Look;
     )}
   </svg>
 );
-
-const Lost = ({ result }: { result: RunResult }) =>
-  result.lost.length === 0 ? null : (
-    <span className={styles.follows}>
-      {result.lost
-        .map(({ at, fault, pieces }) =>
-          at === 'unknown'
-            ? `${pieces} not accounted for`
-            : `${pieces} ${fault === null ? 'without a cause' : lostWords[fault]}`,
-        )
-        .join(', ')}
-    </span>
-  );

@@ -1,5 +1,5 @@
-import { elementWords } from '@/app/_words/afterRun/afterRunWords';
 import { fromWords, gapWords } from '@/app/_words/afterRun/gapWords';
+import { elementName } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import type { Gap, GapUnit } from '@/lib/variances/gapsOf';
@@ -33,7 +33,7 @@ export const MinutesTable = ({ result, locale }: Readonly<{ result: RunResult; l
     <tbody>
       {result.actuals.elements.map(({ element, standard, actual }) => (
         <tr key={element}>
-          <th scope="row">{elementWords(element)}</th>
+          <th scope="row">{elementName(element)}</th>
           <td>{minutesWords(standard, locale)}</td>
           <td>{actual === null ? 'not noted' : minutesWords(actual, locale)}</td>
         </tr>

@@ -3,25 +3,19 @@ import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { NumberField } from '@/app/_fields/NumberField';
-import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { elementChoices, elementWords } from '@/app/_words/afterRun/afterRunWords';
+import { elementChoices, timeTable } from '@/app/_words/afterRun/afterRunWords';
+import { elementName } from '@/app/_words/elementNames';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
-import type { RunFacts } from '@/lib/making/runFacts';
+import { LONG_DAY_MINUTES, WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
 import { numberLimits } from '@/shared/limits';
 import { hoursSchema, type WorkElement } from '@/shared/schemas/runEvents';
 import styles from './AfterRun.module.css';
-
-type TimeFormProps = Readonly<{
-  workspace: ReadyWorkspace;
-  runId: string;
-  today: string;
-  locale: string;
-  hours: RunFacts['hours'];
-}>;
+import type { AfterRunOnScreen } from './afterRunOnScreen';
 
 /** Time worked on the run, by element or all the rest in one. */
-export function TimeForm({ workspace, runId, today, locale, hours }: TimeFormProps) {
+export function TimeForm({ on }: Readonly<{ on: AfterRunOnScreen }>) {
+  const { workspace, figures } = on;
   const [element, setElement] = useState<WorkElement | null>(null);
   const [minutes, setMinutes] = useState<number | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -37,7 +31,7 @@ export function TimeForm({ workspace, runId, today, locale, hours }: TimeFormPro
       {
         kind: 'hours',
         body: {
-          ...{ day: today, minutes, for: { kind: 'run', id: runId }, element },
+          ...{ day: figures.today, minutes, for: { kind: 'run', id: figures.facts.runId }, element },
           ...{ placementId: null, pieces: null, from: 'typed', note: '' },
         },
       },
@@ -46,52 +40,57 @@ export function TimeForm({ workspace, runId, today, locale, hours }: TimeFormPro
     if (outcome.state === 'shown') setMinutes(null);
   };
   return (
-    <>
-      <EntryForm label="Time worked" className={styles.form} missing={missing} onEnter={enter}>
-        <ChoiceField label="Work" value={element} choices={elementChoices} onCommit={setElement} />
-        <NumberField
-          label="Time"
-          unit="min"
-          value={minutes}
-          {...numberLimits(hoursSchema, ['minutes'])}
-          width="narrow"
-          caution={cautionOf(minutes)}
-          onCommit={setMinutes}
-        />
-        <div className={styles.ends}>
-          <Button type="submit" blockedBy={missing}>
-            Note the time
-          </Button>
-          {problem !== null && <p role="alert">{problem}</p>}
-        </div>
-      </EntryForm>
-      {hours.length > 0 && (
-        <ul className={styles.times}>
-          {hours.map(({ id, body }) => (
-            <li key={id}>
-              {`${elementWords(body.element)}, ${minutesWords(body.minutes, locale)}`}
-              <Button
-                kind="quiet"
-                spoken={`Take back: ${elementWords(body.element)}, ${minutesWords(body.minutes, locale)}`}
-                onPress={() =>
-                  void workspace.note('Take back a time', [{ kind: 'takeBack', body: { entryId: id } }])
-                }
-              >
-                Take back
-              </Button>
-            </li>
-          ))}
-        </ul>
-      )}
-    </>
+    <EntryForm label="Time worked" className={styles.form} missing={missing} onEnter={enter}>
+      <ChoiceField label="Work" value={element} choices={elementChoices} onCommit={setElement} />
+      <NumberField
+        label="Time"
+        unit="min"
+        value={minutes}
+        {...numberLimits(hoursSchema, ['minutes'])}
+        width="narrow"
+        caution={cautionOf(minutes)}
+        onCommit={setMinutes}
+      />
+      <div className={styles.ends}>
+        <Button type="submit" blockedBy={missing}>
+          Note the time
+        </Button>
+        {problem !== null && <p role="alert">{problem}</p>}
+      </div>
+    </EntryForm>
+  );
+}
+
+/** Every time that was noted of the run, each to be taken back. */
+export function TimesNoted({ on }: Readonly<{ on: AfterRunOnScreen }>) {
+  const { workspace, figures, locale } = on;
+  return (
+    <ul className={styles.times}>
+      {figures.facts.hours.map(({ id, body }) => {
+        const words = `${elementName(body.element)}, ${minutesWords(body.minutes, locale)}`;
+        return (
+          <li key={id}>
+            {words}
+            <Button
+              kind="quiet"
+              spoken={`Take back: ${words}`}
+              onPress={() =>
+                void workspace.note('Take back a time', [{ kind: 'takeBack', body: { entryId: id } }])
+              }
+            >
+              Take back
+            </Button>
+          </li>
+        );
+      })}
+    </ul>
   );
 }
 
 // Helpers
 
 function cautionOf(minutes: number | null): string | undefined {
-  if (minutes === 0) return 'No time makes that work look free. Leave it out where it took none.';
-  return minutes !== null && minutes >= 480
-    ? 'That is a whole night. It lowers your pay an hour: check whether a clock was left running.'
-    : undefined;
+  if (minutes === 0) return timeTable.none;
+  if (minutes !== null && minutes > LONG_DAY_MINUTES) return timeTable.longDay;
+  return minutes !== null && minutes >= WHOLE_NIGHT_MINUTES ? timeTable.wholeNight : undefined;
 }

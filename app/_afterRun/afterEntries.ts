@@ -7,25 +7,34 @@ import type { Edit } from '@/lib/stored/prepareEdit';
 import type { RateTaken } from '@/shared/schemas/learnedEvents';
 import { setIn } from '@/shared/setIn';
 
-/** Writes a lesson into all its places, in one step with the entry that says so. */
-export function noteTakenOver(workspace: ReadyWorkspace, lesson: Lesson, name: string, day: string) {
-  const { edits, body } = takeOver(lesson, bodyIn(workspace), day);
-  return workspace.note(`Take over ${name}`, [{ kind: 'rateTaken', body }], edits.map(editOf));
+/** Writes lessons into all their places, in one step with the entries that say so. */
+export function noteTakenOver(
+  workspace: ReadyWorkspace,
+  lessons: readonly Lesson[],
+  name: string,
+  day: string,
+) {
+  const taken = lessons.map((lesson) => takeOver(lesson, bodyIn(workspace), day));
+  return workspace.note(
+    `Take over ${name}`,
+    taken.map(({ body }) => ({ kind: 'rateTaken', body })),
+    taken.flatMap(({ edits }) => edits.map(editOf)),
+  );
 }
 
-/** Puts every place of a lesson back as it was; those changed by hand since are left and counted. */
+/** Puts every place of what was taken over together back as it was; those changed by hand since are left and counted. */
 export function noteTakenBack(
   workspace: ReadyWorkspace,
-  entry: { readonly id: string; readonly body: RateTaken },
+  entries: readonly { readonly id: string; readonly body: RateTaken }[],
   name: string,
 ): { readonly left: number; readonly outcome: ReturnType<ReadyWorkspace['note']> } {
-  const { edits, left } = takeBack(entry.body, bodyIn(workspace));
+  const back = entries.map(({ body }) => takeBack(body, bodyIn(workspace)));
   const outcome = workspace.note(
     `Take back ${name}`,
-    [{ kind: 'takeBack', body: { entryId: entry.id } }],
-    edits.map(editOf),
+    entries.map(({ id }) => ({ kind: 'takeBack', body: { entryId: id } })),
+    back.flatMap(({ edits }) => edits.map(editOf)),
   );
-  return { left: left.length, outcome };
+  return { left: back.reduce((sum, { left }) => sum + left.length, 0), outcome };
 }
 
 // Helpers

@@ -2,15 +2,13 @@
 
 import { useMemo } from 'react';
 import { useToday } from '@/app/_clock/useToday';
-import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { foldLearned } from '@/lib/learning/foldLearned';
+import { useRunBook } from '@/app/_runBook/useRunBook';
 import type { LearnedRun } from '@/lib/learning/learnedFrom';
-import type { Lesson } from '@/lib/learning/lesson';
-import { type AnyRunNote, type RunFacts, runFacts } from '@/lib/making/runFacts';
+import type { RunFacts } from '@/lib/making/runFacts';
 import type { ClosedRun } from '@/lib/variances/acrossRuns';
 import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubles';
-import { newestPrices, paidForRun } from '@/lib/variances/pricesPaid';
+import { newestPrices, type PricePaid, paidForRun } from '@/lib/variances/pricesPaid';
 import { type RunResult, runResult } from '@/lib/variances/runResult';
 
 /** A run once it is made, as its screen has it. */
@@ -19,22 +17,22 @@ export interface AfterRunFigures {
   readonly today: string;
   /** Null where the run was begun without a standard. */
   readonly result: RunResult | null;
-  readonly lessons: readonly Lesson[];
   readonly troubles: readonly ActualTrouble[];
+  /** Every run with a standard, and its result. */
+  readonly learned: readonly LearnedRun[];
+  readonly prices: readonly PricePaid[];
   /** The first closed first, all of the currency of now. */
   readonly closed: readonly ClosedRun[];
+  /** All runs. */
+  readonly runs: readonly RunFacts[];
 }
 
-/** Folds what was noted of all runs that have a standard: one is looked at, all teach. */
+/** Results of all runs that have a standard: one is looked at, all teach. */
 export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunFigures | null {
-  const { runs, happened, papers, entries, workshop, jobs, blanks } = workspace;
-  const { runStandard } = papers;
-  const today = useToday();
-  const all = useMemo(() => {
-    const notes = happened.filter(isOfRuns);
-    return Object.entries(runs).map(([id, run]) => runFacts(id, run, notes, runStandard));
-  }, [runs, happened, runStandard]);
+  const { entries, workshop } = workspace;
   const { currency } = workshop;
+  const today = useToday();
+  const { runs, of } = useRunBook(workspace);
   const prices = useMemo(
     () =>
       newestPrices(
@@ -45,30 +43,15 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
     [entries.goodsIn, currency],
   );
   const learned = useMemo(
-    () => all.flatMap((facts) => learnedOf(facts, entries.goodsIn, entries.hours)),
-    [all, entries.goodsIn, entries.hours],
+    () => runs.flatMap((facts) => learnedOf(facts, entries.goodsIn, entries.hours)),
+    [runs, entries.goodsIn, entries.hours],
   );
-  const lessons = useMemo(
-    () =>
-      foldLearned({
-        runs: learned,
-        prices,
-        documents: {
-          workshop: { id: WORKSHOP_ID, body: workshop },
-          jobs: jobs.map(({ id, job }) => ({ id, body: job })),
-          blanks: Object.entries(blanks).map(([id, body]) => ({ id, body })),
-        },
-        taken: entries.rateTaken.map(({ body }) => body),
-        day: today,
-      }),
-    [learned, prices, workshop, jobs, blanks, entries.rateTaken, today],
-  );
-  const facts = all.find((one) => one.runId === runId);
-  if (facts === undefined) return null;
+  const facts = of(runId);
+  if (facts === null) return null;
   const result = learned.find((one) => one.runId === runId)?.result ?? null;
-  const troubles = result === null ? [] : actualTroubles(result, facts.hours);
-  const closed = closedOf(all, learned, currency);
-  return { facts, today, result, lessons, troubles, closed };
+  const troubles = result === null ? [] : actualTroubles(result, facts.hours, facts.pressings);
+  const closed = closedOf(runs, learned, currency);
+  return { facts, today, result, troubles, learned, prices, closed, runs };
 }
 
 // Helpers
@@ -103,10 +86,3 @@ function learnedOf(
   const result = runResult(standard, { facts, paid, orderHours });
   return [{ runId, standard: standard.body, facts, result }];
 }
-
-const kindsOfRuns: Readonly<Record<AnyRunNote['kind'], true>> = {
-  ...{ pressing: true, sheetsPrinted: true, blankFault: true, runStep: true, runActual: true },
-  ...{ hours: true, pressTest: true },
-};
-
-const isOfRuns = (one: { readonly kind: string }): one is AnyRunNote => Object.hasOwn(kindsOfRuns, one.kind);

@@ -4,6 +4,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { copiedJob } from '@/lib/drafts/copiedJob';
 import { freeName } from '@/lib/drafts/freeName';
 import { newJob } from '@/lib/drafts/newJob';
+import { measuredScrap } from '@/lib/learning/measuredScrap';
 import type { Job } from '@/shared/schemas/job';
 import { lastCopy } from './lastCopy';
 
@@ -14,7 +15,7 @@ interface JobMaking {
 }
 
 /** @returns how new jobs are made from a maker's documents, each as one step to undo. */
-export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): JobMaking {
+export function jobMaking({ workshop, blanks, jobs, edit, entries: noted }: ReadyWorkspace): JobMaking {
   const names = jobs.map(({ job }) => job.name);
   return {
     begin: () => {
@@ -30,6 +31,12 @@ export function jobMaking({ workshop, blanks, jobs, edit }: ReadyWorkspace): Job
         workshop,
         blank: first === undefined ? null : { id: first[0], body: first[1] },
         artworkId,
+        measuredScrap:
+          first &&
+          measuredScrap(
+            noted.rateTaken.map(({ body }) => body),
+            first[0],
+          ),
       });
       const outcome = edit(job.name, [
         { do: 'add', kind: 'artwork', id: artworkId, body: artwork },

@@ -1,6 +1,7 @@
 'use client';
 
 import { useState } from 'react';
+import { useNow } from '@/app/_clock/useNow';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
@@ -14,7 +15,6 @@ import { PressHead } from './PressHead';
 import { PressSheet } from './PressSheet';
 import { PressTold } from './PressTold';
 import { SparesPart } from './SparesPart';
-import { useNow } from './useNow';
 import { type FrozenStandard, usePressing } from './usePressing';
 import { VerdictPart } from './VerdictPart';
 

@@ -9,8 +9,8 @@ import { choicesOf } from '@/app/_order/notes/choicesOf';
 import { NoteFrame } from '@/app/_order/notes/NoteFrame';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import type { OpenForm } from '@/app/_order/notes/useOpenForm';
+import { elementNames } from '@/app/_words/elementNames';
 import { hoursQuestion } from '@/app/_words/year/entryWords';
-import { elementWords } from '@/app/_words/year/yearNames';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { type Hours, hoursSchema } from '@/shared/schemas/runEvents';
 import { z } from '@/shared/schemas/z';
@@ -30,7 +30,7 @@ const minuteLimits = numberLimits(hoursSchema, ['minutes']);
 export function HoursNote({ on, form, onDone, onLeave }: HoursNoteProps) {
   const { workspace } = on;
   const hours = useTypedNumber(form, 'hours');
-  const [element, setElement] = useTypedChoice(form, 'element', elementWords, 'office');
+  const [element, setElement] = useTypedChoice(form, 'element', elementNames, 'office');
   const [work, setWork] = useTyped(form, 'work', z.string(), WORKSHOP);
   const words = useTypedText(form, 'note');
   const { problem, note } = useNoting({ workspace }, form);
@@ -68,7 +68,7 @@ export function HoursNote({ on, form, onDone, onLeave }: HoursNoteProps) {
         <ChoiceField
           label="Doing what"
           value={element}
-          choices={choicesOf(elementWords)}
+          choices={choicesOf(elementNames)}
           onCommit={setElement}
         />
         <ChoiceField label="For what" value={chosen?.value ?? null} choices={choices} onCommit={setWork} />

@@ -3,7 +3,7 @@ import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { lineOfBlank } from './lineOfBlank';
 import { pressFor, usualPressKind } from './pressFor';
-import { printNames, startingPlacement } from './startingPlacement';
+import { type MeasuredScrap, printNames, startingPlacement } from './startingPlacement';
 import { startingRecipe } from './startingRecipe';
 import { FIRST_PIECES, typicalMix } from './typicalMix';
 
@@ -16,6 +16,8 @@ interface BlankChange {
   readonly workshop: Workshop;
   /** YYYY-MM-DD, the day typical figures are set. */
   readonly day: string;
+  /** Scrap that runs of the blank measured; else it is typical. */
+  readonly measuredScrap?: MeasuredScrap | undefined;
 }
 
 /**
@@ -105,7 +107,7 @@ function keptSizes(sizes: readonly string[] | null, { sizes: all }: Blank): stri
 
 /** As many prints as the new kind has places, each with its picture, its names kept where somebody gave them. */
 function otherKind(placements: readonly Placement[], job: Job, change: BlankChange): Placement[] {
-  const { to, workshop, day } = change;
+  const { to, workshop, day, measuredScrap } = change;
   const sheet = workshop.sheets.find(({ id }) => id === job.sheetId) ?? null;
   const printer = workshop.printers.find(({ id }) => id === job.printerId) ?? null;
   const made: Placement[] = [];
@@ -122,6 +124,7 @@ function otherKind(placements: readonly Placement[], job: Job, change: BlankChan
       printer,
       day,
       taken: made.map(({ position }) => position),
+      measuredScrap,
       // Of several presses that suit, the one in use stays.
       pressId: pressFor(
         to.body,

@@ -3,7 +3,7 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { otherTypicals } from '@/shared/tables/typicalRates';
-import { NONE, startingPlacement } from './startingPlacement';
+import { type MeasuredScrap, NONE, startingPlacement } from './startingPlacement';
 import { FIRST_PIECES, typicalMix } from './typicalMix';
 import { typicalsOf } from './typicalsOf';
 
@@ -20,6 +20,8 @@ interface NewJob {
   readonly artworkId: string;
   /** Machines chosen already; the workshop's first ones where left out. */
   readonly machines?: { readonly printerId: string; readonly sheetId: string; readonly pressId: string };
+  /** Scrap that runs of the blank measured; else it is typical. */
+  readonly measuredScrap?: MeasuredScrap | undefined;
 }
 
 /**
@@ -27,7 +29,7 @@ interface NewJob {
  *
  * @returns the job and the picture it prints, whose figures are typical
  */
-export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJob): {
+export function newJob({ name, day, workshop, blank, artworkId, machines, measuredScrap }: NewJob): {
   readonly job: Job;
   readonly artwork: Artwork;
 } {
@@ -80,6 +82,7 @@ export function newJob({ name, day, workshop, blank, artworkId, machines }: NewJ
               printer,
               day,
               pressId: machines?.pressId,
+              measuredScrap,
             }),
           ],
           askedPrice: null,

@@ -22,6 +22,9 @@ export const printNames: Readonly<Record<Position, string>> = {
   face: 'Print on its face',
 };
 
+/** Scrap that runs of a blank measured at a press and place; null where they taught none. */
+export type MeasuredScrap = (pressId: string, position: Position) => Placement['scrap'];
+
 /** Where a placement is to begin. */
 interface Beginning {
   readonly id: string;
@@ -37,7 +40,7 @@ interface Beginning {
   /** Places that other prints of the piece have. */
   readonly taken?: readonly Position[] | undefined;
   /** Scrap that runs of its blank measured, by press and place; else it is typical. */
-  readonly measuredScrap?: ((pressId: string, position: Position) => Placement['scrap']) | undefined;
+  readonly measuredScrap?: MeasuredScrap | undefined;
 }
 
 /** A print to begin with, made for its blank: place, size, press, recipe and minutes, all of them typical. */

@@ -6,6 +6,9 @@ import type { LearnedPlace } from './lesson';
 /** Measured figures are written to so many digits: beyond them they say nothing. */
 const DIGITS = 4;
 
+/** @returns a measured figure as far as it says something. */
+export const writtenFigure = (value: number): number => Number(value.toPrecision(DIGITS));
+
 interface Held {
   readonly kind: LearnedPlace['kind'];
   readonly id: string;
@@ -26,7 +29,7 @@ export function measuredPlace(
   day: string,
   origin: { readonly count: number } | 'yours',
 ): readonly LearnedPlace[] {
-  const figure = origin === 'yours' ? value : Number(value.toPrecision(DIGITS));
+  const figure = origin === 'yours' ? value : writtenFigure(value);
   if (before !== null && before.value === figure && (origin === 'yours' || before.count === origin.count))
     return [];
   const after =

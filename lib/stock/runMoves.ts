@@ -56,15 +56,18 @@ type RunUnsaid =
   | { readonly what: 'sheets'; readonly sheets: number }
   | { readonly what: 'ink'; readonly mL: number };
 
+/** What is to be booked of a run, and what is not. */
+export interface RunMoves {
+  readonly moves: readonly StockMove[];
+  readonly unsaid: readonly RunUnsaid[];
+}
+
 /**
  * What a run does to the stock: blanks used, spoiled or found faulty leave it, sheets and ink as well; finished pieces
  * that nobody waits for and seconds lie at home from then on. It is what the run moves in all less what was booked for
  * it already, so that a second device that closes it books its difference alone.
  */
-export function runMoves(done: RunDone): {
-  readonly moves: readonly StockMove[];
-  readonly unsaid: readonly RunUnsaid[];
-} {
+export function runMoves(done: RunDone): RunMoves {
   const { runId, pieces, told } = done;
   const blanks = blankMoves(done, told.blanks);
   const sheets = sheetMoves(done, told.sheets);

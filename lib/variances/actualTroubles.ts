@@ -1,8 +1,11 @@
-import type { Hours } from '@/shared/schemas/runEvents';
+import type { Hours, Pressing } from '@/shared/schemas/runEvents';
 import type { RunResult } from './runResult';
 
 /** Longer than this in one go is more likely a clock that was left running; from memory. */
-const WHOLE_NIGHT_MINUTES = 480;
+export const WHOLE_NIGHT_MINUTES = 480;
+
+/** More than this on one day is more likely a slip; from memory. */
+export const LONG_DAY_MINUTES = 960;
 
 /** What cannot be, or hardly, in what was noted of a run. It is kept and counted as noted. */
 export type ActualTrouble =
@@ -11,17 +14,24 @@ export type ActualTrouble =
   | { readonly what: 'moreCameThanStarted'; readonly came: number; readonly started: number }
   | { readonly what: 'otherCurrency'; readonly noted: string; readonly run: string }
   | { readonly what: 'noTime' | 'wholeNight'; readonly entryId: string; readonly minutes: number }
+  | { readonly what: 'longDay'; readonly day: string; readonly minutes: number }
+  | { readonly what: 'withoutCause'; readonly pieces: number }
   | { readonly what: 'noneUsed'; readonly of: 'blanks' | 'sheets' };
 
-/** @param hours entries in force of the run */
+/**
+ * @param hours entries in force of the run
+ * @param pressings in force, of the run
+ */
 export function actualTroubles(
   { made, actuals, currency }: Pick<RunResult, 'made' | 'actuals' | 'currency'>,
   hours: readonly { readonly id: string; readonly body: Hours }[],
+  pressings: readonly { readonly body: Pick<Pressing, 'result' | 'fault'> }[] = [],
 ): readonly ActualTrouble[] {
   const sum = (of: 'good' | 'seconds' | 'scrap' | 'started') =>
     (made ?? []).reduce((running, one) => running + one[of], 0);
   const came = sum('good') + sum('seconds') + sum('scrap');
   const used = actuals.blanks.quantity;
+  const withoutCause = pressings.filter(({ body }) => body.result === 'scrap' && body.fault === null).length;
   const isUsedTyped = actuals.blanks.quantityFrom === 'typed';
   return [
     ...(sum('scrap') > sum('started')
@@ -40,5 +50,17 @@ export function actualTroubles(
         return [{ what: 'wholeNight', entryId: id, minutes }];
       return [];
     }),
+    ...longDays(hours),
+    ...(withoutCause > 0 ? [{ what: 'withoutCause' as const, pieces: withoutCause }] : []),
   ];
+}
+
+// Helpers
+
+function longDays(hours: readonly { readonly body: Hours }[]): readonly ActualTrouble[] {
+  const days = new Map<string, number>();
+  for (const { body } of hours) days.set(body.day, (days.get(body.day) ?? 0) + body.minutes);
+  return [...days].flatMap(([day, minutes]) =>
+    minutes > LONG_DAY_MINUTES ? [{ what: 'longDay' as const, day, minutes }] : [],
+  );
 }

@@ -134,6 +134,8 @@ export const runStepSchema = z.strictObject({
       cause: z.enum(gapCauses),
       note: noteSchema,
     }),
+    /** After a print came out reversed: the mirror was looked at before the job's next print. */
+    z.strictObject({ what: z.literal('mirrorChecked'), jobId: idSchema }),
     z.strictObject({ what: z.literal('closed'), note: noteSchema }),
     z.strictObject({ what: z.literal('reopened') }),
   ]),

@@ -16,6 +16,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { blankChangeWords } from '@/app/_words/docket/blankChangeWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { jobWithBlank } from '@/lib/drafts/jobWithBlank';
+import { measuredScrap } from '@/lib/learning/measuredScrap';
 import { type Job, type Line, MOST_PLACEMENTS } from '@/shared/schemas/job';
 import styles from './LineEditor.module.css';
 import { LineMore, lineMoreFields } from './LineMore';
@@ -49,7 +50,13 @@ export function LineEditor({ line, index, folds, after }: LineEditorProps) {
   const takeBlank = (id: string) => {
     const body = blanks[id];
     if (body === undefined) return;
-    const change = { lineId: line.id, from: blanks[line.blankId], to: { id, body }, day: input.asOf };
+    const change = {
+      ...{ lineId: line.id, from: blanks[line.blankId], to: { id, body }, day: input.asOf },
+      measuredScrap: measuredScrap(
+        workspace.entries.rateTaken.map((entry) => entry.body),
+        id,
+      ),
+    };
     const moved = (job: Job) => jobWithBlank(job, { ...change, workshop: input.workshop });
     const after = moved(input.job).lines.find(({ id: lineId }) => lineId === line.id) ?? line;
     workspace.changeJob(jobId, blankChangeWords(line, after, change.from, formatter), moved);

@@ -12,6 +12,7 @@ import { freeName } from '@/lib/drafts/freeName';
 import { jobFacts } from '@/lib/drafts/jobFacts';
 import { newJob } from '@/lib/drafts/newJob';
 import { scaledJob } from '@/lib/drafts/scaledJob';
+import { measuredScrap } from '@/lib/learning/measuredScrap';
 import { mostEntries } from '@/shared/limits';
 import { orderSchema } from '@/shared/schemas/order';
 import styles from './Jobs.module.css';
@@ -40,6 +41,12 @@ export function AddJob({ on, book }: Readonly<{ on: OrderOnScreen; book: OrderBo
       ),
       ...{ day: today, workshop, artworkId },
       blank: blank === undefined ? null : { id: blank[0], body: blank[1] },
+      measuredScrap:
+        blank &&
+        measuredScrap(
+          workspace.entries.rateTaken.map(({ body }) => body),
+          blank[0],
+        ),
     });
     // As many as were asked for and no other job of the order makes.
     const made = on.jobs.reduce((sum, one) => sum + jobFacts(one.job).pieces, 0);

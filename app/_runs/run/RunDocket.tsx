@@ -24,6 +24,7 @@ import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
+import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
 import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
 import { laterParts } from './laterParts';
@@ -34,12 +35,14 @@ import { WhenSection } from './sections/WhenSection';
 type RunDocketProps = Readonly<{
   workspace: ReadyWorkspace;
   facts: RunFacts;
+  /** Of all runs. */
+  doubts: readonly MirrorDoubt[];
   /** Told what undo calls it. */
   onRemoved: (label: string) => void;
 }>;
 
 /** A run from top to bottom: what it comes to, then what is made, when, how fast, with what, and its sheet. */
-export function RunDocket({ workspace, facts, onRemoved }: RunDocketProps) {
+export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProps) {
   const on = useRunOnScreen(workspace, facts);
   const { run } = on;
   usePageName(`${run.name} · Pressminute`);
@@ -60,6 +63,13 @@ export function RunDocket({ workspace, facts, onRemoved }: RunDocketProps) {
       <ClockBehind clockBehind={workspace.clockBehind} />
       <AnswerMissing what="The clock could not be worked out" failure={on.failure} />
       <RunPlate on={on} />
+      {doubts.length > 0 && (
+        <LaterPart
+          part={laterParts.mirror}
+          what="What came out reversed"
+          props={{ workspace, facts, doubts, today: on.today }}
+        />
+      )}
       {on.troubles.length > 0 && (
         <LaterPart part={laterParts.troubles} what="What the run asks" props={{ on }} />
       )}

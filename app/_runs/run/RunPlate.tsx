@@ -51,6 +51,13 @@ export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {
         )}
       </div>
       <LaterPart part={laterParts.begin} what="Beginning the run" props={{ on }} />
+      {facts.isBegun && !facts.isClosed && (
+        <LaterPart
+          part={laterParts.clock}
+          what="The clock of the run"
+          props={{ workspace: on.workspace, runId: id, locale }}
+        />
+      )}
     </section>
   );
 }

@@ -1,12 +1,13 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { useRunBook } from '@/app/_runBook/useRunBook';
+import { mirrorDoubts } from '@/lib/pressing/mirrorDoubts';
 import { RunDocket } from './RunDocket';
 
 /** The run that the address names. */
@@ -23,7 +24,9 @@ type RunHereProps = Readonly<{ workspace: ReadyWorkspace; runId: string }>;
 
 function RunHere({ workspace, runId }: RunHereProps) {
   const [removed, setRemoved] = useState<string | null>(null);
-  const facts = useRunBook(workspace).of(runId);
+  const { runs, of } = useRunBook(workspace);
+  const facts = of(runId);
+  const doubts = useMemo(() => mirrorDoubts(runs), [runs]);
   const undoes = removed !== null && workspace.undoLabel === removed;
   return (
     <>
@@ -37,7 +40,7 @@ function RunHere({ workspace, runId }: RunHereProps) {
           back={{ href: '/making', words: 'To the runs' }}
         />
       ) : (
-        <RunDocket {...{ workspace, facts }} onRemoved={setRemoved} />
+        <RunDocket {...{ workspace, facts, doubts }} onRemoved={setRemoved} />
       )}
     </>
   );

@@ -3,6 +3,8 @@ import { lazy } from '@/app/_network/lazy';
 /** What stands further down or is folded away, fetched behind what is seen first. */
 export const laterParts = {
   troubles: lazy(() => import('./Troubles').then(({ Troubles }) => Troubles)),
+  mirror: lazy(() => import('@/app/_runBook/MirrorNote').then(({ MirrorNote }) => MirrorNote)),
+  clock: lazy(() => import('@/app/_runBook/RunClock').then(({ RunClock }) => RunClock)),
   begin: lazy(() => import('./BeginRun').then(({ BeginRun }) => BeginRun)),
   works: lazy(() => import('./sections/WorksFields').then(({ WorksFields }) => WorksFields)),
   sizes: lazy(() => import('./sections/SizeOrder').then(({ SizeOrder }) => SizeOrder)),

@@ -1,40 +1,19 @@
+import { elementNames } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
-import { minutesWords } from '@/app/_words/minutesWords';
-import { withCapital } from '@/app/_words/spelledNumber';
-import type { Lesson } from '@/lib/learning/lesson';
+import { hoursWords, minutesWords } from '@/app/_words/minutesWords';
+import type { RunFacts } from '@/lib/making/runFacts';
 import type { ActualTrouble } from '@/lib/variances/actualTroubles';
+import type { RunResult } from '@/lib/variances/runResult';
 import type { WorkElement } from '@/shared/schemas/runEvents';
 
-const elements: Readonly<Record<WorkElement, string>> = {
-  enquiry: 'enquiry and quote',
-  art: 'art',
-  proof: 'proof',
-  setUp: 'set-up',
-  sheets: 'sheets',
-  presses: 'pressing',
-  finish: 'finishing',
-  pack: 'packing',
-  cleanDown: 'cleaning down',
-  deliver: 'delivery',
-  buying: 'buying',
-  selling: 'selling',
-  office: 'office',
-  other: 'other work',
-  rest: 'all the rest, not told apart',
-};
-
-/** @returns what an element of work is called; one from a later build is called as it is kept. */
-export const elementWords = (element: string): string =>
-  Object.hasOwn(elements, element) ? withCapital(elements[element as WorkElement]) : element;
-
 /** What the maker may choose time for. */
-export const elementChoices = Object.entries(elements).map(([value, label]) => ({
+export const elementChoices = Object.entries(elementNames).map(([value, label]) => ({
   value: value as WorkElement,
-  label: withCapital(label),
+  label,
 }));
 
 /** What is wrong, what it causes, how to mend it. */
-export function troubleWords(trouble: ActualTrouble, locale: string): string {
+export function troubleWords(trouble: ActualTrouble, formatter: Formatter, locale: string): string {
   switch (trouble.what) {
     case 'moreLostThanStarted':
       return `${trouble.lost} pieces are noted as lost, but only ${trouble.started} went into the first press. The share of scrap is too high with them: take back what was noted twice.`;
@@ -48,6 +27,10 @@ export function troubleWords(trouble: ActualTrouble, locale: string): string {
       return 'A time of 0 min is noted. It makes that work look free: take it back, or type how long it took.';
     case 'wholeNight':
       return `The clock ran for ${minutesWords(trouble.minutes, locale)} in one go. It counts as work and lowers your pay an hour: take it back and type how long it took if it was left running.`;
+    case 'longDay':
+      return `${minutesWords(trouble.minutes, locale)} are noted on ${formatter.day(trouble.day)}. Nobody works so long: your pay an hour looks lower than it was. Take back what was noted twice, or note it on its own day.`;
+    case 'withoutCause':
+      return `${formatter.count(trouble.pieces, 'piece was', 'pieces were')} scrapped without a cause. What keeps going wrong stays hidden: name the causes at the press.`;
     case 'noneUsed':
       return `No ${trouble.of} are noted as used. The run looks cheaper than it was: correct how many there were.`;
     default:
@@ -63,44 +46,30 @@ export interface LessonNames {
   readonly place: (position: string) => string;
 }
 
-export function lessonName({ subject }: Pick<Lesson, 'subject'>, names: LessonNames): string {
-  switch (subject.of) {
-    case 'scrap':
-      return `Scrap, ${names.place(subject.position)} of ${names.blank(subject.blankId)}, ${names.press(subject.pressId)}`;
-    case 'blankFault':
-      return `Faulty ${names.blank(subject.blankId)}`;
-    case 'sheetReject':
-      return 'Sheets not pressed';
-    case 'blankPrice':
-      return `Price of ${names.blank(subject.blankId)}, ${subject.size}`;
-    case 'sheetPrice':
-      return `Price of ${names.sheet(subject.sheetId)}`;
-    case 'consumablePrice':
-      return 'Price of what is used up';
-    case 'minutes':
-      return subject.position === null
-        ? elementWords(subject.element)
-        : `${elementWords(subject.element)}, ${names.place(subject.position)}, minutes a piece`;
-    case 'ink':
-      return 'Ink of the last run';
-    case 'sizeMix':
-      return 'Mix of sizes';
-    default:
-      return subject satisfies never;
-  }
+/** “37 good, 4 scrapped, 8 h 24 min; closed Dec 7, 2026” */
+export function lineWords(
+  { steps, isClosed }: Pick<RunFacts, 'steps' | 'isClosed'>,
+  { made, actuals }: Pick<RunResult, 'made' | 'actuals'>,
+  formatter: Formatter,
+  locale: string,
+): string {
+  const sum = (of: 'good' | 'seconds' | 'scrap') => (made ?? []).reduce((all, one) => all + one[of], 0);
+  const seconds = sum('seconds');
+  const closedOn = steps.findLast(({ body }) => body.step.what === 'closed')?.body.day;
+  const time = hoursWords(actuals.labour.quantity, locale);
+  return [
+    [
+      made === null ? 'No piece is noted' : `${sum('good')} good, ${sum('scrap')} scrapped`,
+      ...(seconds > 0 ? [formatter.count(seconds, 'second')] : []),
+      actuals.labour.quantityFrom === 'standard' ? `${time} as planned, none noted` : time,
+    ].join(', '),
+    isClosed && closedOn !== undefined ? `closed ${formatter.day(closedOn)}` : 'not closed yet',
+  ].join('; ');
 }
 
-/** “4.1 % measured, 3.5 % assumed; 2 in 41, most likely under 6.9 %” */
-export function lessonWords(lesson: Lesson, formatter: Formatter): string {
-  const { unit, standard, measured, observations, spread, upper, seen } = lesson;
-  const written = (value: number): string => {
-    if (unit === 'share') return `${formatter.number(value * 100, 2)} %`;
-    return unit === 'money' ? formatter.money(value) : `${formatter.number(value, 2)} ${unit}`;
-  };
-  if (unit === 'money') return `${written(measured)} was paid, ${written(standard)} is reckoned with.`;
-  const of =
-    unit === 'share'
-      ? `${seen ?? 0} in ${observations}; with 90 % no more than ${written(upper ?? 0)}`
-      : `${formatter.count(observations, 'run')}${spread === null ? '' : `, spread ${written(spread)}`}`;
-  return `${written(measured)} measured, ${written(standard)} assumed (${of}).`;
-}
+/** What is asked of a time that is hardly so. */
+export const timeTable = {
+  none: 'No time makes that work look free. Leave it out where it took none.',
+  wholeNight: 'That is a whole night. It lowers your pay an hour: check whether a clock was left running.',
+  longDay: 'Nobody works more than 16 h in one go. It lowers your pay an hour: note each day on its own.',
+} as const;

@@ -1,4 +1,11 @@
+import type { Formatter } from '@/app/_words/formatter';
+import { hoursWords } from '@/app/_words/minutesWords';
+import { faultNames } from '@/app/_words/press/faultWords';
+import { goodsFaultWords } from '@/app/_words/supply/deliveryWords';
+import type { LossGroup } from '@/lib/variances/largestLosses';
+import type { LostBlanks } from '@/lib/variances/lostBlanks';
 import type { ActualFrom } from '@/lib/variances/runActuals';
+import type { BridgeBar } from '@/lib/variances/runResult';
 import type { GapLine } from '@/shared/schemas/runEvents';
 import type { GapCause, GoodsFault, PressFault } from '@/shared/tables/faults';
 
@@ -33,28 +40,43 @@ export const causeWords: Readonly<Record<GapCause, string>> = {
   other: 'Other',
 };
 
-/** Why blanks went, as counted. */
-export const lostWords: Readonly<Record<PressFault | GoodsFault, string>> = {
-  pale: 'pale',
-  patchy: 'patchy',
-  scorched: 'scorched',
-  blurred: 'blurred',
-  ghost: 'ghost',
-  specks: 'specks',
-  steam: 'steam spots',
-  pressLines: 'press lines',
-  bands: 'bands',
-  reversed: 'reversed',
-  shade: 'wrong shade',
-  crooked: 'crooked',
-  hole: 'hole',
-  stain: 'stain',
-  coating: 'coating',
-  seam: 'seam',
-  label: 'label',
-  wrongSize: 'wrong size',
-  wrongColour: 'wrong colour',
-  other: 'other fault',
+/** @returns why blanks went, as counted: “2 ghost, 1 not accounted for” */
+export const lostWords = (lost: readonly LostBlanks[]): string =>
+  lost
+    .map(({ at, fault, pieces }) => {
+      if (at === 'unknown') return `${pieces} not accounted for`;
+      return `${pieces} ${fault === null ? 'without a cause' : faultName(fault)}`;
+    })
+    .join(', ');
+
+/** What a row of the bridge is called: its line, and which way it went. */
+export function barWords({ line, minor, from, to }: BridgeBar, formatter: Formatter, locale: string): string {
+  const name = gapWords[line];
+  const more = (amount: string) => `${name}, ${amount} ${to > from ? 'more' : 'fewer'}`;
+  switch (line) {
+    case 'blanksPrice':
+    case 'paperPrice':
+      return `${name}, ${minor < 0 ? 'dearer' : 'cheaper'}`;
+    case 'blanksUsage':
+    case 'paperUsage':
+      return more(formatter.number(Math.abs(to - from), 1));
+    case 'inkUsage':
+      return `${name}, ${formatter.number(Math.abs(to - from), 1)} mL ${to > from ? 'more' : 'less'}`;
+    case 'labour':
+      return `${name}, ${hoursWords(Math.abs(to - from), locale)} ${to > from ? 'more' : 'less'}`;
+    default:
+      return name;
+  }
+}
+
+export const lossWords: Readonly<Record<LossGroup, string>> = {
+  blanks: 'Blanks',
+  paper: 'Paper',
+  ink: 'Ink',
+  labour: 'Your time',
+  overhead: 'Overhead',
+  income: 'Fewer good pieces and less income',
+  rest: 'Freight, fees and the rest',
 };
 
 /** Whence the actual figure comes. */
@@ -64,3 +86,10 @@ export const fromWords: Readonly<Record<ActualFrom, string>> = {
   goodsIn: 'by the delivery',
   standard: 'not noted, taken as planned',
 };
+
+// Helpers
+
+const isPressFault = (fault: PressFault | GoodsFault): fault is PressFault => fault in faultNames;
+
+const faultName = (fault: PressFault | GoodsFault): string =>
+  isPressFault(fault) ? faultNames[fault].toLowerCase() : goodsFaultWords[fault];

@@ -1,28 +1,9 @@
 import { dayFormat } from '@/app/_words/dayFormat';
+import { elementNames } from '@/app/_words/elementNames';
 import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import type { HourRow } from '@/lib/year/hourRows';
 import type { YearRow } from '@/lib/year/yearRow';
 import { yearSpan } from '@/lib/year/yearSpan';
-import type { WorkElement } from '@/shared/schemas/runEvents';
-
-/** What somebody was doing. */
-export const elementWords: Readonly<Record<WorkElement, string>> = {
-  enquiry: 'Enquiries and messages',
-  art: 'Artwork',
-  proof: 'Proofs',
-  setUp: 'Setting up',
-  sheets: 'Printing sheets',
-  presses: 'Pressing',
-  finish: 'Finishing',
-  pack: 'Packing',
-  cleanDown: 'Cleaning up',
-  deliver: 'Delivering',
-  buying: 'Buying',
-  selling: 'Selling',
-  office: 'Office and books',
-  rest: 'All of it together',
-  other: 'Something else',
-};
 
 const moneyKinds = {
   payment: 'Payment',
@@ -38,7 +19,7 @@ const moneyKinds = {
 /** @returns what a row of the year is called. */
 export function rowKindWords(row: YearRow | HourRow): string {
   if ('minutes' in row)
-    return row.element === null ? 'Hours' : `Hours, ${elementWords[row.element].toLowerCase()}`;
+    return row.element === null ? 'Hours' : `Hours, ${elementNames[row.element].toLowerCase()}`;
   return row.flow === 'expense' ? expenseWords[row.kind] : moneyKinds[row.kind];
 }
 

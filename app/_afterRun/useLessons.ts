@@ -1,0 +1,23 @@
+import { useMemo } from 'react';
+import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
+import { foldLearned } from '@/lib/learning/foldLearned';
+import { type SortedLessons, sortedLessons } from '@/lib/learning/sortedLessons';
+import type { AfterRunOnScreen } from './afterRunOnScreen';
+
+/** What all runs and deliveries teach. */
+export function useLessons({ workspace, figures }: AfterRunOnScreen): SortedLessons {
+  const { workshop, jobs, blanks, entries } = workspace;
+  const { learned, prices, today } = figures;
+  return useMemo(() => {
+    const taken = entries.rateTaken.map(({ body }) => body);
+    const lessons = foldLearned({
+      ...{ runs: learned, prices, taken, day: today },
+      documents: {
+        workshop: { id: WORKSHOP_ID, body: workshop },
+        jobs: jobs.map(({ id, job }) => ({ id, body: job })),
+        blanks: Object.entries(blanks).map(([id, body]) => ({ id, body })),
+      },
+    });
+    return sortedLessons(lessons, taken);
+  }, [learned, prices, workshop, jobs, blanks, entries.rateTaken, today]);
+}

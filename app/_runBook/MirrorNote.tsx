@@ -1,0 +1,44 @@
+import { Button } from '@/app/_controls/Button';
+import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { mirrorTable, mirrorWords } from '@/app/_words/making/runs/mirrorWords';
+import type { RunFacts } from '@/lib/making/runFacts';
+import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
+import styles from './MirrorNote.module.css';
+
+type MirrorNoteProps = Readonly<{
+  workspace: Pick<ReadyWorkspace, 'note' | 'jobs'>;
+  facts: Pick<RunFacts, 'runId' | 'run' | 'standard'>;
+  today: string;
+  /** Of all runs; those of this one's jobs are told. */
+  doubts: readonly MirrorDoubt[];
+}>;
+
+/** Prints of these jobs came out reversed: the mirror is to be looked at before the next one, until the maker says it was. */
+export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps) {
+  const { runId, run, standard } = facts;
+  const own = doubts.filter(({ jobId }) => run.works.some((work) => work.jobId === jobId));
+  return own.map(({ jobId, pieces }) => {
+    const name = workspace.jobs.find(({ id }) => id === jobId)?.job.name ?? mirrorTable.gone;
+    return (
+      <div key={jobId} className={styles.note}>
+        <p>{mirrorWords(name, pieces)}</p>
+        <Button
+          spoken={`${mirrorTable.checked}: ${name}`}
+          onPress={() =>
+            void workspace.note(mirrorTable.checked, [
+              {
+                kind: 'runStep',
+                body: {
+                  ...{ runId, standardId: standard?.id ?? null, day: today },
+                  step: { what: 'mirrorChecked', jobId },
+                },
+              },
+            ])
+          }
+        >
+          {mirrorTable.checked}
+        </Button>
+      </div>
+    );
+  });
+}

@@ -1,0 +1,40 @@
+/** What is asked of what a run took. */
+export const actualWords = {
+  noted: 'What the run took',
+  forms: {
+    blanks: 'Blanks used',
+    sheets: 'Sheets used',
+    ink: 'Ink used',
+    money: 'Freight, fees, income',
+  },
+  used: { blanks: 'Blanks used', sheets: 'Sheets used', ink: 'Ink' },
+  amounts: {
+    blanksAmount: 'Paid for those blanks',
+    sheetsAmount: 'Paid for those sheets',
+    freight: 'Freight',
+    otherCost: 'Packaging, drive and the rest',
+    fees: 'Fees',
+    reprints: 'Reprints',
+    revenue: 'Brought in, without tax',
+  },
+  missing: {
+    blanks: 'How many blanks that was for is missing.',
+    sheets: 'How many sheets that was for is missing.',
+    all: 'Nothing is typed yet.',
+  },
+} as const;
+
+/** Closing a run, and its stock. */
+export const closeTable = {
+  close: 'Close the run',
+  reopen: 'Open the run again',
+  book: 'Book it in stock',
+  withStock: 'Book what it moved in stock as well',
+  open: 'What it moved in stock is not booked yet.',
+  rest: 'Since it was booked, what was noted of the run changed: only the difference is booked.',
+  booked: 'Its stock is booked.',
+  fold: 'What it moves in stock',
+  nothing: 'Nothing to book: no piece, sheet or ink is noted, or all of it is booked.',
+  stock: 'To the stock',
+  gone: { blank: 'A blank no longer here', sheet: 'A paper no longer here' },
+} as const;

@@ -1,0 +1,100 @@
+import { elementName } from '@/app/_words/elementNames';
+import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
+import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
+import type { Lesson } from '@/lib/learning/lesson';
+import type { SortedLessons } from '@/lib/learning/sortedLessons';
+import type { LearnedSubject } from '@/shared/schemas/learnedEvents';
+
+/** Names of what a lesson is about, as the documents have them. */
+export interface LessonNames {
+  readonly blank: (id: string) => string;
+  readonly press: (id: string) => string;
+  readonly sheet: (id: string) => string;
+  readonly place: (position: string) => string;
+}
+
+/** @returns what a lesson is called; sizes of one blank that are told together go by the blank */
+export function lessonName(subject: LearnedSubject, names: LessonNames): string {
+  switch (subject.of) {
+    case 'scrap':
+      return `Scrap, ${names.place(subject.position)} of ${names.blank(subject.blankId)}, ${names.press(subject.pressId)}`;
+    case 'blankFault':
+      return `Faulty ${names.blank(subject.blankId)}`;
+    case 'sheetReject':
+      return 'Sheets not pressed';
+    case 'blankPrice':
+      return `Price of ${names.blank(subject.blankId)}`;
+    case 'sheetPrice':
+      return `Price of ${names.sheet(subject.sheetId)}`;
+    case 'consumablePrice':
+      return 'Price of what is used up';
+    case 'minutes':
+      return subject.position === null
+        ? elementName(subject.element)
+        : `${elementName(subject.element)}, ${names.place(subject.position)}, minutes a piece`;
+    case 'ink':
+      return 'Ink of the last run';
+    case 'sizeMix':
+      return 'Mix of sizes';
+    default:
+      return subject satisfies never;
+  }
+}
+
+/** “S, M, L and XL 4.60 is now 4.72 USD; 2XL 6.10 is now 6.22 USD”, sizes that moved alike together. */
+export function paidWords(lessons: readonly Lesson[], formatter: Formatter): string {
+  const alike = new Map<string, string[]>();
+  for (const { subject, standard, measured } of lessons) {
+    const moved = `${formatter.money(standard)} is now ${formatter.money(measured)}`;
+    const size = subject.of === 'blankPrice' ? [subject.size] : [];
+    alike.set(moved, [...(alike.get(moved) ?? []), ...size]);
+  }
+  return [...alike]
+    .map(([moved, sizes]) => (sizes.length === 0 ? moved : `${listed(sizes)}: ${moved}`))
+    .join('; ');
+}
+
+/** “4.12 %, 3.5 % was assumed; 2 in 41, with 90 % no more than 6.91 %.” */
+export function movedWords(lesson: Lesson, formatter: Formatter): string {
+  const { unit, standard, measured, observations, spread, upper, seen } = lesson;
+  const written = (value: number): string =>
+    unit === 'share' ? `${formatter.number(value * 100, 2)} %` : `${formatter.number(value, 2)} ${unit}`;
+  const spreads = spread === null ? '' : `, spread ${written(spread)}`;
+  const of =
+    unit === 'share'
+      ? `${seen ?? 0} in ${observations}, with 90 % no more than ${written(upper ?? 0)}${spreads}`
+      : `${formatter.count(observations, 'time')} noted${spreads}`;
+  return `${written(measured)}, ${written(standard)} was assumed; ${of}.`;
+}
+
+/** “Two prices change; five figures are watched”. */
+export function lessonsAnswer({ paid, moved, same }: SortedLessons): {
+  readonly key: string;
+  readonly after: string;
+} {
+  const many = (count: number, one: string, more: string) =>
+    count === 1 ? `one ${one}` : `${spelledNumber(count)} ${more}`;
+  const changes = many(paid.length, 'price changes', 'prices change');
+  const watched = many(moved.length, 'figure is watched', 'figures are watched');
+  if (paid.length > 0) return { key: withCapital(changes), after: moved.length > 0 ? `; ${watched}` : '' };
+  if (moved.length > 0) return { key: withCapital(watched), after: '; no price changes' };
+  return { key: same.length > 0 ? 'Nothing changes' : 'Nothing yet', after: '' };
+}
+
+/** What the section of lessons says that hangs on no figure. */
+export const lessonTable = {
+  heading: 'What runs teach',
+  nothing: 'Note pieces, times and what things cost.',
+  take: 'Take it over',
+  back: 'Take back',
+  onlyWatched: 'Watched only: no open job or rate holds it.',
+  same: (figures: string) => `${figures} as assumed`,
+  taken: (day: string, places: string) => `Taken over ${day}, in ${places}.`,
+  older: (count: number) => `Taken over before (${count})`,
+  gone: {
+    blank: 'a blank no longer here',
+    press: 'a press no longer here',
+    sheet: 'a paper no longer here',
+  },
+} as const;
