@@ -4,6 +4,7 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { PageHead } from '@/app/_controls/PageHead';
 import { saveBytes } from '@/app/_files/saveBytes';
+import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { lineWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
 import { causeWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
@@ -38,6 +39,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   return (
     <>
       <PageHead title={`${run.name}, after the run`} line={lineWords(facts, result, formatter, locale)} />
+      <ClockBehind clockBehind={workspace.clockBehind} />
       <AfterRunHead {...{ result, formatter, locale }} />
       {troubles.map((trouble) => (
         <p key={JSON.stringify(trouble)} className={styles.trouble}>

@@ -80,6 +80,7 @@ export function LessonsSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
               <p className={styles.quiet}>{lessonTable.onlyWatched}</p>
             ) : (
               <Button
+                kind="quiet"
                 spoken={`${lessonTable.take}: ${nameOf(lesson)}`}
                 onPress={() => takeOver([lesson], nameOf(lesson))}
               >

@@ -17,7 +17,7 @@ type MirrorNoteProps = Readonly<{
 export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps) {
   const { runId, run, standard } = facts;
   const own = doubts.filter(({ jobId }) => run.works.some((work) => work.jobId === jobId));
-  return own.map(({ jobId, pieces }) => {
+  return own.map(({ jobId, pieces, reversed }) => {
     const name = workspace.jobs.find(({ id }) => id === jobId)?.job.name ?? mirrorTable.gone;
     return (
       <div key={jobId} className={styles.note}>
@@ -30,7 +30,7 @@ export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps)
                 kind: 'runStep',
                 body: {
                   ...{ runId, standardId: standard?.id ?? null, day: today },
-                  step: { what: 'mirrorChecked', jobId },
+                  step: { what: 'mirrorChecked', jobId, reversed },
                 },
               },
             ])

@@ -18,7 +18,7 @@ export interface MadeSize {
 }
 
 /**
- * What came of the sizes of a run, by its presses.
+ * What came of the sizes of a run, by its presses; as at the press, one the standard does not name counts nowhere.
  *
  * @returns null where nobody noted a piece: nothing is known of what came good
  */
@@ -29,9 +29,11 @@ export function goodMade(
   if (pressings.length === 0) return null;
   return works.flatMap(({ jobId, lines }) =>
     lines.flatMap(({ lineId, sizes, placements }) => {
-      const first = placements[0]?.placementId;
-      const last = placements.at(-1)?.placementId;
-      const ofLine = pressings.filter((one) => one.jobId === jobId && one.lineId === lineId);
+      const named = placements.map(({ placementId }) => placementId);
+      const [first, last] = [named[0], named.at(-1)];
+      const ofLine = pressings.filter(
+        (one) => one.jobId === jobId && one.lineId === lineId && named.includes(one.placementId),
+      );
       return sizes.map(({ size, wanted }): MadeSize => {
         const own = ofLine.filter((one) => one.size === size);
         const out = own.filter(({ placementId }) => placementId === last);

@@ -134,8 +134,11 @@ export const runStepSchema = z.strictObject({
       cause: z.enum(gapCauses),
       note: noteSchema,
     }),
-    /** After a print came out reversed: the mirror was looked at before the job's next print. */
-    z.strictObject({ what: z.literal('mirrorChecked'), jobId: idSchema }),
+    /**
+     * The mirror of a job was looked at after prints came out reversed: so many were noted by then, whatever any clock
+     * says.
+     */
+    z.strictObject({ what: z.literal('mirrorChecked'), jobId: idSchema, reversed: piecesSchema }),
     z.strictObject({ what: z.literal('closed'), note: noteSchema }),
     z.strictObject({ what: z.literal('reopened') }),
   ]),

@@ -1,5 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
-import { hoursWords } from '@/app/_words/minutesWords';
+import { minutesWords } from '@/app/_words/minutesWords';
 import { faultNames } from '@/app/_words/press/faultWords';
 import { goodsFaultWords } from '@/app/_words/supply/deliveryWords';
 import type { LossGroup } from '@/lib/variances/largestLosses';
@@ -63,7 +63,7 @@ export function barWords({ line, minor, from, to }: BridgeBar, formatter: Format
     case 'inkUsage':
       return `${name}, ${formatter.number(Math.abs(to - from), 1)} mL ${to > from ? 'more' : 'less'}`;
     case 'labour':
-      return `${name}, ${hoursWords(Math.abs(to - from), locale)} ${to > from ? 'more' : 'less'}`;
+      return `${name}, ${minutesWords(Math.round(Math.abs(to - from) * 60), locale)} ${to > from ? 'more' : 'less'}`;
     default:
       return name;
   }

@@ -64,7 +64,7 @@ export function movedWords(lesson: Lesson, formatter: Formatter): string {
   const of =
     unit === 'share'
       ? `${seen ?? 0} in ${observations}, with 90 % no more than ${written(upper ?? 0)}${spreads}`
-      : `${formatter.count(observations, 'time')} noted${spreads}`;
+      : `${formatter.count(observations, 'run')}${spreads}`;
   return `${written(measured)}, ${written(standard)} was assumed; ${of}.`;
 }
 

@@ -7,7 +7,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { AfterRunScreen } from '@/app/_afterRun/AfterRunScreen';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import { runSchema } from '@/shared/schemas/run';
-import { bodyOf, enter, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
 import { clubFacts, clubStandard } from '@/tests/fixtures/clubStandard';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
@@ -45,7 +45,14 @@ async function makeRun(): Promise<void> {
 }
 
 const row = (name: string) => screen.getByRole('row', { name: new RegExp(`^${name}`) });
-const press = (name: RegExp) => userEvent.click(screen.getByRole('button', { name }));
+const press = async (name: RegExp) => userEvent.click(await screen.findByRole('button', { name }));
+const section = (name: string) => screen.findByRole('region', { name });
+const entries = () => screenStore().getState().entries;
+const steps = () => entries().runStep.map(({ body }) => body.step);
+const stockOf = (kind: string) =>
+  entries()
+    .stockMove.filter(({ body }) => body.item.kind === kind)
+    .reduce((sum, { body }) => sum + body.quantity, 0);
 
 describe('after the run', () => {
   it('says what an hour paid and goes from the profit quoted to what came', async () => {
@@ -56,62 +63,173 @@ describe('after the run', () => {
     expect(row('Profit as quoted')).toHaveTextContent('288.37');
     expect(row('Blanks used')).toHaveTextContent('−7.15');
     expect(row('Blanks used')).toHaveTextContent('2 ghost, 1 specks, 1 reversed');
-    expect(row('Your time')).toHaveTextContent('−15.52');
+    // 8.40 h for 7.538 planned: 52 min.
+    expect(row('Your time, 52 min more')).toHaveTextContent('−15.52');
+    expect(row('Price of blanks, dearer')).toHaveTextContent('−4.93');
     expect(row('Profit as it came')).toHaveTextContent('254.44');
-    expect(screen.getByText(/^Bars torn off: the scale begins at/)).toBeVisible();
-    expect(screen.getByText(/came out reversed/)).toBeVisible();
+    expect(screen.getByText(/^bars torn off: the scale begins at/)).toBeVisible();
+    // 4.93 and 7.15 of blanks are told together.
+    expect(await section('Where 33.93 USD went')).toHaveTextContent('Your time took 15.52; blanks 12.08');
   });
 
-  it('takes a measured figure over and back again, to the last bit', async () => {
+  it('leads back to the run and to the other places of the making', async () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);
-    const before = canonicalText(bodyOf('blank', 'white-shirt'));
-    await press(/^Take it over: Price of .*, S$/);
-    expect(bodyOf('blank', 'white-shirt').sizes[0]?.price).toMatchObject({ value: 4.72, origin: 'yours' });
-    await press(/^Take back: Price of .*, S$/);
-    await eventually(() => expect(canonicalText(bodyOf('blank', 'white-shirt'))).toBe(before));
-    expect(screenStore().getState().entries.rateTaken).toEqual([]);
+    expect(screen.getByRole('link', { name: /The run: Club shirts$/ })).toHaveAttribute(
+      'href',
+      '/making/run',
+    );
+    expect(within(screen.getByRole('navigation', { name: 'Making' })).getByText('Stock')).toBeVisible();
   });
 
-  it('keeps the cause of a gap, and closes the run', async () => {
+  it('says in one line what it took, with the fields folded', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    // Freight, packaging, fees and income nobody noted.
+    expect(await section('What it took')).toHaveTextContent(
+      '41 blanks, 58 sheets, 44 mL, 8 h 24 min; 4 figures as planned',
+    );
+    expect(screen.queryByRole('textbox')).toBeNull();
+  });
+
+  it('keeps the cause of a gap', async () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);
     await userEvent.selectOptions(within(row('Your time')).getByRole('combobox'), 'Interruptions');
-    await press(/^Close the run$/);
-    expect(
-      screenStore()
-        .getState()
-        .entries.runStep.map(({ body }) => body.step),
-    ).toMatchObject([{ what: 'cause', line: 'labour', cause: 'interruption' }, { what: 'closed' }]);
-    expect(screen.getByRole('button', { name: 'Open the run again' })).toBeVisible();
+    expect(steps()).toMatchObject([{ what: 'cause', line: 'labour', cause: 'interruption' }]);
   });
 
   it('tells of a whole night, and keeps what was typed', async () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);
+    await press(/^Time worked$/);
     const form = screen.getByRole('form', { name: 'Time worked' });
-    await userEvent.selectOptions(within(form).getByRole('combobox'), 'Set-up');
-    await userEvent.type(within(form).getByRole('textbox', { name: /^Time/ }), '600');
+    await userEvent.selectOptions(within(form).getByRole('combobox'), 'Setting up');
+    const time = within(form).getByRole('textbox', { name: /^Time/ });
+    await userEvent.type(time, '961');
+    await userEvent.tab();
+    expect(within(form).getByText(/^Nobody works more than 16 h/)).toBeVisible();
+    await userEvent.clear(time);
+    await userEvent.type(time, '600');
     await userEvent.tab();
     expect(within(form).getByText(/^That is a whole night/)).toBeVisible();
     await press(/^Note the time$/);
-    expect(screenStore().getState().entries.hours.at(-1)?.body).toMatchObject({
-      minutes: 600,
-      element: 'setUp',
-    });
+    expect(entries().hours.at(-1)?.body).toMatchObject({ minutes: 600, element: 'setUp' });
   });
 
-  it('refuses an amount of no blanks', async () => {
+  it('refuses an amount of no blanks, and fewer than none', async () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);
+    await press(/^Blanks used$/);
     await userEvent.type(screen.getByRole('textbox', { name: /^Paid for those blanks/ }), '200');
     await userEvent.tab();
     expect(screen.getByRole('button', { name: /^Note it/ })).toHaveAttribute('aria-disabled', 'true');
+    const used = screen.getByRole('textbox', { name: /^Blanks used/ });
+    await userEvent.type(used, '-3');
+    await userEvent.tab();
+    expect(used).toHaveAttribute('aria-invalid', 'true');
+    expect(used).toHaveValue('-3');
   });
 
   it('says so where there is no such run', async () => {
     await act(() => screenStore().open());
     await enter(<AfterRunScreen runId="none" />);
     expect(screen.getByRole('heading', { level: 1, name: /run is not here/ })).toBeVisible();
+  });
+});
+
+describe('what runs teach', () => {
+  it('takes all sizes of a blank over by one button and back by one tap, to the last bit', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await section('What runs teach')).toHaveTextContent(/^3?What runs teachTwo prices change/);
+    const before = canonicalText(bodyOf('blank', 'white-shirt'));
+    await press(/^Take it over: Price of White shirt.*$/);
+    expect(bodyOf('blank', 'white-shirt').sizes.map(({ price }) => price?.origin)).toEqual(
+      Array.from({ length: 6 }, () => 'yours'),
+    );
+    // 0.12 dearer each: 4.95 for 4.83.
+    expect(bodyOf('blank', 'white-shirt').sizes[0]?.price?.value).toBe(4.72);
+    expect(entries().rateTaken).toHaveLength(6);
+    await press(/^Take back: Price of White shirt.*$/);
+    await eventually(() => expect(canonicalText(bodyOf('blank', 'white-shirt'))).toBe(before));
+    expect(entries().rateTaken).toEqual([]);
+  });
+
+  it('undoes a blank with all its sizes as one step', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    const before = canonicalText(bodyOf('blank', 'white-shirt'));
+    await press(/^Take it over: Price of White shirt.*$/);
+    await undo();
+    expect(canonicalText(bodyOf('blank', 'white-shirt'))).toBe(before);
+    expect(entries().rateTaken).toEqual([]);
+  });
+
+  it('asks for the mirror after a reversed print until the maker says it was checked', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await screen.findByText(/one print came out reversed/)).toBeVisible();
+    await press(/^The mirror was checked/);
+    await eventually(() => expect(screen.queryByText(/came out reversed/)).toBeNull());
+    expect(steps()).toMatchObject([{ what: 'mirrorChecked', jobId: 'club' }]);
+  });
+});
+
+describe('closing', () => {
+  it('shows what it moves in stock and books it in the same step', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^What it moves in stock/);
+    expect(screen.getByText('White shirt, 100 % polyester, M: 2 spoiled')).toBeVisible();
+    expect(screen.getByText(/^44 mL of ink, of channels nobody noted/)).toBeVisible();
+    await press(/^Close the run$/);
+    expect(steps().map(({ what }) => what)).toEqual(['closed']);
+    expect(stockOf('blank')).toBe(-41);
+    expect(stockOf('paper')).toBe(-58);
+    await undo();
+    expect([steps(), entries().stockMove]).toEqual([[], []]);
+  });
+
+  it('books the exact difference alone on a second close', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Close the run$/);
+    await press(/^Open the run again$/);
+    await press(/^Sheets used$/);
+    await userEvent.type(screen.getByRole('textbox', { name: /^Sheets used/ }), '60');
+    await press(/^Note it$/);
+    expect(screen.getByText(/only the difference is booked/)).toBeVisible();
+    await press(/^Close the run$/);
+    expect(entries().stockMove.at(-1)?.body.quantity).toBe(-2);
+    expect([stockOf('blank'), stockOf('paper')]).toEqual([-41, -60]);
+  });
+
+  it('leaves the stock alone where the maker says so, and offers it still', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await userEvent.click(await screen.findByRole('checkbox', { name: /^Book what it moved/ }));
+    await press(/^Close the run$/);
+    expect(entries().stockMove).toEqual([]);
+    await press(/^Book it in stock$/);
+    expect(stockOf('blank')).toBe(-41);
+    expect(screen.queryByRole('button', { name: 'Book it in stock' })).toBeNull();
+    expect(screen.getByText('Its stock is booked.')).toBeVisible();
+  });
+});
+
+describe('over all runs', () => {
+  it('has price quoted, as made and the money that came side by side', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Close the run$/);
+    const table = await screen.findByRole('table', { name: /^Closed runs: quoted, made and paid/ });
+    const cells = within(table)
+      .getAllByRole('cell')
+      .map(({ textContent }) => textContent);
+    expect(cells).toEqual(['711.50', '711.50', 'no order', '288.37', '254.44', '56.26', '48.29']);
+    expect(await section('Over all runs')).toHaveTextContent(
+      '48.29 USD an hour over 1 run; 56.26 USD quoted',
+    );
   });
 });
