@@ -6,6 +6,7 @@ import { CheckField } from '@/app/_fields/CheckField';
 import { closeTable } from '@/app/_words/afterRun/actualWords';
 import { stockMoveWords, unsaidWords } from '@/app/_words/afterRun/tookWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
+import type { RunFacts } from '@/lib/making/runFacts';
 import { type RunMoves, runMoves } from '@/lib/stock/runMoves';
 import { runDone } from '@/lib/variances/runDone';
 import styles from './AfterRun.module.css';
@@ -37,8 +38,9 @@ export function CloseRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
               body: stepBody(on, step === 'closed' ? { what: step, note: '' } : { what: step }),
             },
           ];
+    const undone = step === 'reopened' ? closedAhead(facts) : [];
     const booked = isBooked ? moves.map((body) => ({ kind: 'stockMove' as const, body })) : [];
-    const outcome = workspace.note(label, [...steps, ...booked]);
+    const outcome = workspace.note(label, [...steps, ...undone, ...booked]);
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
   };
   return (
@@ -85,6 +87,14 @@ export function CloseRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
 }
 
 // Helpers
+
+/** A closing that the clock of another device dates after now would stand after the reopening too: it is taken back. */
+const closedAhead = ({ steps }: RunFacts) =>
+  steps.flatMap(({ id, at, body }) =>
+    body.step.what === 'closed' && at > Date.now()
+      ? [{ kind: 'takeBack' as const, body: { entryId: id } }]
+      : [],
+  );
 
 function Moves({ on, found }: Readonly<{ on: AfterRunOnScreen; found: RunMoves }>) {
   const { workspace, standard, formatter } = on;

@@ -4,6 +4,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type LessonNames, lessonName, lessonTable } from '@/app/_words/afterRun/lessonWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { type TakenTogether, takenTogether } from '@/lib/learning/sortedLessons';
+import { topmostTaken } from '@/lib/learning/topmostTaken';
 import styles from './AfterRun.module.css';
 import { noteTakenBack } from './afterEntries';
 
@@ -22,7 +23,10 @@ const SHOWN = 4;
 
 /** What was taken over, each taken back by one tap; those of long ago are folded away. */
 export function TakenOver({ workspace, formatter, names, onLeft }: TakenOverProps) {
-  const groups = takenTogether(workspace.entries.rateTaken);
+  const { rateTaken } = workspace.entries;
+  const groups = takenTogether(rateTaken);
+  // What lies under a later one is taken back after it.
+  const topmost = new Set(topmostTaken(rateTaken));
   const list = (shown: readonly TakenTogether<Entry>[]) => (
     <ul className={styles.lessons}>
       {shown.map((entries) => {
@@ -35,13 +39,15 @@ export function TakenOver({ workspace, formatter, names, onLeft }: TakenOverProp
               <strong>{name}.</strong>{' '}
               {lessonTable.taken(formatter.day(first.body.day), formatter.count(places, 'place'))}
             </p>
-            <Button
-              kind="quiet"
-              spoken={`${lessonTable.back}: ${name}`}
-              onPress={() => onLeft(noteTakenBack(workspace, entries, name).left)}
-            >
-              {lessonTable.back}
-            </Button>
+            {entries.every((entry) => topmost.has(entry)) && (
+              <Button
+                kind="quiet"
+                spoken={`${lessonTable.back}: ${name}`}
+                onPress={() => onLeft(noteTakenBack(workspace, entries, name).left)}
+              >
+                {lessonTable.back}
+              </Button>
+            )}
           </li>
         );
       })}

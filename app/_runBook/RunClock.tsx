@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import { dayOf } from '@/app/_clock/dayOf';
 import { useNow } from '@/app/_clock/useNow';
+import { wallAt } from '@/app/_clock/wallAt';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
@@ -93,7 +94,7 @@ function Running({ running, locale }: Readonly<{ running: RunningClock; locale: 
   const { element, startedAt } = running;
   return (
     <p className={styles.running}>
-      {runningWords(element, startedAt, (now - startedAt) / MINUTE_MS, locale)}
+      {runningWords(element, wallAt(startedAt).minute, (now - startedAt) / MINUTE_MS, locale)}
     </p>
   );
 }

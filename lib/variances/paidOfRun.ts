@@ -3,7 +3,7 @@ import type { Payment } from '@/shared/schemas/orderEvents';
 import type { Run } from '@/shared/schemas/run';
 
 /** Money that came for the orders a run was made for, whole minor units, tax in it. */
-export interface PaidOfRun {
+interface PaidOfRun {
   readonly minor: number;
   /** Of these orders something is made in another run as well: the money is that of both. */
   readonly isShared: boolean;

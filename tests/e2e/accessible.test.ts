@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { filled } from '@/tests/e2e/harness/docketPage';
+import { filled, kept } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { unfoldAll } from '@/tests/e2e/harness/unfoldAll';
@@ -60,6 +60,28 @@ test.each([1280, 390, 320])('suppliers and a buying list look right, at %d px', 
   await page.getByRole('button', { name: /^Issue order/ }).waitFor();
   await looksRight(page, 'making-buying-list');
 });
+
+test.each([1280, 390, 320])(
+  'a run that was made looks right folded and unfolded, at %d px',
+  async (width) => {
+    const page = await openPage({ path: '/workshop#copies', width });
+    await page.getByLabel('Copy or carried file').setInputFiles('public/examples/club-run.json');
+    await page.getByRole('button', { name: /^(?:Bring|Take) (?:it|them|the .+) (?:in|back|over)$/ }).click();
+    await kept(page);
+    await page.goto('/making/club-run/after');
+    await page.getByRole('heading', { level: 1, name: /, after the run$/ }).waitFor();
+    await page.getByRole('heading', { level: 2, name: 'Over all runs' }).waitFor();
+    await looksRight(page, 'making-after');
+    expect(await unfoldAll(page)).toBeGreaterThan(5);
+    await looksRight(page, 'making-after-unfolded');
+    await page.getByRole('button', { name: /^Take it over: Price of White shirt/ }).click();
+    await page.getByRole('button', { name: /^Take back: Price of White shirt/ }).waitFor();
+    await page.getByRole('button', { name: 'Open the run again' }).click();
+    await page.getByRole('button', { name: 'Start the clock' }).click();
+    await page.getByRole('button', { name: 'Stop and note it' }).waitFor();
+    await looksRight(page, 'making-after-clock');
+  },
+);
 
 test.each([1280, 390, 320])('a shop looks right with goods to bring there, at %d px', async (width) => {
   const page = await openPage({ path: '/stall/shops', width });

@@ -38,14 +38,6 @@ export function troubleWords(trouble: ActualTrouble, formatter: Formatter, local
   }
 }
 
-/** Names of what a lesson is about, as the documents have them. */
-export interface LessonNames {
-  readonly blank: (id: string) => string;
-  readonly press: (id: string) => string;
-  readonly sheet: (id: string) => string;
-  readonly place: (position: string) => string;
-}
-
 /** “37 good, 4 scrapped, 8 h 24 min; closed Dec 7, 2026” */
 export function lineWords(
   { steps, isClosed }: Pick<RunFacts, 'steps' | 'isClosed'>,

@@ -32,7 +32,7 @@ export function tookWords(
 }
 
 /** Names of what lies in stock. */
-export interface StockNames {
+interface StockNames {
   readonly blank: (id: string) => string;
   readonly sheet: (id: string) => string;
 }

@@ -6,6 +6,7 @@ import userEvent from '@testing-library/user-event';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { AfterRunScreen } from '@/app/_afterRun/AfterRunScreen';
 import { canonicalText } from '@/lib/stored/canonicalText';
+import { paymentSchema } from '@/shared/schemas/orderEvents';
 import { runSchema } from '@/shared/schemas/run';
 import { bodyOf, enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
 import { clubFacts, clubStandard } from '@/tests/fixtures/clubStandard';
@@ -23,23 +24,23 @@ afterEach(() => {
 });
 
 /** The worked run, begun and made. */
-async function makeRun(): Promise<void> {
-  await act(() => screenStore().open());
+async function makeRun(orderId: string | null = null, runId = 'run'): Promise<void> {
+  if (runId === 'run') await act(() => screenStore().open());
   const { actions } = screenStore();
-  const body = runSchema.parse({ name: 'Club shirts', works: [{ jobId: 'club' }] });
-  await act(() => actions.edit('Run', [{ do: 'add', kind: 'run', id: 'run', body }]));
+  const body = runSchema.parse({ name: 'Club shirts', works: [{ jobId: 'club', orderId }] });
+  await act(() => actions.edit('Run', [{ do: 'add', kind: 'run', id: runId, body }]));
   await act(() =>
     actions.issue('Begin', {
       kind: 'runStandard',
-      about: { kind: 'run', id: 'run' },
-      series: 'runStandard run',
-      body: (number) => ({ ...clubStandard(), number, issuedOn: TEST_DAY }),
+      about: { kind: 'run', id: runId },
+      series: `runStandard ${runId}`,
+      body: (number) => ({ ...clubStandard(), runId, number, issuedOn: TEST_DAY }),
     }),
   );
   const { pressings, actuals, hours } = clubFacts({ reprints: 622 });
   const entries = [...pressings, ...actuals, ...hours].map(({ kind, body: noted }) => ({
     kind,
-    body: noted,
+    body: 'for' in noted ? { ...noted, for: { kind: 'run', id: runId } } : { ...noted, runId },
   }));
   await act(() => actions.note('Made', entries as Parameters<typeof actions.note>[1]));
 }
@@ -219,6 +220,26 @@ describe('closing', () => {
 });
 
 describe('over all runs', () => {
+  it('has the money of its order, and tells each run in words beside the drawing', async () => {
+    await makeRun('order');
+    await makeRun('order', 'second');
+    const { actions } = screenStore();
+    const payment = paymentSchema.parse({
+      ...{ orderId: 'order', day: TEST_DAY, kind: 'payment', amountMinor: 38_066, currency: 'USD' },
+      way: 'cash',
+    });
+    await act(() => actions.note('Money came', [{ kind: 'payment', body: payment }]));
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Close the run$/);
+    cleanup();
+    await enter(<AfterRunScreen runId="second" />);
+    await press(/^Close the run$/);
+    const table = await screen.findByRole('table', { name: /^Closed runs: quoted, made and paid/ });
+    expect(within(table).getAllByText('380.66, also for another run')).toHaveLength(2);
+    expect(screen.getByRole('figure')).toHaveTextContent(/^Pay of an hour.*up to 56.26 USD$/);
+    expect(screen.getByText(/−31.04 in all, against you in 2 of 2/)).toBeVisible();
+  });
+
   it('has price quoted, as made and the money that came side by side', async () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);

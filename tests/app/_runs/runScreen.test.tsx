@@ -119,4 +119,21 @@ describe('a run', () => {
     expect(await screen.findByText('Nothing is made yet.')).toBeVisible();
     expect(plate()).toHaveTextContent('No clock yet.');
   });
+
+  it('asks for the mirror of a job that came out reversed in an earlier run, until it was checked', async () => {
+    await open();
+    const body = {
+      ...{ runId: 'earlier', standardId: null, jobId: FIRST_JOB_ID, lineId: 'shirts', placementId: 'back' },
+      ...{ size: 'M', result: 'scrap' as const, fault: 'reversed' as const },
+    };
+    await act(async () => {
+      const { actions } = screenStore();
+      const earlier = runSchema.parse({ name: 'Earlier', works: [{ jobId: FIRST_JOB_ID }] });
+      actions.edit('Add', [{ do: 'add', kind: 'run', id: 'earlier', body: earlier }]);
+      actions.note('Pressed', [{ kind: 'pressing', body }]);
+    });
+    expect(await screen.findByText(/one print came out reversed/)).toBeVisible();
+    await userEvent.click(screen.getByRole('button', { name: /^The mirror was checked/ }));
+    await eventually(() => expect(screen.queryByText(/came out reversed/)).toBeNull());
+  });
 });

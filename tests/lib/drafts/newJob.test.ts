@@ -19,6 +19,20 @@ describe('newJob', () => {
     expect(jobSchema.parse(job)).toEqual(job);
   });
 
+  it('begins with the scrap that was measured for its press and place, and typical elsewhere', () => {
+    const blank = mug === null ? null : { id: 'white-mug', body: mug };
+    const measured = {
+      ...{ value: 0.0412, unit: 'share' as const, date: DAY, origin: 'measured' as const, count: 41 },
+    };
+    const scrapOf = (press: string) =>
+      newJob({
+        ...{ name: 'Mugs', day: DAY, workshop, blank, artworkId: 'a' },
+        measuredScrap: (pressId, position) => (pressId === press && position === 'wrap' ? measured : null),
+      }).job.lines[0]?.placements[0]?.scrap;
+    expect(scrapOf('mug-press')).toEqual(measured);
+    expect(scrapOf('other')?.origin).toBe('typical');
+  });
+
   it('can be begun in a workshop that has nothing; the check tells each thing that is not there', () => {
     const { job, artwork } = newJob({ name: 'Job', day: DAY, workshop: bare, blank: null, artworkId: 'a' });
     expect(jobSchema.parse(job)).toEqual(job);

@@ -1,3 +1,4 @@
+import { clockWords } from '@/app/_words/clockWords';
 import { elementNames } from '@/app/_words/elementNames';
 import { minutesWords } from '@/app/_words/minutesWords';
 import type { WorkElement } from '@/shared/schemas/runEvents';
@@ -17,15 +18,19 @@ export const clockTable = {
   nothing: 'The clock ran for no time, so nothing was noted.',
 } as const;
 
-/** “Pressing since 7:04 PM, 1 h 12 min” */
+/**
+ * “Pressing since 7:04 PM, 1 h 12 min”
+ *
+ * @param fromMinute since midnight
+ * @param minutes since then
+ */
 export function runningWords(
   element: WorkElement,
-  startedAt: number,
+  fromMinute: number,
   minutes: number,
   locale: string,
 ): string {
-  const since = new Intl.DateTimeFormat(locale, { hour: 'numeric', minute: '2-digit' }).format(startedAt);
-  return `${elementNames[element]} since ${since}, ${minutesWords(Math.max(0, Math.floor(minutes)), locale)}`;
+  return `${elementNames[element]} since ${clockWords(fromMinute, locale)}, ${minutesWords(Math.max(0, Math.floor(minutes)), locale)}`;
 }
 
 /** What a clock that ran a whole night, or backwards, is asked. */
