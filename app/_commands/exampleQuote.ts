@@ -9,8 +9,8 @@ import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentKind, kinds } from '@/lib/kinds/kinds';
 import { noonOf } from '@/shared/days';
 
-/** Which device wrote it; nobody has it. */
-const DEVICE = { id: 'exampleexample', letter: 'A' };
+/** Which device wrote it; nobody has it, and no other example bears its id. */
+const DEVICE = { id: 'exampleclubquote', letter: 'A' };
 
 /** @returns the order of the worked example as a carried file has it, to be laid out for a reader. */
 export function exampleQuote() {

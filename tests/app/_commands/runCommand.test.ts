@@ -192,7 +192,7 @@ describe('npm run run', () => {
   it('takes blanks that lie at home first', async () => {
     const counted: WrittenEntry = {
       entry: {
-        ...{ id: 'exampleexample-900', kind: 'stockCount', device: 'exampleexample', count: 900, version: 1 },
+        ...{ id: 'exampleclubrun-900', kind: 'stockCount', device: 'exampleclubrun', count: 900, version: 1 },
         at: made.madeAt,
         body: {
           item: { kind: 'blank', blankId: 'white-shirt', size: 'L', lot: null },
@@ -225,7 +225,7 @@ describe('npm run run', () => {
 
   it('refuses a file with a press that cannot be read, which would be another run', async () => {
     const spoiled = JSON.parse(JSON.stringify(made).replace('"result":"scrap"', '"result":"lost"'));
-    await expect(asked(spoiled)).rejects.toThrow(/cannot be used\.\npressing exampleexample-\d+: /);
+    await expect(asked(spoiled)).rejects.toThrow(/cannot be used\.\npressing exampleclubrun-\d+: /);
   });
 });
 
