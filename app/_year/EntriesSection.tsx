@@ -30,7 +30,7 @@ export function EntriesSection({ on, name }: EntriesSectionProps) {
   const noting = { workspace, today, formatter };
   return (
     <CardSection
-      numeral={null}
+      numeral={2}
       heading="Expenses and hours noted"
       id={ID}
       answer={<Answer words={entriesAnswer(standing, formatter)} />}

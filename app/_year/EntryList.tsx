@@ -7,48 +7,47 @@ import { ListRow, RowList } from '@/app/_controls/RowList';
 import { Finder } from '@/app/_fields/Finder';
 import { useNoting } from '@/app/_order/notes/useNoting';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import { entryFigure, foundWords } from '@/app/_words/year/listWords';
+import { entryFigure, entryName, foundWords, moreEntriesWords } from '@/app/_words/year/listWords';
 import { leftOutWords, rowKindWords } from '@/app/_words/year/yearNames';
 import { aboutName } from './aboutName';
 import { type ListedEntry, listedEntries } from './listedEntries';
 import styles from './Year.module.css';
 import type { YearSection, YearSectionProps } from './yearSection';
 
-/** As many rows come at once, the next when they are asked for. */
-const ROWS = 12;
+/** As many rows are seen at first, and so many more each time they are asked for. */
+const [NEWEST, MORE] = [5, 100];
 
 /** Every expense and every hour that was noted for the year, the last day first. */
 export function EntryList({ on }: YearSectionProps) {
   const { standing, formatter } = on;
   const findId = useId();
   const [text, setText] = useState('');
-  const [rows, setRows] = useState(ROWS);
+  const [rows, setRows] = useState(NEWEST);
   const looked = useDeferredValue(text);
   const all = listedEntries(standing);
   const found = all.filter((one) => isFound(one, looked, on));
-  const more = found.length - rows;
   if (all.length === 0) return null;
   return (
     <div className={styles.list}>
-      <Finder
-        id={findId}
-        label="Find an expense or hours"
-        text={text}
-        onText={(to) => {
-          setText(to);
-          setRows(ROWS);
-        }}
-        result={text.trim() === '' ? '' : foundWords(found.length, formatter)}
-      />
+      {all.length > NEWEST && (
+        <Finder
+          id={findId}
+          label="Find an expense or hours"
+          text={text}
+          onText={(to) => {
+            setText(to);
+            setRows(NEWEST);
+          }}
+          result={text.trim() === '' ? '' : foundWords(found.length, formatter)}
+        />
+      )}
       <RowList label="Expenses and hours">
         {found.slice(0, rows).map((one) => (
           <EntryRow key={on.workspace.firstId(one.row.id)} one={one} on={on} />
         ))}
       </RowList>
-      {more > 0 && (
-        <Button onPress={() => setRows(rows + ROWS)}>
-          Show {formatter.count(Math.min(more, ROWS), 'more entry', 'more entries')}
-        </Button>
+      {found.length > rows && (
+        <Button onPress={() => setRows(rows + MORE)}>{moreEntriesWords(rows + MORE, found.length)}</Button>
       )}
     </div>
   );
@@ -69,7 +68,7 @@ function EntryRow({ one: { row, what }, on }: Readonly<{ one: ListedEntry; on: Y
   const { workspace, today, locale } = on;
   const { problem, note } = useNoting({ workspace });
   const figure = entryFigure(row, locale);
-  const named = what === '' ? rowKindWords(row) : what;
+  const named = what === '' ? entryName(row) : what;
   const about = aboutName(row.about, on);
   const left = leftOutWords(row);
   const receipt = workspace.entries.expense.find(({ id }) => id === row.id)?.body.receipt ?? null;
@@ -91,7 +90,7 @@ function EntryRow({ one: { row, what }, on }: Readonly<{ one: ListedEntry; on: Y
       <strong>{figure}</strong> <bdi>{named}</bdi>
       <p className={styles.quiet}>
         {shortDay(row.day, today, locale)}
-        {what !== '' && what !== rowKindWords(row) && `, ${rowKindWords(row).toLowerCase()}`}
+        {named !== entryName(row) && `, ${entryName(row).toLowerCase()}`}
         {about !== '' && (
           <>
             , <bdi>{about}</bdi>

@@ -18,23 +18,24 @@ import type { YearSection, YearSectionProps } from './yearSection';
 export function ResultsSection({ on }: YearSectionProps) {
   const { standing } = on;
   const { designs, fairs } = standing;
-  if (designs.length + fairs.length === 0) return null;
   return (
     <CardSection
-      numeral={null}
+      numeral={8}
       heading="Designs and fairs"
       id="year-results"
       answer={<Answer words={resultsAnswer(standing, (design) => nameOf(design, on))} />}
     >
-      <FoldRow
-        place="year"
-        folds={[
-          ...(designs.length === 0
-            ? []
-            : [{ id: 'designs', name: 'Designs', body: () => <Designs on={on} /> }]),
-          ...(fairs.length === 0 ? [] : [{ id: 'fairs', name: 'Fairs', body: () => <Fairs on={on} /> }]),
-        ]}
-      />
+      {designs.length + fairs.length > 0 && (
+        <FoldRow
+          place="year"
+          folds={[
+            ...(designs.length === 0
+              ? []
+              : [{ id: 'designs', name: 'Designs', body: () => <Designs on={on} /> }]),
+            ...(fairs.length === 0 ? [] : [{ id: 'fairs', name: 'Fairs', body: () => <Fairs on={on} /> }]),
+          ]}
+        />
+      )}
     </CardSection>
   );
 }

@@ -1,4 +1,3 @@
-import { classes } from '@/app/_controls/classes';
 import type { SumLine } from '@/app/_words/year/payWords';
 import styles from './Year.module.css';
 
@@ -6,8 +5,8 @@ import styles from './Year.module.css';
 export const SumLines = ({ lines }: Readonly<{ lines: readonly SumLine[] }>) =>
   lines.length === 0 ? null : (
     <dl className={styles.sums}>
-      {lines.map(({ name, figure, isTotal = false }) => (
-        <div className={classes(styles.sum, isTotal && styles.total)} key={name}>
+      {lines.map(({ name, figure }) => (
+        <div className={styles.sum} key={name}>
           <dt>{name}</dt>
           <dd>{figure}</dd>
         </div>

@@ -14,9 +14,11 @@ import { yearOfDay } from '@/lib/year/yearSpan';
 import { EntriesSection } from './EntriesSection';
 import { HoursSection } from './HoursSection';
 import { MoneySections } from './MoneySections';
+import { OverheadSection } from './OverheadSection';
 import { PaySection } from './PaySection';
 import { ResultsSection } from './ResultsSection';
 import { useYear } from './useYear';
+import { WorthSection } from './WorthSection';
 import { YearFields } from './YearFields';
 import { yearSetting } from './yearSetting';
 
@@ -27,13 +29,11 @@ export function YearScreen() {
 
 // Helpers
 
+/** Whatever a year is told by: one of them that cannot be read is missing in its sums. */
 const YEAR_KINDS: ReadonlySet<string> = new Set([
-  'expense',
-  'hours',
-  'payment',
-  'payout',
-  'goodsIn',
-  'faultClaim',
+  ...['expense', 'hours', 'payment', 'payout', 'goodsIn', 'faultClaim', 'shopPayment', 'shopStatement'],
+  ...['stockMove', 'stockTransfer', 'stockCount', 'runStep', 'pressing', 'sheetsPrinted', 'takeBack'],
+  ...['dayClose', 'stallPlan', 'runStandard', 'quote', 'invoice', 'credit'],
 ]);
 
 function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
@@ -70,6 +70,8 @@ function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         <PaySection on={on} />
         <EntriesSection on={on} name={name} />
         <MoneySections on={on} />
+        <WorthSection on={on} />
+        <OverheadSection on={on} />
         <HoursSection on={on} />
         <ResultsSection on={on} />
       </Card>

@@ -3,6 +3,7 @@ import { toMinor } from '@/shared/money';
 import type { StallPlan } from '@/shared/schemas/stallPapers';
 import type { HourRow, HoursNoted } from './hourRows';
 import { sumOfRows, type YearRow } from './yearRow';
+import { type DaySpan, isWithin } from './yearSpan';
 
 /** What running the workshop was to cost by what was made, and what it did cost. Whole minor units and hours. */
 export interface OverheadHeld {
@@ -44,6 +45,20 @@ export function overheadHeld(asked: OverheadAsked): OverheadHeld {
     actualMinor: asked.wearMinor - sumOfRows(actual),
   };
 }
+
+/** @returns the same for each three months; wear is of the whole year, so none of it is in them. */
+export const overheadByQuarter = (
+  asked: OverheadAsked,
+  months: readonly DaySpan[],
+): readonly (DaySpan & OverheadHeld)[] =>
+  months.flatMap(({ from }, at) => {
+    const to = months[at + 2]?.to;
+    if (at % 3 !== 0 || to === undefined) return [];
+    const of = <Row extends { readonly day: string }>(rows: readonly Row[]) =>
+      rows.filter(({ day }) => isWithin({ from, to }, day));
+    const own = { ...asked, hours: of(asked.hours), rows: of(asked.rows), wearMinor: 0 };
+    return [{ from, to, ...overheadHeld(own) }];
+  });
 
 // Helpers
 

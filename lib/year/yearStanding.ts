@@ -5,7 +5,7 @@ import { type DoubtfulPair, doubtfulPairs, expenseRows, type SpendingNoted } fro
 import { type FairResult, fairResults } from './fairResults';
 import { type HourRow, type HoursNoted, hourRows, longDays, sumOfHours } from './hourRows';
 import { machineWear, type WearNoted } from './machineWear';
-import { type OverheadHeld, overheadHeld } from './overheadHeld';
+import { type OverheadHeld, overheadByQuarter, overheadHeld } from './overheadHeld';
 import { type TakingsNoted, takingRows } from './takingRows';
 import { sumOfRows, type YearRow } from './yearRow';
 import { type DaySpan, isWithin, type YearSpan } from './yearSpan';
@@ -60,6 +60,9 @@ export interface YearStanding {
   readonly expenses: readonly { readonly kind: Expense['kind']; readonly minor: number }[];
   readonly months: readonly SpanMoney[];
   readonly overhead: OverheadHeld;
+  readonly quarters: readonly (DaySpan & OverheadHeld)[];
+  /** What lies in stock at the end or today, at what was paid; null where it is not reckoned. */
+  readonly stockEndMinor: number | null;
   /** End less beginning; null where it is not reckoned. */
   readonly stockMinor: number | null;
   readonly stockUnknown: number;
@@ -111,17 +114,20 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
     money.expensesMinor +
     (stockMinor ?? 0) -
     wearMinor;
+  const overhead = {
+    ...{ hours, rows: counted, currency, standards: noted.standards, plans: noted.plans },
+    planOfDay: (id: string) =>
+      noted.closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === id)?.body.planId ??
+      null,
+    ratePerHour: noted.overheadPerHour,
+    wearMinor: noted.wearInOverhead ? wearMinor : 0,
+  };
   return {
     ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
     months: span.months.map((month) => monthOf(month, counted)),
-    overhead: overheadHeld({
-      ...{ hours, rows: counted, currency, standards: noted.standards, plans: noted.plans },
-      planOfDay: (id) =>
-        noted.closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === id)?.body.planId ??
-        null,
-      ratePerHour: noted.overheadPerHour,
-      wearMinor: noted.wearInOverhead ? wearMinor : 0,
-    }),
+    overhead: overheadHeld(overhead),
+    quarters: overheadByQuarter(overhead, span.months),
+    stockEndMinor: noted.stock?.atEnd.paidMinor ?? null,
     stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknown, noted.stock.atEnd.unknown),
     payMinor:
       hoursWorked === 0

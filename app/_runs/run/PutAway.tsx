@@ -1,4 +1,5 @@
 import { Button } from '@/app/_controls/Button';
+import { Carry } from '@/app/_copies/Carry';
 import { TextField } from '@/app/_fields/TextField';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
@@ -12,7 +13,7 @@ type PutAwayProps = Readonly<{
   onRemoved: (label: string) => void;
 }>;
 
-/** A note, and how a run leaves the list: one that was begun is put away, for its notes stay. */
+/** A note, the way to the phone at the press and back, and how a run leaves the list: one that was begun is put away, for its notes stay. */
 export function PutAway({ on, onRemoved }: PutAwayProps) {
   const { run, facts, today, workspace, id } = on;
   const remove = () => {
@@ -31,6 +32,7 @@ export function PutAway({ on, onRemoved }: PutAwayProps) {
           {...textLimits(runSchema, ['note'])}
           onCommit={(note) => on.set('Note of the run', ['note'], note)}
         />
+        <Carry store={workspace} what={{ kind: 'run', id, name: run.name }} words={runTable.carry} />
         <div className={styles.ends}>
           <Button
             onPress={() =>

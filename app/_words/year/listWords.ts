@@ -5,6 +5,7 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { HourRow } from '@/lib/year/hourRows';
 import type { YearRow } from '@/lib/year/yearRow';
 import type { YearStanding } from '@/lib/year/yearStanding';
+import { elementWords, rowKindWords } from './yearNames';
 
 /** @returns how many were noted. */
 export function entriesAnswer({ rows, hours }: YearStanding, formatter: Formatter): AnswerWords {
@@ -17,6 +18,14 @@ export function entriesAnswer({ rows, hours }: YearStanding, formatter: Formatte
     after: `, ${formatter.count(noted, 'note')} of hours`,
   };
 }
+
+/** @returns what an entry is called in the list, where its figure says that it is hours. */
+export const entryName = (row: YearRow | HourRow): string =>
+  'minutes' in row && row.element !== null ? elementWords[row.element] : rowKindWords(row);
+
+/** @returns what leads from the newest entries on to more of them. */
+export const moreEntriesWords = (next: number, all: number): string =>
+  next >= all ? `Show all ${all}` : `Show ${next} of ${all}`;
 
 /** @returns how much or how long. */
 export const entryFigure = (row: YearRow | HourRow, locale: string): string =>

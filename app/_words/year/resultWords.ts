@@ -20,13 +20,18 @@ export function resultsAnswer(
       ? ''
       : ` best fair ${first.title}${last === undefined ? '' : `, worst ${last.title}`}`;
   if (best === undefined)
-    return { key: fairWords === '' ? 'No result known yet' : `${fairWords.trim().replace(/^b/, 'B')}` };
+    return {
+      key: fairWords === '' ? noResult({ designs, fairs }) : `${fairWords.trim().replace(/^b/, 'B')}`,
+    };
   const designWords = worst === undefined ? '' : `, worst ${nameOf(worst)}`;
   return {
     key: `Best design ${nameOf(best)}`,
     after: `${designWords}${fairWords === '' ? '' : `;${fairWords}`}`,
   };
 }
+
+const noResult = ({ designs, fairs }: Pick<YearStanding, 'designs' | 'fairs'>): string =>
+  designs.length + fairs.length === 0 ? 'Nothing agreed or sold yet' : 'No result known yet';
 
 /** @returns what a design left, and of how many. */
 export function designFigure({ left, sold, pieces }: DesignResult, formatter: Formatter): string {

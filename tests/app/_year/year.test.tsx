@@ -54,8 +54,11 @@ describe('the year', () => {
   it('says that nothing is known before anything is noted, and never a pay of 0', async () => {
     await enter(<YearScreen />);
     expect(answer('Pay of the year’s hour')).toBe(
-      '0.00 USD left, pay an hour is not known: no hour of this year is noted',
+      'Not known yet: note what comes, what goes and the time you work',
     );
+    expect(screen.queryByRole('table', { name: 'From takings to what is left' })).toBeNull();
+    expect(answer('Stock and machines')).toMatch(/^No stock is noted, /);
+    expect(answer('Designs and fairs')).toBe('Nothing agreed or sold yet');
     expect(answer('Hours')).toBe('No hour is noted, so pay an hour is not known');
   });
 
@@ -149,14 +152,17 @@ describe('the year', () => {
     await enter(<YearScreen />);
     note({});
     note({ what: 'Ink, four bottles', kind: 'ink', amountMinor: 3300 });
-    expect(answer('Expenses')).toBe('483.00 USD spent');
+    for (const minor of [1, 2, 3, 4]) note({ what: 'Stamps', kind: 'office', amountMinor: minor });
+    expect(answer('Expenses')).toBe('483.10 USD spent');
     const list = () =>
       within(screen.getByRole('list', { name: 'Expenses and hours' })).getAllByRole('listitem');
-    expect(list()).toHaveLength(2);
+    expect(list()).toHaveLength(5);
+    await click('Show all 6');
+    expect(list()).toHaveLength(6);
     await userEvent.type(screen.getByRole('searchbox'), 'bottles');
     await eventually(() => expect(list()).toHaveLength(1));
     await click('Take back Ink, four bottles, 33.00 USD');
-    expect(answer('Expenses')).toBe('450.00 USD spent');
+    expect(answer('Expenses')).toBe('450.10 USD spent');
   });
 
   it('tells one bill that may stand there twice', async () => {
@@ -189,9 +195,9 @@ describe('the year', () => {
 
   it('values what lies in stock at what was paid, and what a first count finds is no gain', async () => {
     await enter(<YearScreen />);
-    await click('How it is reckoned');
+    note({});
     const figure = () =>
-      screen.getByText('Stock, end less beginning').parentElement?.querySelector('dd')?.textContent;
+      screen.getByRole('row', { name: /^Stock, end less beginning/ }).lastElementChild?.textContent;
     const lying = (size: string) =>
       ({
         item: { kind: 'blank', blankId: 'tee', size, lot: null },
@@ -209,6 +215,36 @@ describe('the year', () => {
       screenStore().actions.note('Bought', [{ kind: 'stockMove', body: { ...lying('L'), ...bought } }]);
     });
     expect(figure()).toBe('45.00');
+    // 12 counted and 10 bought, at 4.50 each: 54.00 and 45.00.
+    expect(answer('Stock and machines')).toMatch(
+      /^99\.00 USD in stock, 45\.00 USD more than at the beginning; /,
+    );
+    act(() => {
+      const body = { ...lying('S'), quantity: 3 };
+      screenStore().actions.note('Counted', [{ kind: 'stockCount', body }]);
+    });
+    expect(figure()).toBe('45.00');
+    expect(screen.getByText(/^1 pile of stock is not all valued/)).toBeVisible();
+    expect(screen.getByText('Stock, end less beginning, where its price is known')).toBeVisible();
+  });
+
+  it('draws how takings become what is left, and adds up the overhead of quarters to the year', async () => {
+    await enter(<YearScreen />);
+    const year = TEST_DAY.slice(0, 4);
+    note({ day: `${year}-01-10`, kind: 'power', what: 'Power', amountMinor: 4500 });
+    note({ day: `${year}-03-31` });
+    note({ day: `${year}-04-01`, amountMinor: 1000 });
+    const steps = within(screen.getByRole('table', { name: 'From takings to what is left' }));
+    expect(steps.getByRole('row', { name: /^Expenses without machines/ })).toHaveTextContent(/−505\.00$/);
+    expect(steps.getByRole('row', { name: /^Left, USD/ })).toHaveTextContent(/^Left, USD−505\.00/);
+    await click('By quarter');
+    const paid = within(screen.getByRole('table', { name: 'Overhead by quarter, USD' }))
+      .getAllByRole('row')
+      .map((row) => row.textContent);
+    expect(paid).toEqual([
+      'QuarterCarriedPaid',
+      ...['Jan to Mar0.00495.00', 'Apr to Jun0.0010.00', 'Jul to Sep0.000.00', 'Oct to Dec0.000.00'],
+    ]);
   });
 
   it('hands out the file for the books', async () => {

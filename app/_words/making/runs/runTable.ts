@@ -41,6 +41,7 @@ export const runTable = {
   changed: (names: string) =>
     `${names} changed since the run began. What was frozen then stays: the run is held against it.`,
   several: 'Two devices each began this run. The newest standard counts; what each noted counts as well.',
+  carry: 'Take it to another device',
   putAway: 'Put away',
   bringBack: 'Bring back',
   isPutAway: 'Put away.',
