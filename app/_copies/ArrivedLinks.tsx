@@ -23,8 +23,11 @@ export function ArrivedLinks({ copy: { of, papers } }: Readonly<{ copy: ArrivalP
         </ButtonLink>
       )}
       {of.kind === 'run' && papers.some(({ kind }) => kind === 'runStandard') && (
-        <ButtonLink href={`/making/${encodeURIComponent(of.id)}/press`} spoken={`Press ${of.name}`}>
-          At the press
+        <ButtonLink
+          href={`/making/${encodeURIComponent(of.id)}/press`}
+          spoken={`To the press with ${of.name}`}
+        >
+          To the press
         </ButtonLink>
       )}
     </>

@@ -6,7 +6,7 @@ import type { Entry, Paper } from '@/shared/schemas/happened';
 export type EntryCounts = Readonly<Record<string, number>>;
 
 /** Papers that are fixed and go nowhere: counted by their own kind, for nobody was sent them. */
-const keptPapers: readonly string[] = ['stallPlan', 'dayClose'];
+const keptPapers: readonly string[] = ['stallPlan', 'dayClose', 'runStandard'];
 
 /**
  * Entries counted by kind; one that issued a paper as `issuing`, or by the kind of a paper that goes nowhere.

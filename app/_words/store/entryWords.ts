@@ -52,6 +52,7 @@ const families: readonly Family[] = [
   { kinds: [{ of: ['issuing'], one: 'paper that went out', many: 'papers that went out' }], together: '' },
   { kinds: [{ of: ['stallPlan'], one: 'fixed plan', many: 'fixed plans' }], together: '' },
   { kinds: [{ of: ['dayClose'], one: 'closed stall day', many: 'closed stall days' }], together: '' },
+  { kinds: [{ of: ['runStandard'], one: 'run as it began', many: 'runs as they began' }], together: '' },
   {
     kinds: [
       { of: ['stockCount'], one: 'count of stock', many: 'counts of stock' },

@@ -49,6 +49,31 @@ it('what becomes of a file is missed only once one was chosen, and comes by “T
   expect(screen.queryByRole('alert')).toBeNull();
 });
 
+it('leads from a run that came in to its screen and, once it was begun, to the press', async () => {
+  network.isUp = true;
+  const of = { kind: 'run', id: 'club-run', name: 'Club shirts' } as const;
+  const plan = aPlan({ meetings: [aMeeting('new', 'Club shirts')], of });
+  const told = (papers: readonly string[]) =>
+    arriving({
+      ...({ kind: 'told', mode: 'beside', chosen: {}, newLetter: null, label: 'Bring in' } as const),
+      plan: {
+        ...plan,
+        copy: {
+          ...plan.copy,
+          papers: papers.map((kind) => ({ kind }) as ArrivalPlan['copy']['papers'][number]),
+        },
+      },
+    });
+  const { rerender } = render(<Arrived arriving={told([])} level={2} />);
+  expect(await screen.findByRole('link', { name: 'Open Club shirts' })).toBeVisible();
+  expect(screen.queryByRole('link', { name: /press/ })).toBeNull();
+  rerender(<Arrived arriving={told(['runStandard'])} level={2} />);
+  expect(screen.getByRole('link', { name: 'To the press with Club shirts' })).toHaveAttribute(
+    'href',
+    '/making/club-run/press',
+  );
+});
+
 it('leads from a stall day that came in to its screen and, before it is closed, to its count', async () => {
   network.isUp = true;
   const of = { kind: 'stallDay', id: 'fair', name: 'Harbour Market' } as const;

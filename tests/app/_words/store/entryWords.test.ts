@@ -22,6 +22,7 @@ describe('entryWords', () => {
     ],
     [{ stallTap: 312, issuing: 1 }, 'one paper that went out and 312 taps of a sales count'],
     [{ stallPlan: 1, dayClose: 2 }, 'one fixed plan and two closed stall days'],
+    [{ runStandard: 1, pressing: 3 }, 'one run as it began and three pressed pieces'],
     [{ shopPrice: 1 }, 'one price agreed with a shop'],
     [{ shopStatement: 1, shopPayment: 2 }, 'three statements and payments of shops'],
     [{ later: 12 }, '12 other entries'],
