@@ -7,9 +7,11 @@ import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { pressedOn } from '@/tests/e2e/harness/pressShelf';
 
-/** A run of the example's order, planned and begun on this device. */
+/** A run of the example’s job, planned and begun on this device. */
 async function begun(page: Page): Promise<string> {
-  await page.getByRole('button', { name: 'Make it: Ramblers Club shirts' }).click();
+  await page.getByRole('button', { name: 'New run' }).click();
+  await page.getByRole('checkbox', { name: 'Ramblers Club shirts' }).check();
+  await page.getByRole('button', { name: 'Plan it' }).click();
   await page.getByRole('button', { name: 'Begin', exact: true }).click();
   await page.getByRole('link', { name: 'To the press', exact: true }).first().waitFor();
   await kept(page);
@@ -24,7 +26,7 @@ async function carried(page: Page, run: string): Promise<FileToBringIn> {
 }
 
 /** Brings a file in as it is offered, and goes on to the press by the way that is offered. */
-async function taken(page: Page, file: FileToBringIn, headline: string): Promise<void> {
+async function taken(page: Page, file: FileToBringIn, headline: string | RegExp): Promise<void> {
   await page.goto('/workshop#copies');
   await bringIn(page, file);
   await page.getByRole('heading', { name: headline }).waitFor();
@@ -61,7 +63,7 @@ test('a run goes to the phone at the press and comes back with its presses, and 
   await laptop.goto(`${run}/press`);
   await press(laptop, ['good', 'good']);
   const back = await carried(phone, run);
-  await taken(laptop, back, 'comes');
+  await taken(laptop, back, /pressed pieces/);
   await laptop.goto(`${run}/press`);
   await laptop.getByText(/^4 so far of/).waitFor();
   await laptop.getByText(/^1 so far/).waitFor();

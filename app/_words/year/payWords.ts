@@ -46,7 +46,12 @@ export function paySteps(year: YearStanding, locale: string): readonly PayStep[]
     step('Takings', year.takingsMinor, 'ink'),
     step('Fees and commission', year.feesMinor, 'house'),
     ...(year.tinMinor === 0 ? [] : [step('Tins over or short', year.tinMinor, up(year.tinMinor, 'house'))]),
-    step('Tax set aside', 0 - year.tax.minor, 'house'),
+    // Where no paper says any, there may be some all the same.
+    step(
+      year.tax.untoldMinor === 0 ? 'Tax set aside' : 'Tax set aside, where papers say it',
+      year.tax.minor === 0 && year.tax.untoldMinor !== 0 ? null : 0 - year.tax.minor,
+      'house',
+    ),
     step('Expenses without machines', 0 - year.expensesMinor, 'materials'),
     step(
       year.stockUnknown === 0
