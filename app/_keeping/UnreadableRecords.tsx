@@ -5,11 +5,18 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from './laterParts';
 import styles from './UnreadableRecords.module.css';
 
-type UnreadableRecordsProps = Readonly<{ workspace: Workspace; level: 2 | 3 }>;
+type UnreadableRecordsProps = Readonly<{
+  workspace: Pick<Workspace, 'unreadable'>;
+  level: 2 | 3;
+  /** Only records of these kinds; left out, all of them. */
+  of?: ReadonlySet<string>;
+}>;
 
 /** Records that are kept though nothing here can read them, each with its reason; nothing where all can be read. */
-export function UnreadableRecords({ workspace, level }: UnreadableRecordsProps) {
-  const { unreadable } = workspace;
+export function UnreadableRecords({ workspace, level, of }: UnreadableRecordsProps) {
+  const unreadable = workspace.unreadable.filter(
+    ({ kind }) => of === undefined || (kind !== null && of.has(kind)),
+  );
   if (unreadable.length === 0) return null;
   const Heading = level === 2 ? 'h2' : 'h3';
   return (

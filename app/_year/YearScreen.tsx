@@ -50,13 +50,7 @@ function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
     <>
       <PageHead title="Year" line={`${name}: what came, what went, and what an hour brought.`} />
       <ClockBehind clockBehind={workspace.clockBehind} />
-      <UnreadableRecords
-        workspace={{
-          ...workspace,
-          unreadable: workspace.unreadable.filter(({ kind }) => kind !== null && YEAR_KINDS.has(kind)),
-        }}
-        level={2}
-      />
+      <UnreadableRecords workspace={workspace} level={2} of={YEAR_KINDS} />
       <YearFields
         {...{ year, years, firstMonth, locale }}
         onYear={setChosen}

@@ -1,6 +1,7 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
 import { hoursWords } from '@/app/_words/minutesWords';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
+import type { YearRow } from '@/lib/year/yearRow';
 import type { YearStanding } from '@/lib/year/yearStanding';
 
 /** A line of a sum. */
@@ -40,10 +41,15 @@ export function paySteps(year: YearStanding, locale: string): readonly PayStep[]
     ...{ name, minor, look },
     figure: minor === null ? 'not known' : minorWords(minor, year.currency, locale),
   });
+  /** Where nobody noted any there may be some all the same. */
+  const noted = (flow: YearRow['flow'], name: string, minor: number, look: PayStep['look']): PayStep =>
+    year.rows.some((row) => row.flow === flow && row.leftOut === null)
+      ? step(name, minor, look)
+      : { name, minor: null, look, figure: 'none noted' };
   const isWearKnown = year.wear.machines.some(({ wear }) => wear !== null);
   const up = (minor: number | null, look: PayStep['look']) => ((minor ?? 0) > 0 ? 'more' : look);
   return [
-    step('Takings', year.takingsMinor, 'ink'),
+    noted('taking', 'Takings', year.takingsMinor, 'ink'),
     step('Fees and commission', year.feesMinor, 'house'),
     ...(year.tinMinor === 0 ? [] : [step('Tins over or short', year.tinMinor, up(year.tinMinor, 'house'))]),
     // Where no paper says any, there may be some all the same.
@@ -52,7 +58,7 @@ export function paySteps(year: YearStanding, locale: string): readonly PayStep[]
       year.tax.minor === 0 && year.tax.untoldMinor !== 0 ? null : 0 - year.tax.minor,
       'house',
     ),
-    step('Expenses without machines', 0 - year.expensesMinor, 'materials'),
+    noted('expense', 'Expenses without machines', 0 - year.expensesMinor, 'materials'),
     step(
       year.stockUnknown === 0
         ? 'Stock, end less beginning'

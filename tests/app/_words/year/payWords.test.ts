@@ -38,6 +38,9 @@ describe('the steps from takings to what is left', () => {
   it('say where stock and wear are not known', () => {
     expect(figureOf({}, /^Stock/)).toMatchObject({ minor: null, figure: 'not known' });
     expect(figureOf({}, /^Wear/)).toMatchObject({ minor: null, figure: 'not known' });
+    expect(figureOf({}, /^Takings/)).toMatchObject({ minor: null, figure: 'none noted' });
+    const other = spent('a-1', 100, { currency: 'EUR' });
+    expect(figureOf({ expenses: [other] }, /^Expenses/)).toMatchObject({ figure: 'none noted' });
   });
 });
 
