@@ -7,7 +7,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { YearScreen } from '@/app/_year/YearScreen';
 import { addDays } from '@/shared/days';
 import type { Expense } from '@/shared/schemas/orderEvents';
-import { enter, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
+import { damage, enter, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
@@ -245,6 +245,31 @@ describe('the year', () => {
       'QuarterCarriedPaid',
       ...['Jan to Mar0.00495.00', 'Apr to Jun0.0010.00', 'Jul to Sep0.000.00', 'Oct to Dec0.000.00'],
     ]);
+  });
+
+  it('tells time and presses of which a record cannot be read, for its sums lack them, and no test press', async () => {
+    const told = (kind: string, count: number) => ({
+      ...{
+        id: `phone000-${count}`,
+        kind,
+        version: 1,
+        device: 'phone000',
+        count,
+        at: 1_000,
+        body: { wrong: 1 },
+      },
+    });
+    // The store is on the shelf before anything is damaged.
+    await enter(<YearScreen />);
+    leaveScreens();
+    document.body.replaceChildren();
+    await damage(told('hours', 1), 'entries');
+    await damage(told('pressing', 2), 'entries');
+    await damage(told('washCheck', 3), 'entries');
+    await enter(<YearScreen />);
+    expect(await screen.findByText('A time worked cannot be read. It stays kept as it is.')).toBeVisible();
+    expect(screen.getByText('A piece pressed cannot be read. It stays kept as it is.')).toBeVisible();
+    expect(screen.queryByText(/wash check cannot be read/)).toBeNull();
   });
 
   it('hands out the file for the books', async () => {
