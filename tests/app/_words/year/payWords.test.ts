@@ -9,7 +9,7 @@ const yearOf = (noted: Partial<YearNoted>) => yearStanding(aYear(noted), yearSpa
 const figureOf = (noted: Partial<YearNoted>, name: RegExp) =>
   paySteps(yearOf(noted), 'en-US').find((step) => name.test(step.name));
 const shopPaid = entry('shopPayment', 'a-9', {
-  ...{ shopId: 'corner', day: '2026-05-01', amountMinor: 2500, currency: 'USD', way: 'cash', note: '' },
+  ...{ shopId: 'corner', statementId: 'a-8', day: '2026-05-01', amountMinor: 2500, currency: 'USD' },
 });
 
 describe('the steps from takings to what is left', () => {
