@@ -1,11 +1,12 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import { elementNames } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { HourRow } from '@/lib/year/hourRows';
 import type { YearRow } from '@/lib/year/yearRow';
 import type { YearStanding } from '@/lib/year/yearStanding';
-import { elementWords, rowKindWords } from './yearNames';
+import { rowKindWords } from './yearNames';
 
 /** @returns how many were noted. */
 export function entriesAnswer({ rows, hours }: YearStanding, formatter: Formatter): AnswerWords {
@@ -21,7 +22,7 @@ export function entriesAnswer({ rows, hours }: YearStanding, formatter: Formatte
 
 /** @returns what an entry is called in the list, where its figure says that it is hours. */
 export const entryName = (row: YearRow | HourRow): string =>
-  'minutes' in row && row.element !== null ? elementWords[row.element] : rowKindWords(row);
+  'minutes' in row && row.element !== null ? elementNames[row.element] : rowKindWords(row);
 
 /** @returns what leads from the newest entries on to more of them. */
 export const moreEntriesWords = (next: number, all: number): string =>

@@ -1,11 +1,12 @@
 import type { AnswerWords } from '@/app/_words/docket/answerWords';
+import { elementNames } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords, minutesWords } from '@/app/_words/minutesWords';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
 import { expenseWords } from '@/app/_words/orders/money/orderMoneyWords';
 import type { YearStanding } from '@/lib/year/yearStanding';
 import type { SumLine } from './payWords';
-import { elementWords, monthName, sellingWayName } from './yearNames';
+import { monthName, sellingWayName } from './yearNames';
 
 /** @returns what came in, and what of it is set aside for tax. */
 export function takingsAnswer({ takingsMinor, tax, currency }: YearStanding, locale: string): AnswerWords {
@@ -66,7 +67,7 @@ export const hoursAnswer = ({ hoursWorked }: YearStanding, locale: string): Answ
 export function hourLines({ hours }: YearStanding, locale: string): readonly SumLine[] {
   const sums = new Map<string, number>();
   for (const { element, minutes, isInClose } of hours) {
-    const name = element === null ? 'Stall days and runs, not parted' : elementWords[element];
+    const name = element === null ? 'Stall days and runs, not parted' : elementNames[element];
     if (!isInClose) sums.set(name, (sums.get(name) ?? 0) + minutes);
   }
   return [...sums]
