@@ -20,7 +20,7 @@ import { elsewhereWords } from '@/app/_words/workshop/stockWords';
 import { freeName } from '@/lib/drafts/freeName';
 import { startingBlankNames } from '@/lib/examples/blankPatterns';
 import { startingBlank, startingBlankLabel } from '@/lib/examples/startingBlanks';
-import { kinds } from '@/lib/kinds/kinds';
+import { draftFacts } from '@/lib/kinds/draftFacts';
 import { userNames } from '@/lib/kinds/usersOf';
 import type { Blank } from '@/shared/schemas/blank';
 import { BlankEditor } from './BlankEditor';
@@ -55,7 +55,7 @@ function Blanks({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
     workspace.addBlank(id, { ...blank, name });
     setAdded(id);
   };
-  const usedBy = (id: string) => userNames(kinds, workspace.documents, { to: 'blank', id });
+  const usedBy = (id: string) => userNames(draftFacts, workspace.documents, { to: 'blank', id });
   return (
     <>
       <PageHead

@@ -5,8 +5,9 @@ import { clubOrder } from '@/lib/examples/clubOrder';
 import { exampleApprovals } from '@/lib/examples/exampleApprovals';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { FILE_DAY } from '@/lib/examples/exampleFiles';
+import type { DocumentKind } from '@/lib/kinds/draftFacts';
 import { entryKinds } from '@/lib/kinds/entryKinds';
-import { type DocumentKind, kinds } from '@/lib/kinds/kinds';
+import { kinds } from '@/lib/kinds/kinds';
 import { noonOf } from '@/shared/days';
 
 /** Which device wrote it; nobody has it, and no other example bears its id. */

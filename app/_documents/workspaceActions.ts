@@ -1,7 +1,8 @@
 import type { DocumentActions } from '@/app/_store/documentStore';
 import type { EditOutcome } from '@/app/_store/documentsState';
+import type { DocumentKind } from '@/lib/kinds/draftFacts';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
-import type { DocumentBodies, DocumentKind } from '@/lib/kinds/kinds';
+import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Edit } from '@/lib/stored/prepareEdit';
 import type { Change } from '@/shared/finding';

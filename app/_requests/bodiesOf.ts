@@ -1,6 +1,6 @@
 import type { Copy } from '@/lib/copies/copy';
+import type { DocumentKind } from '@/lib/kinds/draftFacts';
 import { type EntryBodies, type EntryKind, entryKinds } from '@/lib/kinds/entryKinds';
-import type { DocumentKind } from '@/lib/kinds/kinds';
 import type { Entry } from '@/shared/schemas/happened';
 
 /** @returns the bodies of the live drafts of a kind, by id. */

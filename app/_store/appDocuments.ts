@@ -3,9 +3,8 @@ import { holdPage } from '@/app/_tab/holdPage';
 import { tabId } from '@/app/_tab/tabId';
 import { openTabMessages } from '@/app/_tab/tabMessages';
 import { watchPage } from '@/app/_tab/watchPage';
-import { entryKinds } from '@/lib/kinds/entryKinds';
-import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
-import { paperKinds } from '@/lib/kinds/paperKinds';
+import type { DocumentBodies } from '@/lib/kinds/kinds';
+import { appKinds } from './appKinds';
 import { createDocumentStore } from './createDocumentStore';
 import type { DocumentStore } from './documentStore';
 import { firstDocuments } from './firstDocuments';
@@ -18,9 +17,7 @@ let store: DocumentStore<DocumentBodies> | null = null;
 /** The documents of this tab. Made on first use in the browser; nothing is opened before somebody listens. */
 export function appDocuments(): DocumentStore<DocumentBodies> {
   store ??= createDocumentStore<DocumentBodies>({
-    registry: kinds,
-    paperKinds,
-    entryKinds,
+    ...appKinds(async () => (await import('@/lib/kinds/rareSchemas')).rareSchemas),
     tab: tabId(),
     now: () => Date.now(),
     openBackend: (on) =>

@@ -34,6 +34,8 @@ export interface DocumentStoreOptions<
   readonly registry: Registry<Kinds>;
   readonly paperKinds: PaperRegistry<Papers>;
   readonly entryKinds: EntryRegistry<Entries>;
+  /** Fetches what reads rare kinds; without it all is here. The store reads nothing before. */
+  readonly fetchRare?: () => Promise<void>;
   /** Names this tab in the history; the same again after a reload. */
   readonly tab: string;
   readonly now: () => number;

@@ -29,8 +29,11 @@ export type StoreStatus =
   | { readonly status: 'wiped'; readonly since: number }
   | {
       readonly status: 'failed';
-      /** `examplesMissing`: what a first visit starts with could not be fetched. */
-      readonly why: Extract<BackendOpening, { state: 'failed' }>['why'] | 'examplesMissing';
+      /** `examplesMissing`: what a first visit starts with could not be fetched; `schemasMissing`: what reads rare kinds. */
+      readonly why:
+        | Extract<BackendOpening, { state: 'failed' }>['why']
+        | 'examplesMissing'
+        | 'schemasMissing';
     };
 
 /** What the clock says, and what it said at the latest entry of this device, in milliseconds since 1970. */

@@ -13,7 +13,7 @@ import { absorb, readBackend } from './readBackend';
 import type { TabState } from './tabState';
 
 type OpenStoreOptions<Kinds extends Bodies> = StoreKinds &
-  Pick<DocumentStoreOptions<Kinds>, 'examples' | 'now' | 'visits'> & {
+  Pick<DocumentStoreOptions<Kinds>, 'examples' | 'now' | 'visits' | 'fetchRare'> & {
     readonly connection: BackendConnection;
     readonly tabState: () => TabState;
     readonly hold: (next: Partial<TabState>) => void;
@@ -29,12 +29,15 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   const { connection, tabState, hold, settledKept } = options;
   const isAgain = tabState().status.status === 'ready';
   if (!isAgain) hold({ status: { status: 'opening', waitingFor: 'storage' } });
+  const rare = rareHere(options);
   const opening = await connection.open();
   if (opening.state === 'failed') {
     // What is on the screen stays there, with the reason that it is not kept.
     const why = opening.why === 'cannotOpen' ? 'connectionLost' : opening.why;
     return hold(isAgain ? { kept: settledKept(why) } : { status: { status: 'failed', why: opening.why } });
   }
+  // A record that nothing can read yet is not unreadable: nothing is read until all of it can be.
+  if (!(await rare)) return hold({ status: { status: 'failed', why: 'schemasMissing' } });
   const first = isAgain ? nothingToAdd : await firstFilling(options).catch(() => null);
   if (first === null) return hold({ status: { status: 'failed', why: 'examplesMissing' } });
   if (first.wipedSince !== null) {
@@ -60,6 +63,13 @@ export async function openStore<Kinds extends Bodies>(options: OpenStoreOptions<
   if (!renamed) return;
   await options.rereadAfter([...tabState().documents.keys()]);
 }
+
+/** @returns whether the schemas of rare kinds are here; asked for while the device opens what it keeps. */
+const rareHere = <Kinds extends Bodies>({ fetchRare }: OpenStoreOptions<Kinds>): Promise<boolean> =>
+  (fetchRare?.() ?? Promise.resolve()).then(
+    () => true,
+    () => false,
+  );
 
 interface FirstFilling {
   readonly pending: TabState['pending'];

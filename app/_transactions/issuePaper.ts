@@ -2,7 +2,7 @@ import type { BackendTx } from '@/app/_backend/backend';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored/newEntries';
 import type { EditFinding } from '@/lib/stored/prepareEdit';
-import { type Bodies, entryOf, type KindDescriptor, type StoreKinds } from '@/lib/stored/registry';
+import { type Bodies, entryOf, type KindFacts, type StoreKinds } from '@/lib/stored/registry';
 import { sha256OfBytes, sha256OfValue } from '@/lib/stored/sha256';
 import { takenBy } from '@/lib/stored/takeBack';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
@@ -112,10 +112,7 @@ export async function nextPaperNumber(
 
 // Helpers
 
-function kindOf(
-  { paperKinds }: Pick<StoreKinds, 'paperKinds'>,
-  name: string,
-): KindDescriptor<unknown, 'issued'> {
+function kindOf({ paperKinds }: Pick<StoreKinds, 'paperKinds'>, name: string): KindFacts<unknown, 'issued'> {
   const kind = entryOf(paperKinds, name);
   if (kind === undefined) throw new UnknownPaperKind(name);
   return kind;
@@ -137,7 +134,7 @@ async function notesOf(
 
 const lastNumber = (
   tx: BackendTx,
-  { numbering }: Pick<KindDescriptor<unknown, 'issued'>, 'numbering'>,
+  { numbering }: Pick<KindFacts<unknown, 'issued'>, 'numbering'>,
   series: string,
   device: Device,
 ): Promise<number> => (numbering === 'device' ? lastGiven(tx, device, series) : highestNumber(tx, series));

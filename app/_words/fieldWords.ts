@@ -1,4 +1,4 @@
-import { isKnownKind, kinds } from '@/lib/kinds/kinds';
+import { draftFacts, isKnownKind } from '@/lib/kinds/draftFacts';
 import type { Where } from '@/shared/finding';
 import { rateCatalogue } from '@/shared/tables/rateCatalogue';
 import type { NameOf } from './formatter';
@@ -67,7 +67,7 @@ const fields: Readonly<Record<string, string>> = {
 };
 
 const wholeWords = (document: string): string =>
-  `the ${isKnownKind(document) ? kinds[document].word : 'file'}`;
+  `the ${isKnownKind(document) ? draftFacts[document].word : 'file'}`;
 
 /**
  * A place in a document in words, from the inside out.

@@ -1,41 +1,11 @@
-import { artwork } from '@/lib/kinds/artwork/descriptor';
-import { blank } from '@/lib/kinds/blank/descriptor';
-import { buyingList } from '@/lib/kinds/buyingList/descriptor';
-import { consumable } from '@/lib/kinds/consumable/descriptor';
-import { customer } from '@/lib/kinds/customer/descriptor';
-import { job } from '@/lib/kinds/job/descriptor';
-import { order } from '@/lib/kinds/order/descriptor';
-import { priceList } from '@/lib/kinds/priceList/descriptor';
-import { run } from '@/lib/kinds/run/descriptor';
-import { shop } from '@/lib/kinds/shop/descriptor';
-import { stallDay } from '@/lib/kinds/stallDay/descriptor';
-import { supplier } from '@/lib/kinds/supplier/descriptor';
-import { workshop } from '@/lib/kinds/workshop/descriptor';
+import { type DocumentKind, draftFacts } from './draftFacts';
+import { rareSchemas } from './rareSchemas';
+import { withSchemas } from './withSchemas';
 
-/** Every kind of document that is kept, under the name its records bear. A new kind is a folder and a line here. */
-export const kinds = {
-  workshop,
-  blank,
-  artwork,
-  job,
-  priceList,
-  customer,
-  order,
-  stallDay,
-  shop,
-  supplier,
-  consumable,
-  buyingList,
-  run,
-} as const;
-
-export type DocumentKind = keyof typeof kinds;
+/** Every kind of document that is kept, under the name its records bear. */
+export const kinds = withSchemas(draftFacts, rareSchemas.drafts);
 
 /** The body of a kind. */
 type Body<Kind extends DocumentKind> = ReturnType<(typeof kinds)[Kind]['schema']['parse']>;
 
 export type DocumentBodies = { readonly [Kind in DocumentKind]: Body<Kind> };
-
-/** @returns whether a record's kind is one that is known here. */
-export const isKnownKind = (kind: string | null): kind is DocumentKind =>
-  kind !== null && Object.hasOwn(kinds, kind);

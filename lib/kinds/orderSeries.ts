@@ -1,4 +1,4 @@
-import type { OrderPaperKind } from './paperKinds';
+import type { OrderPaperKind } from './paperFacts';
 
 /** What the orders of a year are numbered in. */
 export const orderSeries = (year: number): string => `order ${shortYear(year)}`;

@@ -1,10 +1,10 @@
 import { claimedName } from '@/lib/stored/claimedName';
-import { type Bodies, entryOf, type Registry } from '@/lib/stored/registry';
+import { entryOf, type LinkedKinds } from '@/lib/stored/registry';
 import type { Stored } from '@/shared/schemas/stored';
 
 /** @returns the documents that name a thing by its id, which its removal would leave without it. */
 export const usersOf = <Item extends Stored>(
-  registry: Registry<Bodies>,
+  registry: LinkedKinds,
   documents: readonly Item[],
   thing: { readonly to: string; readonly id: string },
 ): readonly Item[] =>

@@ -1,4 +1,5 @@
-import type { OrderPaperKind, PaperBodies } from '@/lib/kinds/paperKinds';
+import type { OrderPaperKind } from '@/lib/kinds/paperFacts';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { Approval } from '@/shared/schemas/entries';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Order } from '@/shared/schemas/order';

@@ -25,12 +25,15 @@ export interface Link {
   readonly isApart?: true;
 }
 
+/** What reading needs of a schema: one that is fetched later reads like one that is here. */
+export type BodySchema<Body> = Pick<ZodType<Body>, 'parse' | 'safeParse'>;
+
 /** How one kind of document is read. */
 export interface KindReading<Body> {
   /** Version of the shape that `schema` describes. */
   readonly version: number;
   /** Strict schema of that version. Any new, renamed or dropped key is a new version. */
-  readonly schema: ZodType<Body>;
+  readonly schema: BodySchema<Body>;
   /** `steps[n]` takes version n to n + 1; there is one for every n from 1 to `version` − 1. */
   readonly steps: Readonly<Record<number, Migration>>;
   /** `partings[n]` tells what leaves a body of version n with the step to n + 1; most steps let nothing go. */
@@ -46,8 +49,8 @@ interface NumberBorne<Body> {
   with(number: { readonly count: number; readonly letter: string }): Body;
 }
 
-/** Everything the app knows of one kind of document. */
-export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body> & {
+/** All that is known of a kind but its schema. */
+export type KindFacts<Body, Of extends Nature = Nature> = Omit<KindReading<Body>, 'schema'> & {
   readonly nature: Of;
   /** What one is called in the middle of a sentence. */
   readonly word: string;
@@ -63,25 +66,36 @@ export type KindDescriptor<Body, Of extends Nature = Nature> = KindReading<Body>
   numberIn?(body: Body): NumberBorne<Body> | null;
 };
 
+/** Everything the app knows of one kind of document. */
+export type KindDescriptor<Body, Of extends Nature = Nature> = KindFacts<Body, Of> & {
+  readonly schema: ZodType<Body>;
+};
+
+/** A kind as a store knows it. */
+type StoredKind<Body, Of extends Nature> = KindFacts<Body, Of> & KindReading<Body>;
+
 /** How every kind of document in a store is read. */
 export type Registry<Kinds extends Bodies = Bodies> = {
-  readonly [Kind in keyof Kinds & string]: KindDescriptor<Kinds[Kind], 'draft'>;
+  readonly [Kind in keyof Kinds & string]: StoredKind<Kinds[Kind], 'draft'>;
 };
 
 /** How every kind of paper is read. */
 export type PaperRegistry<Papers extends Bodies = Bodies> = {
-  readonly [Kind in keyof Papers & string]: KindDescriptor<Papers[Kind], 'issued'>;
+  readonly [Kind in keyof Papers & string]: StoredKind<Papers[Kind], 'issued'>;
 };
 
 /** How every kind of entry is read. */
 export type EntryRegistry<Entries extends Bodies = Bodies> = {
-  readonly [Kind in keyof Entries & string]: KindDescriptor<Entries[Kind], 'entry'>;
+  readonly [Kind in keyof Entries & string]: StoredKind<Entries[Kind], 'entry'>;
 };
 
 /** Any document whose body has been read by the schema of its kind. */
 export type AnyDocument<Kinds extends Bodies> = {
   [Kind in keyof Kinds & string]: Stored<Kind, Kinds[Kind]>;
 }[keyof Kinds & string];
+
+/** What a body of each kind names. */
+export type LinkedKinds = Readonly<Record<string, { linksOf(body: unknown): readonly Link[] }>>;
 
 /** How everything a store holds is read, by its nature. */
 export interface StoreKinds {

@@ -7,7 +7,7 @@ import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { usePaperFile } from '@/app/_papers/usePaperFile';
 import { paperSaid } from '@/app/_words/orders/papers/outWords';
 import { issueWords } from '@/app/_words/orders/papers/paperIssueWords';
-import type { OrderPaperKind } from '@/lib/kinds/paperKinds';
+import type { OrderPaperKind } from '@/lib/kinds/paperFacts';
 import { IssuedPapers } from './IssuedPapers';
 import { PaperPreview } from './PaperPreview';
 import { likelyPaperNumber, type PaperToGo, sourceOf } from './paperToGo';

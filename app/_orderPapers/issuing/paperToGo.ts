@@ -1,7 +1,8 @@
 import type { PaperToMake } from '@/app/_store/paperToMake';
 import type { PaperFile } from '@/app/_transactions/issuePaper';
 import { orderPaperSeries } from '@/lib/kinds/orderSeries';
-import type { OrderPaperKind, PaperBodies } from '@/lib/kinds/paperKinds';
+import type { OrderPaperKind } from '@/lib/kinds/paperFacts';
+import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { PaperSource } from '@/lib/papers/paperOf';
 import type { PaperNumber } from '@/shared/schemas/happened';
 

@@ -1,5 +1,5 @@
 import { paperNumberText } from '@/app/_words/paperNumberText';
-import { paperKinds } from '@/lib/kinds/paperKinds';
+import { paperFacts } from '@/lib/kinds/paperFacts';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { orderNumberText, seriesNumberText, versionText } from '@/shared/orderNumberText';
 import type { Paper } from '@/shared/schemas/happened';
@@ -12,7 +12,7 @@ import { daySchema } from '@/shared/schemas/rate';
  * @returns a paper as a sentence names it: “quote 26-014A, version 2”, “invoice 26-007A”
  */
 export function paperText({ kind, number, body }: Pick<Paper, 'kind' | 'number' | 'body'>): string {
-  const word = isPaperKind(kind) ? paperKinds[kind].word : 'paper';
+  const word = isPaperKind(kind) ? paperFacts[kind].word : 'paper';
   const said = isPlainObject(body) ? body : {};
   const order = orderNumberSchema.safeParse(said.order);
   const issuedOn = daySchema.safeParse(said.issuedOn);
@@ -28,4 +28,4 @@ export function paperText({ kind, number, body }: Pick<Paper, 'kind' | 'number' 
 /** Numbered by the draft they are of, not by the year. */
 const countedAlone: ReadonlySet<string> = new Set(['priceListVersion', 'stallPlan', 'dayClose']);
 
-const isPaperKind = (kind: string): kind is keyof typeof paperKinds => Object.hasOwn(paperKinds, kind);
+const isPaperKind = (kind: string): kind is keyof typeof paperFacts => Object.hasOwn(paperFacts, kind);

@@ -1,6 +1,6 @@
 import type { StillNamed } from '@/lib/erasing/planErasure';
-import { entryKinds } from '@/lib/kinds/entryKinds';
-import { kinds } from '@/lib/kinds/kinds';
+import { draftFacts } from '@/lib/kinds/draftFacts';
+import { entryFacts } from '@/lib/kinds/entryFacts';
 
 const MOST_LETTERS = 60;
 
@@ -26,7 +26,7 @@ const parts: Readonly<Record<string, string>> = {
  */
 export function stillNamedText({ kind, path, text }: StillNamed, of: string | null): string {
   const part = parts[path];
-  const word = Object.entries({ ...kinds, ...entryKinds }).find(([name]) => name === kind)?.[1].word;
+  const word = Object.entries({ ...draftFacts, ...entryFacts }).find(([name]) => name === kind)?.[1].word;
   const said = `${part ?? word ?? 'record'} “${shortened(text)}”`;
   return of === null || of === text ? said : `${said} of “${of}”`;
 }

@@ -1,7 +1,8 @@
 import { findingWords } from '@/app/_words/findings/findingWords';
 import type { TextContext } from '@/app/_words/formatter';
 import { documentFindings } from '@/lib/findings/documentFindings';
-import { isKnownKind, kinds } from '@/lib/kinds/kinds';
+import { isKnownKind } from '@/lib/kinds/draftFacts';
+import { kinds } from '@/lib/kinds/kinds';
 import type { UnreadableRecord } from '@/lib/stored/openRecord';
 import { storedWords } from './storedWords';
 

@@ -10,6 +10,8 @@ export const storeFailedWords: Readonly<Record<Why, string>> = {
     'The device has no room left to open what is kept. Nothing is lost: free some space, then try again.',
   cannotOpen:
     'The browser did not open what is kept on this device. Nothing is lost: close other tabs of this page, then try again.',
+  schemasMissing:
+    'A part of the app that reads what is kept could not be fetched. Nothing is lost: try again once there is a network.',
   examplesMissing:
     'The examples that a first visit starts with could not be fetched. Try again once there is a network.',
 };

@@ -1,15 +1,15 @@
 import { fieldWords } from '@/app/_words/fieldWords';
-import { entryKinds } from '@/lib/kinds/entryKinds';
-import { type DocumentKind, kinds } from '@/lib/kinds/kinds';
-import { paperKinds } from '@/lib/kinds/paperKinds';
+import { type DocumentKind, draftFacts } from '@/lib/kinds/draftFacts';
+import { entryFacts } from '@/lib/kinds/entryFacts';
+import { paperFacts } from '@/lib/kinds/paperFacts';
 import type { SchemaIssue, StoredFinding } from '@/lib/stored/storedFinding';
 
 /** @returns what a kept record claims to be, such as “job”. */
 export function kindWords(kind: string | null): string {
   const known: Readonly<Record<string, { readonly word: string }>> = {
-    ...kinds,
-    ...paperKinds,
-    ...entryKinds,
+    ...draftFacts,
+    ...paperFacts,
+    ...entryFacts,
   };
   return (kind === null ? undefined : known[kind]?.word) ?? 'record';
 }

@@ -9,8 +9,8 @@ import { newId } from '@/app/_documents/newId';
 import { type Adder, AddPart } from '@/app/_fields/AddPart';
 import type { WorkshopFields } from '@/app/_workshop/workshopFields';
 import { freeName } from '@/lib/drafts/freeName';
+import { draftFacts } from '@/lib/kinds/draftFacts';
 import type { JobLink } from '@/lib/kinds/job/jobLinks';
-import { kinds } from '@/lib/kinds/kinds';
 import { userNames } from '@/lib/kinds/usersOf';
 import { mostEntries } from '@/shared/limits';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
@@ -41,7 +41,7 @@ export function PartList<List extends ListName>(props: PartListProps<List>) {
   const parts: readonly PartOf<List>[] = workshop[list];
   const name: ListName = list;
   const most = mostEntries(workshopSchema, [name]);
-  const usedBy = (id: string) => userNames(kinds, workspace.documents, { to: kind, id });
+  const usedBy = (id: string) => userNames(draftFacts, workspace.documents, { to: kind, id });
   const add = (make: Adder<PartOf<List>>['make']) => {
     const id = newId();
     const part = make(id);

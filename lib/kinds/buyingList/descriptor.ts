@@ -1,13 +1,12 @@
 import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
 import { workLinks } from '@/lib/kinds/workLinks';
-import type { KindDescriptor, Link } from '@/lib/stored/registry';
-import { type BuyingList, buyingListSchema } from '@/shared/schemas/supply';
+import type { KindFacts, Link } from '@/lib/stored/registry';
+import type { BuyingList } from '@/shared/schemas/supply';
 
-export const buyingList: KindDescriptor<BuyingList, 'draft'> = {
+export const buyingList: KindFacts<BuyingList, 'draft'> = {
   nature: 'draft',
   word: 'buying list',
   version: 1,
-  schema: buyingListSchema,
   steps: {},
   linksOf: ({ works, held, chosen }) => [
     ...works.flatMap((work, at) => workLinks(work, ['works', at])),

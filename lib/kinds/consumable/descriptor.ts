@@ -1,11 +1,10 @@
-import type { KindDescriptor, Link } from '@/lib/stored/registry';
-import { type Consumable, consumableSchema } from '@/shared/schemas/supply';
+import type { KindFacts, Link } from '@/lib/stored/registry';
+import type { Consumable } from '@/shared/schemas/supply';
 
-export const consumable: KindDescriptor<Consumable, 'draft'> = {
+export const consumable: KindFacts<Consumable, 'draft'> = {
   nature: 'draft',
   word: 'consumable',
   version: 1,
-  schema: consumableSchema,
   steps: {},
   linksOf: ({ uses }) =>
     uses.flatMap(({ pressIds, packagingIds }, at): readonly Link[] => [

@@ -1,12 +1,11 @@
 import { workLinks } from '@/lib/kinds/workLinks';
-import type { KindDescriptor, Link } from '@/lib/stored/registry';
-import { type Run, runSchema } from '@/shared/schemas/run';
+import type { KindFacts, Link } from '@/lib/stored/registry';
+import type { Run } from '@/shared/schemas/run';
 
-export const run: KindDescriptor<Run, 'draft'> = {
+export const run: KindFacts<Run, 'draft'> = {
   nature: 'draft',
   word: 'run',
   version: 1,
-  schema: runSchema,
   steps: {},
   linksOf: ({ works, sizesFirst }) => [
     ...works.flatMap((work, at) => workLinks(work, ['works', at])),

@@ -1,12 +1,11 @@
 import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
-import type { KindDescriptor } from '@/lib/stored/registry';
-import { type Supplier, supplierSchema } from '@/shared/schemas/supply';
+import type { KindFacts } from '@/lib/stored/registry';
+import type { Supplier } from '@/shared/schemas/supply';
 
-export const supplier: KindDescriptor<Supplier, 'draft'> = {
+export const supplier: KindFacts<Supplier, 'draft'> = {
   nature: 'draft',
   word: 'supplier',
   version: 1,
-  schema: supplierSchema,
   steps: {},
   linksOf: ({ offers }) =>
     offers.flatMap(({ item, standsInFor }, at) => [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { isKnownKind, kinds } from '@/lib/kinds/kinds';
+import { isKnownKind } from '@/lib/kinds/draftFacts';
+import { kinds } from '@/lib/kinds/kinds';
 
 const documentKinds = Object.keys(kinds).filter(isKnownKind);
 

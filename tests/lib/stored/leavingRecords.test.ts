@@ -5,13 +5,13 @@ import { leavingRecords } from '@/lib/stored/leavingRecords';
 import { readDocument } from '@/lib/stored/readDocument';
 import { readEntry } from '@/lib/stored/readEntry';
 import { readPaper } from '@/lib/stored/readPaper';
-import type { KindDescriptor } from '@/lib/stored/registry';
+import type { Registry } from '@/lib/stored/registry';
 import { aStoredJob, type SmallJob, smallPaperKinds, smallRegistry } from './smallRegistry';
 
 const jobWas = z.looseObject({ poured: z.array(z.number()), offers: z.array(z.string()) });
 
 /** The small job in a version more: what was poured and offered is entries and papers from then on. */
-const job: KindDescriptor<SmallJob, 'draft'> = {
+const job: Registry<{ readonly job: SmallJob }>['job'] = {
   ...smallRegistry.job,
   version: 3,
   steps: {

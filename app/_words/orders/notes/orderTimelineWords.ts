@@ -3,7 +3,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
 import { withCapital } from '@/app/_words/spelledNumber';
-import { paperKinds } from '@/lib/kinds/paperKinds';
+import { paperFacts } from '@/lib/kinds/paperFacts';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import type { Happening } from '@/lib/orders/orderFacts';
 import type { orderTimeline } from '@/lib/orders/orderTimeline';
@@ -73,7 +73,7 @@ const plain = (what: string, detail = ''): TimelineWords => ({
 });
 
 function paperWords({ kind, number, body }: Paper): TimelineWords {
-  const known = Object.entries(paperKinds).find(([name]) => name === kind)?.[1].word ?? 'paper';
+  const known = Object.entries(paperFacts).find(([name]) => name === kind)?.[1].word ?? 'paper';
   const issuedOn =
     typeof body === 'object' && body !== null && 'issuedOn' in body ? String(body.issuedOn) : '';
   const name =
