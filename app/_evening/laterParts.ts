@@ -4,5 +4,7 @@ import { lazy } from '@/app/_network/lazy';
 export const laterParts = {
   coins: lazy(() => import('./slips/CoinFields').then(({ CoinFields }) => CoinFields)),
   closing: lazy(() => import('./CloseBar').then(({ CloseBar }) => CloseBar)),
+  profit: lazy(() => import('./slips/ProfitRows').then(({ ProfitRows }) => ProfitRows)),
+  fairs: lazy(() => import('./slips/FairsCompared').then(({ FairsCompared }) => FairsCompared)),
   leads: lazy(() => import('./slips/LeadRows').then(({ LeadRows }) => LeadRows)),
 } as const;

@@ -2,8 +2,8 @@ import { gzipSync } from 'node:zlib';
 import { expect, inject, test } from 'vitest';
 
 /*
- * What a phone has to fetch before it can be used; the engine, the figures and the charts come after. Of the front
- * door only what takes over the page as it was sent: the docket and the documents come beside it.
+ * What a phone has to fetch before a page answers; the engine, the figures and the charts come after, and so do the
+ * schemas of rare kinds, which come while the device opens what it keeps. Of the front door only what takes over the page as it was sent: the docket and the documents come beside it.
  */
 test.each([
   ['/', 155],

@@ -16,7 +16,6 @@ import { slipNames } from '@/app/_words/stall/evening/slipNames';
 import { type EveningAnswers, eveningAnswersSchema } from '@/lib/stall/evening/eveningAnswers';
 import { textLimits } from '@/shared/limits';
 import { DayNotes } from './DayNotes';
-import { FairsCompared } from './FairsCompared';
 import styles from './Slips.module.css';
 
 type Decision = keyof typeof decisionWords;
@@ -38,7 +37,7 @@ export function DecideSlip({ on }: Readonly<{ on: EveningOnScreen }>) {
       heading={slipNames.decide.heading}
       answer={<Answer words={decideAnswer(evening, past, answers.decision)} />}
     >
-      <FairsCompared on={on} />
+      <LaterPart part={laterParts.fairs} what="What other fairs brought" props={{ on }} />
       {lessons.length > 0 && (
         <ul className={styles.lessons}>
           {lessons.map(({ lesson, key, what, why }) => (

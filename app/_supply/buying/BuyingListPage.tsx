@@ -9,6 +9,7 @@ import { usePageName } from '@/app/_controls/usePageName';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { TextField } from '@/app/_fields/TextField';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { LaterPart } from '@/app/_network/LaterPart';
 import type { Bench } from '@/app/_orderBook/useBench';
 import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
 import styles from '@/app/_supply/Supply.module.css';
@@ -18,13 +19,11 @@ import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/supply';
-import { BuyingFolds } from './BuyingFolds';
 import { buyingAsk } from './buyingAsk';
 import type { BuyingOnScreen } from './buyingOnScreen';
 import { CoverKeys } from './CoverKeys';
 import { ListWorks } from './ListWorks';
-import { NeedTable } from './NeedTable';
-import { SupplierParts } from './SupplierParts';
+import { laterParts } from './laterParts';
 
 type BuyingListPageProps = Readonly<{
   on: BuyingOnScreen;
@@ -91,17 +90,17 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
                     )}
                   </>
                 )}
-                <NeedTable {...{ on, plan }} />
+                <LaterPart part={laterParts.needs} what="What is needed" props={{ on, plan }} />
               </div>
             </CardSection>
             <CardSection numeral={2} heading="From whom" id="buying-whom">
               <div className={styles.rows}>
                 <Together plan={plan} locale={locale} />
-                <SupplierParts {...{ on, plan }} />
+                <LaterPart part={laterParts.suppliers} what="Who it is bought from" props={{ on, plan }} />
               </div>
             </CardSection>
             <CardSection numeral={3} heading="What is left, and what else would do" id="buying-left">
-              <BuyingFolds {...{ on, plan }} />
+              <LaterPart part={laterParts.folds} what="What is left" props={{ on, plan }} />
             </CardSection>
           </>
         )}

@@ -2,9 +2,10 @@
 
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { GoodsInNote } from '@/app/_supply/goods/GoodsInNote';
+import { laterParts } from '@/app/_supply/ordering/laterParts';
 import { SentOrderActs } from '@/app/_supply/ordering/SentOrderActs';
-import { SupplyOrderDesk } from '@/app/_supply/ordering/SupplyOrderDesk';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SentOrder } from '@/app/_supply/supplyOnScreen';
 import { supplierPartWords } from '@/app/_words/supply/buyingWords';
@@ -91,10 +92,10 @@ function PartOf({ on, plan, part, sent }: PartProps) {
         </Button>
       </div>
       {open === 'order' && supplierId !== null && supplier !== undefined && (
-        <SupplyOrderDesk
-          supply={supply}
-          asked={{ supplierId, supplier, lines, buyingListId: listId }}
-          isOut={isOut}
+        <LaterPart
+          part={laterParts.desk}
+          what="The order"
+          props={{ supply, asked: { supplierId, supplier, lines, buyingListId: listId }, isOut }}
         />
       )}
       {open === 'goods' && (

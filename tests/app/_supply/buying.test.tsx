@@ -76,7 +76,9 @@ describe('a buying list', () => {
 
   it('keeps a number that is typed, and follows the sums once it is emptied', async () => {
     await list();
-    const field = () => screen.getByRole('textbox', { name: 'To buy of White shirt, 100 % polyester, S' });
+    const named = { name: 'To buy of White shirt, 100 % polyester, S' };
+    await screen.findByRole('textbox', named);
+    const field = () => screen.getByRole('textbox', named);
     await userEvent.clear(field());
     await userEvent.type(field(), '9');
     expect(listNow().held).toEqual([
@@ -92,7 +94,7 @@ describe('a buying list', () => {
   it('groups by supplier, with what the supplier asks and its freight', async () => {
     await list();
     // 45 × 4.00 and freight of 9.50.
-    const mill = screen.getByRole('region', { name: 'Sample Mill' });
+    const mill = await screen.findByRole('region', { name: 'Sample Mill' });
     expect(within(mill).getByText(/180\.00 USD goods · 9\.50 USD freight/)).toBeInTheDocument();
     expect(within(mill).getByRole('button', { name: 'Order from Sample Mill' })).toBeInTheDocument();
   });
