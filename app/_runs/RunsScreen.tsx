@@ -7,6 +7,7 @@ import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useHash } from '@/app/_controls/useHash';
+import type { JobRecord } from '@/app/_documents/documentsByKind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
@@ -112,7 +113,13 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           heading={runListTable.open}
           body={
             next === undefined ? (
-              <p className={styles.none}>{runs.length === 0 ? runListTable.none : runListTable.noneOpen}</p>
+              <NoneOpen
+                first={runs.length === 0 ? firstToPlan(workspace.jobs, waiting) : undefined}
+                isNone={runs.length === 0}
+                onPlan={({ id, job }) =>
+                  begin(nameOfRun([job.name]), [{ jobId: id, orderId: null, stallDayId: null }])
+                }
+              />
             ) : (
               <ul className={styles.list}>
                 <NextRun
@@ -147,6 +154,28 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       </div>
     </>
   );
+}
+
+type NoneOpenProps = Readonly<{
+  isNone: boolean;
+  first: JobRecord | undefined;
+  onPlan: (job: JobRecord) => void;
+}>;
+
+/** Before the first run a job is planned with one press: that shows what a run is. */
+const NoneOpen = ({ isNone, first, onPlan }: NoneOpenProps) => (
+  <div className={styles.none}>
+    <p>{isNone ? runListTable.none : runListTable.noneOpen}</p>
+    {first !== undefined && (
+      <Button onPress={() => onPlan(first)}>{runListTable.planOf(first.job.name)}</Button>
+    )}
+  </div>
+);
+
+/** The job changed last of those that stand under no button already. */
+function firstToPlan(jobs: readonly JobRecord[], waiting: readonly ToMake[]): JobRecord | undefined {
+  const offered = new Set(waiting.flatMap(({ works }) => works.map(({ jobId }) => jobId)));
+  return jobs.find(({ id }) => !offered.has(id));
 }
 
 type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }>;

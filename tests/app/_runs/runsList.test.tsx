@@ -36,6 +36,22 @@ describe('the list of runs', () => {
     expect(screen.queryByRole('region', { name: 'Waits to be made' })).toBeNull();
   });
 
+  it('before the first run plans a job that nobody waits for with one press', async () => {
+    await enter(<RunsScreen />);
+    const open = screen.getByRole('region', { name: 'To be made' });
+    await userEvent.click(within(open).getByRole('button', { name: 'Plan Ramblers Club shirts' }));
+    const [id = ''] = idsOf('run');
+    expect(bodyOf('run', id)).toMatchObject({ name: 'Ramblers Club shirts', works: [club] });
+    expect(push).toHaveBeenCalledWith(`/making/${id}`);
+    await act(async () => {
+      screenStore().actions.edit('Put away', [
+        { do: 'change', kind: 'run', id, to: (run) => ({ ...run, archivedOn: TEST_DAY }) },
+      ]);
+    });
+    // Whoever has made a run knows how.
+    expect(within(open).queryByRole('button', { name: /^Plan / })).toBeNull();
+  });
+
   it('has the next run with its answer', async () => {
     await enter(<RunsScreen />);
     const evening = { id: 'e', day: addDays(TEST_DAY, 1), fromMinute: 18 * 60, minutes: 300 };

@@ -10,6 +10,7 @@ export const runListTable = {
   open: 'To be made',
   done: 'Done',
   none: 'No run yet. Begin with an order that was accepted, a stall day or any job: this page then says when it is pressed and how much is laid out.',
+  planOf: (job: string) => `Plan ${job}`,
   noneOpen: 'Nothing is planned.',
   putAway: (runs: string) => `${runs} put away`,
   planning: 'Working out the clock…',
