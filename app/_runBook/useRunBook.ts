@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { type AnyRunNote, type RunFacts, runFacts } from '@/lib/making/runFacts';
+import { type AnyRunNote, factsOfRuns, type RunFacts } from '@/lib/making/runFacts';
 
 /** Every run with what was noted of it. */
 interface RunBook {
@@ -18,10 +18,9 @@ export function useRunBook({ runs, happened, papers }: Kept): RunBook {
   const { runStandard } = papers;
   return useMemo(() => {
     const notes = happened.filter(isOfRuns);
-    const byId = new Map(
-      Object.entries(runs).map(([id, run]) => [id, runFacts(id, run, notes, runStandard)] as const),
-    );
-    return { runs: [...byId.values()], of: (runId) => byId.get(runId) ?? null };
+    const all = factsOfRuns(runs, notes, runStandard);
+    const byId = new Map(all.map((facts) => [facts.runId, facts]));
+    return { runs: all, of: (runId) => byId.get(runId) ?? null };
   }, [runs, happened, runStandard]);
 }
 

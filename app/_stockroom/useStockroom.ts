@@ -2,7 +2,7 @@
 
 import { useMemo } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { runFacts } from '@/lib/making/runFacts';
+import { factsOfRuns } from '@/lib/making/runFacts';
 import { type Reserved, reserved } from '@/lib/stock/reserved';
 import { standardNeeds } from '@/lib/stock/standardNeeds';
 import { stockKey } from '@/lib/stock/stockKey';
@@ -30,11 +30,9 @@ export function useStockroom(workspace: ReadyWorkspace): StockroomFacts {
     [stockMove, stockTransfer, stockCount],
   );
   const kept = useMemo(() => {
-    const needs = Object.entries(runs).flatMap(([id, run]) => {
-      if (run.archivedOn !== null) return [];
-      const { isClosed, standard } = runFacts(id, run, runStep, papers.runStandard);
-      return isClosed || standard === null ? [] : standardNeeds(standard.body);
-    });
+    const needs = factsOfRuns(runs, runStep, papers.runStandard).flatMap(({ run, isClosed, standard }) =>
+      run.archivedOn !== null || isClosed || standard === null ? [] : standardNeeds(standard.body),
+    );
     return new Map(reserved(piles, needs).map((one) => [stockKey(one.item), one]));
   }, [piles, runs, papers.runStandard, runStep]);
   return { groups, values, reserved: kept };

@@ -1,3 +1,4 @@
+import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { PressTest } from '@/shared/schemas/pressLog';
 import type { Run } from '@/shared/schemas/run';
@@ -88,6 +89,25 @@ export function runFacts(
     isClosed: isClosedBy(steps),
     devices: [...new Set(own.map(({ device }) => device))],
   };
+}
+
+/**
+ * What is known of every run: the notes are parted once, not looked through again for each.
+ *
+ * @param runs by id
+ * @param notes entries in force of any run, in the store's one order
+ * @param standards papers in the store's one order
+ */
+export function factsOfRuns(
+  runs: Readonly<Record<string, Run>>,
+  notes: readonly AnyRunNote[],
+  standards: readonly StandardPaper[],
+): readonly RunFacts[] {
+  const notesOf = grouped(notes, (note) => runOf(note) ?? '');
+  const standardsOf = grouped(standards, ({ body }) => body.runId);
+  return Object.entries(runs).map(([id, run]) =>
+    runFacts(id, run, notesOf.get(id) ?? [], standardsOf.get(id) ?? []),
+  );
 }
 
 // Helpers

@@ -1,7 +1,7 @@
+import { grouped } from '@/shared/grouped';
 import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { PressFault } from '@/shared/tables/faults';
 import { type FaultyOfSize, faultyBlanks } from './faultyBlanks';
-import { grouped } from './grouped';
 import { type BlankFaultEntry, inPressOrder, type PressedEntry } from './pressedEntry';
 import { type PressTurn, pressTurns, turnKey } from './pressTurns';
 

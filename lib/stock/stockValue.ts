@@ -1,7 +1,7 @@
-import { canonicalText } from '@/lib/stored/canonicalText';
 import type { StockUnitCost } from '@/shared/schemas/stock';
 import type { Lying, StockEntry } from './stockEntry';
-import { lotOf, type TallyChange, tallyStock, withoutLot } from './tallyStock';
+import { pileKey, stockKey } from './stockKey';
+import { lotOf, type TallyChange, tallyStock } from './tallyStock';
 
 /** What a pile is worth at what was paid for it. */
 export interface PileValue extends Lying {
@@ -32,7 +32,7 @@ export function stockValue(entries: readonly StockEntry[]): readonly PileValue[]
     settle(stack, change, waiting);
     if (way !== null) onTheWay.set(way, waiting);
   });
-  return tallies.map(({ lying }) => pileValue(stacks.get(canonicalText(lying))));
+  return tallies.map(({ lying }) => pileValue(stacks.get(pileKey(lying))));
 }
 
 // Helpers
@@ -63,7 +63,7 @@ const SLACK = 1e-9;
 function wayOf({ entry }: TallyChange): string | null {
   if (entry.kind === 'stockTransfer') return entry.id;
   if (entry.kind !== 'stockMove' || entry.body.cause !== 'returned') return null;
-  return canonicalText(withoutLot(entry.body.item));
+  return stockKey(entry.body.item);
 }
 
 function settle(stack: Stack, change: TallyChange, waiting: Layer[]): void {

@@ -1,7 +1,7 @@
-import { canonicalText } from '@/lib/stored/canonicalText';
 import { inOrder } from '@/lib/stored/entriesInForce';
 import type { StockItem } from '@/shared/schemas/stock';
 import { type Lying, type Posting, postingsOf, type StockEntry } from './stockEntry';
+import { pileKey } from './stockKey';
 
 /** What of an item is known to lie at one place in one grade while its entries are gone through. */
 interface Tally {
@@ -44,7 +44,7 @@ export function tallyStock(
   for (const entry of inOrder(entries)) {
     for (const posting of postingsOf(entry)) {
       const lying = { item: withoutLot(posting.item), place: posting.place, grade: posting.grade };
-      const key = canonicalText(lying);
+      const key = pileKey(lying);
       const tally = tallies.get(key) ?? { lying, lots: new Map(), counted: null };
       tallies.set(key, tally);
       const before = sumOfLots(tally.lots);
@@ -56,8 +56,7 @@ export function tallyStock(
 }
 
 /** @returns an item as a pile has it: all lots together. */
-export const withoutLot = (item: StockItem): StockItem =>
-  item.kind === 'blank' ? { ...item, lot: null } : item;
+const withoutLot = (item: StockItem): StockItem => (item.kind === 'blank' ? { ...item, lot: null } : item);
 
 /** @returns the lot that is named; null where none is, and of what comes in no lots. */
 export const lotOf = (item: StockItem): string | null => (item.kind === 'blank' ? item.lot : null);

@@ -1,12 +1,12 @@
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import { designKey } from '@/lib/stall/designKey';
 import { goodsKey } from '@/lib/stall/goodsKey';
+import { grouped } from '@/shared/grouped';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Entry } from '@/shared/schemas/happened';
 import type { StallGoods } from '@/shared/schemas/stallDay';
 import type { ShopStatement } from '@/shared/schemas/stallEvents';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
-import { groupedBy } from './groupedBy';
 import type { ToldOrder } from './orderTax';
 import { dayOfClose } from './takingRows';
 import { type DaySpan, isWithin } from './yearSpan';
@@ -52,7 +52,7 @@ export function designResults(noted: DesignsNoted, span: DaySpan): readonly Desi
       .flatMap(({ body }) => closeSales(body, noted)),
     ...statementSales(noted, closes, span),
   ];
-  return [...groupedBy(sales, designKey).values()]
+  return [...grouped(sales, designKey).values()]
     .map(resultOf)
     .toSorted(
       (one, other) =>

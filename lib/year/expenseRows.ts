@@ -1,8 +1,8 @@
+import { grouped } from '@/shared/grouped';
 import type { Entry } from '@/shared/schemas/happened';
 import type { Expense } from '@/shared/schemas/orderEvents';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
-import { groupedBy } from './groupedBy';
 import { leftOutBy, type RowAbout, type YearRow } from './yearRow';
 
 /** What says that money went out. */
@@ -47,7 +47,7 @@ export function doubtfulPairs(rows: readonly YearRow[], noted: SpendingNoted): r
   // A row of each entry or paper.
   const bills = [...new Map(counted.map((row) => [row.id, row])).values()];
   const whole = (row: YearRow) => deliveries.get(row.id) ?? row.amountMinor;
-  const alike = groupedBy(bills, (row) => `${row.day} ${whole(row)}`);
+  const alike = grouped(bills, (row) => `${row.day} ${whole(row)}`);
   return [...alike.values()].flatMap((some) =>
     some.flatMap((first, at) =>
       some

@@ -1,10 +1,10 @@
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
+import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Run } from '@/shared/schemas/run';
 import type { Hours, RunStep, WorkElement } from '@/shared/schemas/runEvents';
 import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { groupedBy } from './groupedBy';
 import { dayOfClose } from './takingRows';
 import type { RowAbout } from './yearRow';
 
@@ -69,7 +69,7 @@ export function longDays(
   rows: readonly HourRow[],
 ): readonly { readonly day: string; readonly minutes: number }[] {
   const noted = rows.filter(({ from, isInClose }) => from === 'noted' && !isInClose);
-  return [...groupedBy(noted, ({ day }) => day)]
+  return [...grouped(noted, ({ day }) => day)]
     .map(([day, own]) => ({ day, minutes: own.reduce((sum, { minutes }) => sum + minutes, 0) }))
     .filter(({ minutes }) => minutes > LONG_DAY_MINUTES)
     .toSorted((one, other) => (one.day < other.day ? -1 : 1));
@@ -116,7 +116,7 @@ interface ClosedRun {
 
 /** Runs that are closed and not opened again, with the standard they were closed by. */
 function closedRuns({ runSteps, standards }: HoursNoted): readonly ClosedRun[] {
-  return [...groupedBy(runSteps, ({ body }) => body.runId)].flatMap(([runId, own]) => {
+  return [...grouped(runSteps, ({ body }) => body.runId)].flatMap(([runId, own]) => {
     const last = own.findLast(({ body: { step } }) => step.what === 'closed' || step.what === 'reopened');
     if (last?.body.step.what !== 'closed') return [];
     const named = last.body.standardId;

@@ -1,6 +1,5 @@
 import type { StockEntry } from '@/lib/stock/stockEntry';
-import { canonicalText } from '@/lib/stored/canonicalText';
-import type { StockCount } from '@/shared/schemas/stock';
+import { pileKey } from '@/lib/stock/stockKey';
 
 /**
  * What says how much lay in stock when a year began: all that was noted before, and of piles of which nothing was noted
@@ -27,8 +26,5 @@ export function stockAtStart(
 // Helpers
 
 function pilesOf({ kind, body }: StockEntry): readonly string[] {
-  return kind === 'stockTransfer' ? [pileOf(body.from), pileOf(body.to)] : [pileOf(body)];
+  return kind === 'stockTransfer' ? [pileKey(body.from), pileKey(body.to)] : [pileKey(body)];
 }
-
-const pileOf = ({ item, place, grade }: Pick<StockCount, 'item' | 'place' | 'grade'>): string =>
-  canonicalText({ item: item.kind === 'blank' ? { ...item, lot: null } : item, place, grade });

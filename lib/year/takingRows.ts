@@ -1,9 +1,9 @@
 import { cameMinor, type OrderPayment } from '@/lib/orders/money/payments';
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
+import { grouped } from '@/shared/grouped';
 import type { Entry } from '@/shared/schemas/happened';
 import type { ShopPayment } from '@/shared/schemas/stallEvents';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import { groupedBy } from './groupedBy';
 import { type ToldOrder, taxOfPayments } from './orderTax';
 import { leftOutBy, type YearRow } from './yearRow';
 
@@ -36,7 +36,7 @@ export const dayOfClose = ({ days, issuedOn }: Pick<DayClose, 'days' | 'issuedOn
 // Helpers
 
 function orderRows({ payments, orderOf, channelOf, currency: own }: TakingsNoted): readonly YearRow[] {
-  const byOrder = groupedBy(payments, ({ entry }) => entry.body.orderId);
+  const byOrder = grouped(payments, ({ entry }) => entry.body.orderId);
   return [...byOrder].flatMap(([orderId, all]) => {
     const order = orderOf(orderId);
     const told = order?.standing.money.currency ?? own;

@@ -1,3 +1,4 @@
+import { grouped } from '@/shared/grouped';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { Expense } from '@/shared/schemas/orderEvents';
 import { type DesignResult, type DesignsNoted, designResults } from './designResults';
@@ -91,10 +92,8 @@ export interface YearStanding {
 export function yearStanding(noted: YearNoted, span: YearSpan, today: string): YearStanding {
   const { currency } = noted;
   const all = [...takingRows(noted), ...expenseRows(noted)];
-  const rows = all.filter(({ day }) => isWithin(span, day)).toSorted(byDay);
-  const hours = hourRows(noted)
-    .filter(({ day }) => isWithin(span, day))
-    .toSorted(byDay);
+  const rows = inDayOrder(all, span);
+  const hours = inDayOrder(hourRows(noted), span);
   const counted = rows.filter(({ leftOut }) => leftOut === null);
   const wear = machineWear(noted, span, passedShare(span, today));
   const wearMinor = toMinor(
@@ -124,7 +123,7 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
   };
   return {
     ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
-    months: span.months.map((month) => monthOf(month, counted)),
+    months: monthsOf(span, counted),
     overhead: overheadHeld(overhead),
     quarters: overheadByQuarter(overhead, span.months),
     stockEndMinor: noted.stock?.atEnd.paidMinor ?? null,
@@ -144,11 +143,16 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
 
 // Helpers
 
-/** Those of a day by what says so, so that no order of entries shows. */
-const byDay = (
-  one: { readonly day: string; readonly id: string },
-  other: { readonly day: string; readonly id: string },
-): number => compare(one.day, other.day) || compare(one.id, other.id);
+/** Those of a span; those of a day by what says so, so that no order of entries shows. */
+const inDayOrder = <Row extends { readonly day: string; readonly id: string }>(
+  rows: readonly Row[],
+  span: DaySpan,
+): readonly Row[] =>
+  // Days are few beside what happened on them: each is put in order for itself.
+  [...grouped(rows, ({ day }) => day)]
+    .filter(([day]) => isWithin(span, day))
+    .toSorted(([one], [other]) => compare(one, other))
+    .flatMap(([, own]) => own.toSorted((one, other) => compare(one.id, other.id)));
 
 const compare = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
 
@@ -189,10 +193,14 @@ function taxOf(rows: readonly YearRow[]): YearStanding['tax'] {
   return { minor, untoldMinor };
 }
 
-function monthOf({ from, to }: DaySpan, rows: readonly YearRow[]): SpanMoney {
-  const own = rows.filter(({ day }) => isWithin({ from, to }, day));
-  const of = (flow: YearRow['flow']) => sumOfRows(own.filter((row) => row.flow === flow));
-  return { from, to, takingsMinor: of('taking'), expensesMinor: 0 - of('expense') };
+function monthsOf({ months }: YearSpan, rows: readonly YearRow[]): readonly SpanMoney[] {
+  const monthIn = (day: string) => day.slice(0, 'YYYY-MM'.length);
+  const byMonth = grouped(rows, ({ day }) => monthIn(day));
+  return months.map(({ from, to }) => {
+    const own = byMonth.get(monthIn(from)) ?? [];
+    const of = (flow: YearRow['flow']) => sumOfRows(own.filter((row) => row.flow === flow));
+    return { from, to, takingsMinor: of('taking'), expensesMinor: 0 - of('expense') };
+  });
 }
 
 function othersOf(rows: readonly YearRow[]): YearStanding['other'] {

@@ -6,12 +6,14 @@ import { type BenchRow, lineOf } from './benchRow';
 import { benchCurve } from './curve';
 import { benchEdits } from './edits';
 import { benchEngine } from './engine';
+import { benchMaking } from './making';
 import { benchOrders } from './orders';
 import { benchStall } from './stall';
 
 /*
  * npm run bench [-- --json]: what an edit costs, what building the engine costs, how the API stands a crowd, what orders
- * and their papers take, and a tap and a plan at a stall. Beside each stands its ratio to a yardstick measured in turn with it, since machines differ by a factor of two.
+ * and their papers take, a tap and a plan at a stall, runs, stock and a year. Beside each stands its ratio to a yardstick
+ * measured in turn with it, since machines differ by a factor of two.
  */
 
 const club = clubOrder('2026-11-25', '2026-12-11');
@@ -21,6 +23,7 @@ const rows: BenchRow[] = [
   ...benchCurve(),
   ...(await benchOrders()),
   ...(await benchStall()),
+  ...benchMaking(),
 ];
 if (!process.argv.includes('--no-long')) rows.push(...(await benchPacking()), ...benchArtwork());
 if (!process.argv.includes('--no-api')) rows.push(...(await benchApi(club)));

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type AnyRunNote, runFacts, type StandardPaper } from '@/lib/making/runFacts';
+import { type AnyRunNote, factsOfRuns, runFacts, type StandardPaper } from '@/lib/making/runFacts';
 import { standardOf } from '@/lib/making/standard/standardOf';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import type { RunStep } from '@/shared/schemas/runEvents';
@@ -66,6 +66,26 @@ describe('what is known of a run', () => {
     expect(facts.hours.map(({ id }) => id)).toEqual(['aaaaaaaa-3']);
     expect(facts.devices).toEqual(['aaaaaaaa', 'bbbbbbbb']);
     expect([facts.isBegun, facts.isClosed]).toEqual([true, false]);
+  });
+
+  it('is of every run at once what it is of each alone, of those too of which nothing was noted', () => {
+    const runs = { r: asked.run, other: asked.run, still: asked.run };
+    const notes = [
+      ...[step('aaaaaaaa', 1, 'begun'), pressed('bbbbbbbb', 1, 'other'), pressed('aaaaaaaa', 2)],
+      ...[
+        worked('aaaaaaaa', 3, 'order'),
+        step('aaaaaaaa', 4, 'closed', 'other'),
+        pressed('bbbbbbbb', 5, 'gone'),
+      ],
+    ];
+    const papers = [paper('one'), paper('two', false, 'other'), paper('three', true)];
+    const all = factsOfRuns(runs, notes, papers);
+    expect(all).toEqual(Object.entries(runs).map(([id, run]) => runFacts(id, run, notes, papers)));
+    expect(all.map(({ pressings, isClosed }) => [pressings.length, isClosed])).toEqual([
+      [1, false],
+      [1, true],
+      [0, false],
+    ]);
   });
 
   it('counts a note that comes twice once', () => {
