@@ -77,11 +77,17 @@ test('the schema describes the request and every document, and refuses unknown k
   expect(Object.keys(schemas).sort()).toEqual([
     'artwork',
     'blank',
+    'blankFault',
+    'buyingList',
     'confirmation',
+    'consumable',
     'creditNote',
     'customer',
     'deliveryNote',
     'expense',
+    'faultClaim',
+    'goodsIn',
+    'hours',
     'invoice',
     'job',
     'order',
@@ -89,13 +95,27 @@ test('the schema describes the request and every document, and refuses unknown k
     'payment',
     'paymentRequest',
     'payout',
+    'pressTest',
+    'pressing',
     'proof',
     'quote',
+    'rateTaken',
     'receipt',
     'request',
+    'run',
+    'runActual',
+    'runStandard',
+    'runStep',
+    'sheetsPrinted',
+    'supplier',
+    'supplyOrder',
+    'washCheck',
     'workshop',
   ]);
   expect(schemas.quote.properties.alternatives.maxItems).toBe(2);
+  expect(schemas.run.additionalProperties).toBe(false);
+  expect(schemas.supplyOrder.required).toContain('rows');
+  expect(schemas.pressing.properties.result.enum).toEqual(['good', 'second', 'scrap']);
   expect(schemas.job.additionalProperties).toBe(false);
   expect(schemas.request.properties.workshop.properties.rates.properties.wage).toBeDefined();
 });

@@ -1,5 +1,6 @@
 import { toJSONSchema } from 'zod';
 import { refuseMethod, tellMethods } from '@/app/_requests/refuseMethod';
+import { rareSchemas } from '@/lib/kinds/rareSchemas';
 import { artworkSchema } from '@/shared/schemas/artwork';
 import { blankSchema } from '@/shared/schemas/blank';
 import { customerSchema } from '@/shared/schemas/customer';
@@ -19,7 +20,10 @@ import {
 import { jobInputSchema } from '@/shared/schemas/request';
 import { workshopSchema } from '@/shared/schemas/workshop';
 
-/** JSON Schema of the request and of each document in it, as they may be sent, and of all that an order is made of. */
+/**
+ * JSON Schema of the request and of each document in it, as they may be sent, of all that an order is made of, and of all
+ * that making and buying for it are.
+ */
 export function GET(): Response {
   const schemas = {
     request: jobInputSchema,
@@ -41,6 +45,10 @@ export function GET(): Response {
     creditNote: creditNoteSchema,
     proof: proofSchema,
     deliveryNote: deliveryNoteSchema,
+    ...rareSchemas.drafts,
+    runStandard: rareSchemas.papers.runStandard,
+    supplyOrder: rareSchemas.papers.supplyOrder,
+    ...rareSchemas.entries,
   };
   return Response.json(
     Object.fromEntries(
