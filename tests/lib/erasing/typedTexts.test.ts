@@ -25,7 +25,7 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   stockTransfer: ['from', 'to'].flatMap((end) =>
     ['item.size', 'item.lot', 'item.name', 'place.name'].map((path) => `${end}.${path}`),
   ),
-  stockCount: ['item.size', 'item.lot', 'item.name', 'place.name'],
+  stockCount: ['item.size', 'item.lot', 'item.name', 'place.name', 'unitCost.currency'],
   orderEvent: ['step.proof.mediaType'],
   expense: ['receipt.mediaType'],
   stallDay: [
