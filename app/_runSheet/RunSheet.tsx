@@ -7,6 +7,7 @@ import { paperOfLocale } from '@/app/_priceLists/paperOfLocale';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { runSheetTable } from '@/app/_words/making/sheet/runSheetTable';
+import { changedSince } from '@/lib/making/list/changedSince';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobSheetBody } from '@/lib/papers/bodies/jobSheetPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
@@ -16,13 +17,17 @@ import { runBody } from './runBody';
 /** The run on paper: what lies beside the press, without a figure of money. */
 export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
   const { run, jobs, planned, answer, workspace, today, context } = on;
+  const frozen = on.facts.standard?.body ?? null;
+  const plan = planned?.plan ?? null;
   const { workshop, readFile, kinds, stallDays } = workspace;
   const [page, setPage] = useState<JobSheetBody['page']>(
     workshop.papers.page ?? paperOfLocale(workshop.locale),
   );
   const orders = kinds.order.bodies;
   const source = useMemo((): PaperSource | null => {
-    if (planned === null || jobs.length === 0) return null;
+    const of = frozen !== null ? { standard: frozen } : plan === null ? null : { plan, cover: run.cover };
+    if (of === null || jobs.length === 0) return null;
+    const facts = runSheetFacts(jobs, of);
     const waiting = run.works.flatMap(({ jobId, orderId, stallDayId }) => {
       const order = orderId === null ? undefined : orders[orderId];
       const day = stallDayId === null ? undefined : stallDays[stallDayId];
@@ -33,15 +38,16 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
       };
     });
     const body = runBody({
-      name: run.name,
-      facts: runSheetFacts(jobs, planned.plan, run.cover),
+      name: frozen?.title ?? run.name,
+      facts,
+      changed: changedSince(frozen, answer?.standard ?? null),
       findings: answer?.found.flatMap((one) => (one.kind === 'costed' ? one.findings : [])) ?? [],
       madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
       wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
       ...{ workshop, today, page, context },
     });
     return { kind: 'jobSheet', body };
-  }, [planned, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
+  }, [frozen, plan, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
   if (source === null) return <p>{runTable.noPaper}</p>;
   return (
     <>

@@ -11,7 +11,7 @@ type RunSheetSectionProps = Readonly<{ on: RunOnScreen; numeral: number }>;
 
 /** The sheet that lies beside the press, looked at before it is printed. */
 export function RunSheetSection({ on, numeral }: RunSheetSectionProps) {
-  const isReady = on.planned !== null;
+  const isReady = on.planned !== null || (on.facts.standard !== null && on.jobs.length > 0);
   return (
     <CardSection
       {...{ numeral }}

@@ -21,6 +21,8 @@ interface RunSheetTold {
   readonly facts: RunSheetFacts;
   /** Of all jobs. */
   readonly findings: readonly Finding[];
+  /** Names of jobs that changed since the run began; the sheet goes by what was frozen. */
+  readonly changed: readonly string[];
   /** Orders and stall days it is made for. */
   readonly madeFor: readonly string[];
   /** YYYY-MM-DD; null where nobody waits. */
@@ -65,7 +67,11 @@ export function runBody(told: RunSheetTold): JobSheetBody {
     ],
     presses: pressBlocks(told, locale),
     after: packSteps(told, timesWords(parts('cool', 'finish', 'pack', 'cleanDown'), locale)),
-    watch: [runSheetTable.stops, ...watchNotes(findings, context)],
+    watch: [
+      runSheetTable.stops,
+      ...(told.changed.length === 0 ? [] : [runSheetTable.changed(listed(told.changed))]),
+      ...watchNotes(findings, context),
+    ],
   };
 }
 

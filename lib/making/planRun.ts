@@ -105,10 +105,11 @@ function planOf(
 const MINUTE_BEFORE = 1e-3;
 
 /** Parts of a session bear the day on which it begins, also past midnight. */
-function clockPart({ what, name, session, from, to }: LaidPart, { sessions }: LaidRun): ClockPart {
+function clockPart({ from, to, ...part }: LaidPart, { sessions }: LaidRun): ClockPart {
+  const { session } = part;
   const begun = session === null ? from : (sessions[session]?.from ?? from);
   const midnight = Math.floor(begun / DAY_MINUTES) * DAY_MINUTES;
-  return { what, name, session, day: dayOfMinute(midnight), fromMinute: from - midnight, minutes: to - from };
+  return { ...part, day: dayOfMinute(midnight), fromMinute: from - midnight, minutes: to - from };
 }
 
 function dated(from: number, to: number) {

@@ -26,9 +26,9 @@ export const turnKey = ({
 }: Pick<PressTurn, 'jobId' | 'lineId' | 'placementId'>) => `${jobId} ${lineId} ${placementId}`;
 
 /**
- * The prints of a run in the order in which they are pressed, as the standard froze it: by the parts of its clock, where
- * these name the prints, else the first prints of all lines before the second. Lines, and sizes in them, stand as the
- * sizes of the standard do; what it does not order follows.
+ * The prints of a run in the order in which they are pressed, as the standard froze it: by the parts of its clock; what
+ * these do not name follows, the first prints of all lines before the second. Lines, and sizes in them, stand as the sizes
+ * of the standard do.
  */
 export function pressTurns({
   works,
@@ -70,16 +70,14 @@ const orderedSizes = (all: readonly string[], first: readonly string[]): readonl
   ...new Set([...first.filter((size) => all.includes(size)), ...all]),
 ];
 
-/** Only where each name of the clock is that of one print; what it does not name comes after. */
+/** What the clock does not name comes after. */
 function byClock(turns: readonly PressTurn[], clock: RunStandard['clock']): readonly PressTurn[] {
-  const names = [...new Set(clock.filter(({ what }) => what === 'press').map(({ name }) => name))];
-  const isClear = names.every(
-    (name) => turns.filter(({ placement }) => placement.name === name).length === 1,
-  );
-  if (!isClear) return turns;
-  const place = ({ placement }: PressTurn) => {
-    const at = names.indexOf(placement.name);
-    return at < 0 ? names.length : at;
+  const keys = [
+    ...new Set(clock.flatMap(({ what, turn }) => (what === 'press' && turn ? [turnKey(turn)] : []))),
+  ];
+  const place = (turn: PressTurn) => {
+    const at = keys.indexOf(turnKey(turn));
+    return at < 0 ? keys.length : at;
   };
   return turns.toSorted((one, other) => place(one) - place(other));
 }

@@ -38,6 +38,8 @@ const clockPartSchema = z.strictObject({
   /** Minutes after midnight of that day by the wall clock; it may run past the next midnight. */
   fromMinute: z.number().min(0).max(4320),
   minutes: minutesSchema,
+  /** Which print of which line is pressed or tested, for names repeat; left out of all other work. */
+  turn: z.strictObject({ jobId: idSchema, lineId: idSchema, placementId: idSchema }).exactOptional(),
 });
 
 const standardSizeSchema = z.strictObject({

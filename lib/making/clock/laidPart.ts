@@ -1,4 +1,5 @@
 import type { Span } from '@/lib/calendar/span';
+import type { ClockPart } from '@/shared/schemas/runPapers';
 import type { TimedPart } from './runSessions';
 
 /** A part with its first minute, as the calendar counts them. */
@@ -6,4 +7,6 @@ export interface LaidPart extends Span {
   readonly what: 'print' | 'dry' | 'deliver' | TimedPart['what'];
   readonly name: string;
   readonly session: number | null;
+  /** Of what is pressed or tested. */
+  readonly turn?: ClockPart['turn'];
 }

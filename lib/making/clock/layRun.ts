@@ -84,10 +84,10 @@ function laySessions(
   return {
     parts: held.flatMap(({ parts }, session) => {
       let at = spans[session]?.from ?? 0;
-      return parts.map(({ what, name, minutes }): LaidPart => {
+      return parts.map(({ minutes, ...part }): LaidPart => {
         const begun = at;
         at += minutes;
-        return { what, name, session, from: begun, to: at };
+        return { ...part, session, from: begun, to: at };
       });
     }),
     sessions: held.map(({ pieces }, session) => {

@@ -1,5 +1,6 @@
 import { MINUTES_NOISE } from '@/lib/calendar/minutes';
 import { sessionParts } from '@/lib/calendar/sessionParts';
+import type { ClockPart } from '@/shared/schemas/runPapers';
 import { splitWhole } from '@/shared/splitWhole';
 import type { RunWorkload } from './runWork';
 
@@ -9,6 +10,8 @@ export interface TimedPart {
   /** The print that is pressed or tested; empty elsewhere. */
   readonly name: string;
   readonly minutes: number;
+  /** Of what is pressed or tested. */
+  readonly turn?: ClockPart['turn'];
 }
 
 /** One heating-up: good pieces and its parts. */
@@ -130,10 +133,10 @@ function partsOf(
   return sessionParts(held, pieces).map(({ what, name, minutes }): TimedPart => {
     if (what !== 'press') return { what, name, minutes };
     const [kind, index] = name.split(' ');
-    return {
-      what: kind === 'test' ? 'test' : 'press',
-      name: work.turns[Number(index)]?.name ?? '',
-      minutes,
-    };
+    const pressed = work.turns[Number(index)];
+    const told = { what: kind === 'test' ? ('test' as const) : ('press' as const), minutes };
+    if (pressed === undefined) return { ...told, name: '' };
+    const { jobId, lineId, placementId } = pressed;
+    return { ...told, name: pressed.name, turn: { jobId, lineId, placementId } };
   });
 }

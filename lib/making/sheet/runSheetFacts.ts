@@ -1,8 +1,10 @@
 import { type JobSheetFacts, jobSheetFacts, type SheetPlacement } from '@/lib/jobSheet/jobSheet';
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import { pressTurns } from '@/lib/pressing/pressTurns';
+import type { ClockPart, RunStandard } from '@/shared/schemas/runPapers';
 import type { Cover } from '@/shared/schemas/supply';
+import { factsAsFrozen, jobAsFrozen } from './asFrozen';
 
 /** Blanks of a size in one stack. */
 interface SizeStack {
@@ -35,31 +37,64 @@ export interface RunSheetFacts {
   readonly clock: readonly ClockPart[];
 }
 
-/** What the sheet of a run says, in the order of the work; every figure is of the plan and of the sums of its jobs. */
-export function runSheetFacts(
-  jobs: readonly RunJob[],
-  plan: Pick<RunPlan, 'clock' | 'sizes' | 'turns'>,
-  cover: Cover,
-): RunSheetFacts {
-  const found = jobs.map((job) => ({
-    job,
-    facts: jobSheetFacts(job.input, {
-      layout: job.costed.laidOut.prints,
-      costSheet: job.costed.sheet,
-    }),
-  }));
-  const blanks = jobs.flatMap((job) =>
-    blanksOfJob(job, cover).map((one) => ({ jobId: job.work.jobId, ...one })),
+/** What a sheet goes by beside its jobs: their plan, or what was frozen as the run began. */
+type SheetOf =
+  | { readonly plan: Pick<RunPlan, 'clock' | 'sizes' | 'turns'>; readonly cover: Cover }
+  | { readonly standard: RunStandard };
+
+/**
+ * What the sheet of a run says, in the order of the work. Every figure is of the plan and of the sums of its jobs, or of
+ * the frozen standard.
+ */
+export function runSheetFacts(jobs: readonly RunJob[], of: SheetOf): RunSheetFacts {
+  if ('plan' in of) {
+    const blanks = jobs.flatMap((job) =>
+      blanksOfJob(job, of.cover).map((one) => ({ jobId: job.work.jobId, ...one })),
+    );
+    return factsOf(
+      jobs.map((job) => ({ job, facts: factsOfJob(job) })),
+      of.plan,
+      blanks,
+    );
+  }
+  const { standard } = of;
+  const found = jobs.flatMap((now) => {
+    const frozen = standard.works.find(({ jobId }) => jobId === now.work.jobId);
+    if (frozen === undefined) return [];
+    const job = jobAsFrozen(now, standard);
+    return [{ job, facts: factsAsFrozen(factsOfJob(job), frozen) }];
+  });
+  const blanks = standard.works.flatMap(({ jobId, lines }) =>
+    lines.flatMap(({ lineId, sizes }) => sizes.map((size) => ({ jobId, lineId, ...size }))),
   );
+  return factsOf(found, { ...standard, turns: pressTurns(standard) }, blanks);
+}
+
+// Helpers
+
+type Found = RunSheetFacts['jobs'];
+
+const factsOfJob = ({ input, costed }: RunJob): JobSheetFacts =>
+  jobSheetFacts(input, { layout: costed.laidOut.prints, costSheet: costed.sheet });
+
+function factsOf(
+  found: Found,
+  plan: {
+    readonly clock: RunSheetFacts['clock'];
+    readonly sizes: RunPlan['sizes'];
+    readonly turns: readonly Turn[];
+  },
+  blanks: readonly SizeStack[],
+): RunSheetFacts {
   const stacks = plan.sizes.flatMap(({ jobId, lineId, size }): readonly SizeStack[] => {
     const one = blanks.find((of) => of.jobId === jobId && of.lineId === lineId && of.size === size);
     return one === undefined ? [] : [{ jobId, lineId, size, wanted: one.wanted, take: one.take }];
   });
-  const times = timesOf(plan);
   return {
     jobs: found,
     stacks,
-    presses: plan.turns.flatMap(({ jobId, lineId, placementId }, turn): readonly RunPress[] => {
+    presses: plan.turns.flatMap((turn): readonly RunPress[] => {
+      const { jobId, lineId, placementId } = turn;
       const of = found
         .find(({ job }) => job.work.jobId === jobId)
         ?.facts.placements.find((one) => one.lineId === lineId && one.placement.id === placementId);
@@ -70,7 +105,7 @@ export function runSheetFacts(
           stack.lineId === lineId &&
           of.sizes.some(({ size }) => size === stack.size),
       );
-      return [{ jobId, of: { ...of, sizes }, times: times[turn] ?? [] }];
+      return [{ jobId, of: { ...of, sizes }, times: timesOf(plan.clock, turn) }];
     }),
     pieces: sum(found.map(({ facts }) => facts.pieces)),
     take: sum(stacks.map((stack) => stack.take)),
@@ -79,33 +114,16 @@ export function runSheetFacts(
   };
 }
 
-// Helpers
+type Turn = NonNullable<ClockPart['turn']>;
 
-/** The parts of the clock at which each turn is pressed: a session goes through the turns in their order. */
-function timesOf({ clock, turns }: Pick<RunPlan, 'clock' | 'turns'>): readonly (readonly ClockPart[])[] {
-  const times: ClockPart[][] = turns.map(() => []);
-  const sessions = [...new Set(clock.flatMap(({ session }) => session ?? []))];
-  let begin = 0;
-  for (const session of sessions) {
-    let at = begin;
-    let first: number | null = null;
-    const parts = clock.filter((one) => one.session === session && one.what === 'press');
-    for (const [place, part] of parts.entries()) {
-      const isIt = ({ name }: { readonly name: string }) => name === part.name;
-      const later = turns.flatMap((turn, index) => (index > at && isIt(turn) ? [index] : []));
-      // Two parts of one name are two prints of that name, as long as there are so many; else one with a break in it.
-      const isNext: boolean = first === null || later.length >= parts.slice(place).filter(isIt).length;
-      const here = turns[at];
-      const next: number | undefined =
-        (first === null || !isNext) && here !== undefined && isIt(here) ? at : later[0];
-      if (next === undefined) continue;
-      times[next]?.push(part);
-      first ??= next;
-      at = next;
-    }
-    begin = first ?? begin;
-  }
-  return times;
-}
+/** The parts of the clock at which a print is pressed, in each heating-up. */
+const timesOf = (clock: readonly ClockPart[], { jobId, lineId, placementId }: Turn): readonly ClockPart[] =>
+  clock.filter(
+    ({ what, turn }) =>
+      what === 'press' &&
+      turn?.jobId === jobId &&
+      turn.lineId === lineId &&
+      turn.placementId === placementId,
+  );
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);

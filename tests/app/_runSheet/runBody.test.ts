@@ -22,8 +22,9 @@ function bodyOf(
   const workshop = { ...club().workshop, locale: 'en-GB' };
   return runBody({
     name: 'Club shirts',
-    facts: runSheetFacts(jobs, planned(asked), 'usual'),
+    facts: runSheetFacts(jobs, { plan: planned(asked), cover: 'usual' }),
     findings: jobs.flatMap(({ input }) => judgeJob(input, grid).answer.findings),
+    changed: [],
     madeFor: ['Exampleton Ramblers Club'],
     wantedOn: null,
     today: TODAY,

@@ -9,6 +9,10 @@ export const runSheetTable = {
     lead: 'Three spoiled in twenty: stop and find the cause.',
     text: 'Press one and look at it, then three, then go on.',
   },
+  changed: (names: string) => ({
+    lead: 'As the run began.',
+    text: `${names} changed since; this sheet goes by what was frozen then.`,
+  }),
   file: {
     heading: 'For the bench',
     spoken: 'of the run sheet',
