@@ -3,7 +3,8 @@
 import { wallAt } from '@/app/_clock/wallAt';
 import { Button } from '@/app/_controls/Button';
 import { clockWords } from '@/app/_words/clockWords';
-import { pressKeepingWords, pressKeptWords, pressNotKeptWords } from '@/app/_words/press/pressWords';
+import { turnName } from '@/app/_words/press/doneWords';
+import { pressDoneWords, pressKeepingWords, pressKeptWords, pressNotKeptWords } from '@/app/_words/press/pressWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import styles from './Head.module.css';
 import type { AtThePress } from './usePressing';
@@ -14,15 +15,13 @@ type PressHeadProps = Readonly<{ pressing: AtThePress; now: number; locale: stri
 export function PressHead({ pressing, now, locale }: PressHeadProps) {
   const { workspace, standard, run, turn } = pressing;
   const { kept } = workspace;
-  const lines = new Set(run.turns.map(({ jobId, lineId }) => `${jobId} ${lineId}`));
   const done = clockWords(wallAt(now + turn.minutesToGo * 60_000).minute, locale);
   return (
     <div className={styles.head}>
       <h1 className={styles.title}>
-        {standard.body.title}, {turn.placement.name.toLowerCase()}
-        {lines.size > 1 && ` of ${turn.lineName}`}
+        {standard.body.title}: {turnName(turn, run.turns)}
       </h1>
-      <p className={styles.done}>{turn.toGo === 0 ? 'this print is done' : `done about ${done}`}</p>
+      <p className={styles.done}>{pressDoneWords(run.current === null, turn.isThrough ? null : done)}</p>
       {kept.state === 'notKept' ? (
         <div className={styles.alarm} role="alert">
           <p>

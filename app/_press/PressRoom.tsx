@@ -6,7 +6,9 @@ import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { useWakeLock } from '@/app/_tab/useWakeLock';
+import { isLeft } from '@/lib/pressing/atPress';
 import { CausePart } from './CausePart';
+import { DonePart } from './DonePart';
 import { DwellPart } from './DwellPart';
 import { laterParts } from './laterParts';
 import styles from './Press.module.css';
@@ -38,15 +40,17 @@ export function PressRoom({ workspace, runId, standard, locale }: PressRoomProps
     at.isAsking && last?.kind === 'pressing' && last.body.result !== 'good' && last.body.fault === null
       ? last
       : null;
+  const isDone = asked === null && isLeft(pressing.turn, at);
   const close = () => setPanel(null);
   return (
     <div className={styles.press} data-press="">
       <PressHead {...{ pressing, now, locale }} />
-      <DwellPart {...{ pressing, now }} isSmall={asked !== null} />
+      {!isDone && <DwellPart {...{ pressing, now }} isSmall={asked !== null} />}
       {asked !== null && <CausePart {...{ pressing, asked }} />}
       <PressTold pressing={pressing} onOpen={setPanel} />
-      {asked === null && <VerdictPart pressing={pressing} />}
-      <SparesPart pressing={pressing} />
+      {isDone && <DonePart pressing={pressing} />}
+      {asked === null && !isDone && <VerdictPart pressing={pressing} />}
+      {!isDone && <SparesPart pressing={pressing} />}
       <PressFoot pressing={pressing} onOpen={setPanel} />
       {panel === 'more' && (
         <PressSheet name="More" onClose={close}>

@@ -13,13 +13,15 @@ import {
   moreThanCameWords,
   noSpareWords,
   outsideWords,
+  severalBegan,
+  twiceByChance,
   twiceHead,
   twiceThen,
   withoutCauseWords,
 } from '@/app/_words/press/pressWords';
 import { isLookedAt } from '@/lib/pressing/firstBatch';
-import { scrapAlarms } from '@/lib/pressing/scrapAlarms';
-import { faultTwiceRunning } from '@/lib/pressing/stopRule';
+import { BASE_SCRAP, scrapAlarms } from '@/lib/pressing/scrapAlarms';
+import { faultTwiceRunning, twiceRunningChance } from '@/lib/pressing/stopRule';
 import { nextMove } from '@/lib/pressing/testTrail';
 import type { PressFault } from '@/shared/tables/faults';
 import type { PressPanel } from './PressFoot';
@@ -30,7 +32,7 @@ type PressToldProps = Readonly<{ pressing: AtThePress; onOpen: (panel: PressPane
 
 /** What the press has to say: stop, look, go on; and what does not add up. */
 export function PressTold({ pressing, onOpen }: PressToldProps) {
-  const { run, turn, stopped, step } = pressing;
+  const { run, turn, stopped, step, otherStandards } = pressing;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
   const twice = stopped === null ? faultTwiceRunning(turn.pressed) : null;
@@ -74,6 +76,13 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
           <p>
             <Move fault={twice} />
           </p>
+          <p>
+            {twiceByChance(
+              turn.wanted,
+              formatter.share(BASE_SCRAP),
+              formatter.share(twiceRunningChance(turn.wanted, BASE_SCRAP)),
+            )}
+          </p>
           <div className={styles.pair}>
             <button
               type="button"
@@ -109,6 +118,7 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
       ))}
       {run.outside.length > 0 && <p>{outsideWords(run.outside.length)}</p>}
       {run.faultyOutside.length > 0 && <p>{faultyOutsideWords(run.faultyOutside.length)}</p>}
+      {otherStandards > 0 && <p>{severalBegan}</p>}
       {run.devices.length > 1 && <p>{devicesWords(run.devices.length)}</p>}
       {run.withoutCause.length > 0 && !pressing.at.isAsking && (
         <p className={styles.line}>

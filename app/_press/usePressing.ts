@@ -7,9 +7,10 @@ import { WAITING_DEVICE } from '@/app/_store/happenedState';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { tappedWords } from '@/app/_words/press/pressWords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
-import { type AtPress, afterUndo, afterVerdict, sizeToJudge } from '@/lib/pressing/atPress';
+import { type AtPress, NOTHING_AT_PRESS, afterUndo, afterVerdict, sizeToJudge, turnUp } from '@/lib/pressing/atPress';
 import { foldPressings, type PressedRun, type PressedTurn } from '@/lib/pressing/foldPressings';
 import { inPressOrder, type PressedEntry } from '@/lib/pressing/pressedEntry';
+import { turnKey } from '@/lib/pressing/pressTurns';
 import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Entry } from '@/shared/schemas/happened';
 import type { BlankFault, Pressing, RunStep } from '@/shared/schemas/runEvents';
@@ -34,6 +35,8 @@ export interface AtThePress {
   readonly run: PressedRun;
   readonly turn: PressedTurn;
   readonly steps: readonly Entry<'runStep', RunStep>[];
+  /** Others that began the run too; the standard is the newest. */
+  readonly otherStandards: number;
   /** What is in and before the press, and how that is changed. */
   readonly at: AtPress;
   readonly setAt: (at: AtPress) => void;
@@ -51,6 +54,8 @@ export interface AtThePress {
   /** A piece that was noted as lost is good, or was a faulty blank that was never pressed. */
   readonly noteInstead: (entry: PressedEntry, what: 'good' | 'blankFault') => void;
   readonly blankFaulty: (size: string) => void;
+  /** Another print is up; what lay in the press is forgotten, and no count is. */
+  readonly goTo: (turn: PressedTurn) => void;
   readonly step: (label: string, step: Step, day: string) => boolean;
   readonly undo: () => void;
 }
@@ -68,7 +73,8 @@ export function usePressing(
   const run = useMemo(() => foldPressings(standard.body, pressings, faults), [standard, pressings, faults]);
   const [at, setAt] = useAtPress(runId);
   const [problem, setProblem] = useState<string | null>(null);
-  const turn = run.turns.find(({ key }) => key === at.turn) ?? run.current ?? run.turns.at(-1);
+  const last = inPressOrder([...pressings, ...faults].filter((one) => one.device === device)).at(-1) ?? null;
+  const turn = turnUp(run, at, last?.kind === 'pressing' ? turnKey(last.body) : null);
   if (turn === undefined) return null;
   const settle = (outcome: EditOutcome): boolean => {
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
@@ -78,11 +84,12 @@ export function usePressing(
   const judged = sizeToJudge(turn, at);
   const stop = steps.findLast(({ body: { step } }) => step.what === 'stopped' || step.what === 'goneOn')?.body
     .step;
-  const last = inPressOrder([...pressings, ...faults].filter((one) => one.device === device)).at(-1) ?? null;
   const faultBody = (size: string): BlankFault => ({
     ...{ runId, blankId: turn.blankId, size, lot: null, pieces: 1, fault: null },
   });
   return {
+    otherStandards:
+      workspace.papers.runStandard.filter(({ withdrawn, body }) => !withdrawn && body.runId === runId).length - 1,
     ...{ workspace, runId, standard, run, turn, steps, at, setAt, judged, last, problem },
     stopped: stop?.what === 'stopped' ? stop : null,
     judge: (result) => {
@@ -110,6 +117,7 @@ export function usePressing(
     },
     blankFaulty: (size) =>
       void noteAll(`${size}, faulty blank`, [{ kind: 'blankFault', body: faultBody(size) }]),
+    goTo: ({ key }) => setAt({ ...NOTHING_AT_PRESS, turn: key }),
     step: (label, step, day) =>
       noteAll(label, [{ kind: 'runStep', body: { runId, standardId: standard.id, day, step } }]),
     undo: () => {

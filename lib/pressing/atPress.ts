@@ -19,18 +19,24 @@ export const atPressSchema = z.strictObject({
   lifted: z.array(z.string().max(100)).max(50),
   /** Somebody is being asked what was wrong with the last piece. */
   isAsking: z.boolean(),
+  /** One more is pressed of a print that has all it needs. */
+  isFurther: z.boolean().default(false),
 });
 export type AtPress = z.infer<typeof atPressSchema>;
 
 export const NOTHING_AT_PRESS: AtPress = {
-  ...{ turn: null, size: null, inPress: null, lifted: [], isAsking: false },
+  ...{ turn: null, size: null, inPress: null, lifted: [], isAsking: false, isFurther: false },
 };
 
 /** @returns sizes that are to be pressed after what is in and before the press, the next first, each once */
 export function sizesAhead({ counts }: Pick<PressedTurn, 'counts'>, at: AtPress): readonly string[] {
   const waiting = [...at.lifted, ...(at.inPress === null ? [] : [at.inPress.size])];
+  const isAnyReady = counts.some(({ ready }) => ready > 0);
   const open = counts
-    .filter(({ size, toGo }) => toGo > waiting.filter((one) => one === size).length)
+    .filter(
+      ({ size, toGo, ready }) =>
+        (isAnyReady ? ready : toGo) > waiting.filter((one) => one === size).length,
+    )
     .map(({ size }) => size);
   return at.size !== null && open.includes(at.size)
     ? [at.size, ...open.filter((size) => size !== at.size)]
@@ -59,11 +65,32 @@ export function putIn(
   return size === undefined ? at : { ...at, lifted, inPress: { size, phase, at: now } };
 }
 
-/** The piece that was judged lies before the press no more. */
-export function afterVerdict(at: AtPress, isAsking: boolean): AtPress {
+/** The piece that was judged lies before the press no more; a further one is one alone. */
+export function afterVerdict(before: AtPress, isAsking: boolean): AtPress {
+  const at = before.isFurther ? { ...before, isFurther: false, size: null } : before;
   if (at.lifted.length > 0) return { ...at, isAsking, lifted: at.lifted.slice(1) };
   return { ...at, isAsking, inPress: at.inPress?.phase === 'press' ? null : at.inPress };
 }
+
+/** @returns whether the hands are done with the print: nothing of it is left to press, in the press or before it */
+export const isLeft = ({ isThrough }: Pick<PressedTurn, 'isThrough'>, at: AtPress): boolean =>
+  isThrough && !at.isFurther && at.inPress === null && at.lifted.length === 0;
+
+/**
+ * The print that is up: the one chosen, else that of the piece this device noted last, so that nobody presses the next
+ * print unaware, else the first with something to press.
+ *
+ * @param lastKey of the piece noted last; null where there is none
+ */
+export const turnUp = <Of extends PressedTurn>(
+  { turns, current }: { readonly turns: readonly Of[]; readonly current: Of | null },
+  at: Pick<AtPress, 'turn'>,
+  lastKey: string | null,
+): Of | undefined =>
+  turns.find(({ key }) => key === at.turn) ??
+  turns.find(({ key }) => key === lastKey) ??
+  current ??
+  turns.at(-1);
 
 /** A verdict was taken back: its piece is to be judged again. */
 export const afterUndo = (at: AtPress, size: string | null): AtPress => ({

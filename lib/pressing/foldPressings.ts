@@ -24,6 +24,10 @@ export interface PressedSize {
   readonly sparesLeft: number;
   /** Pressed here beyond what was laid out, or beyond what came out of the press before; 0 where it adds up. */
   readonly moreThanCame: number;
+  /** Blanks laid out, or pieces that came out of the press before. */
+  readonly came: number;
+  /** Of those to go, as many of those that came as are not pressed yet. */
+  readonly ready: number;
 }
 
 /** One print of one line so far. */
@@ -36,6 +40,10 @@ export interface PressedTurn extends PressTurn {
   readonly seconds: number;
   readonly scrap: number;
   readonly toGo: number;
+  /** Of them as many as lie before the press. */
+  readonly ready: number;
+  /** Nothing is left to press here: enough are good, or all that came were pressed. What came unlogged is not waited for. */
+  readonly isThrough: boolean;
   /** Minutes of hands and press until it is done, presses that spoil the piece among them as the standard has them. */
   readonly minutesToGo: number;
   /** In the order in which they were lifted. */
@@ -48,7 +56,7 @@ export interface PressedTurn extends PressTurn {
 /** A run at the press. */
 export interface PressedRun {
   readonly turns: readonly PressedTurn[];
-  /** The first that is not done; null once all are. */
+  /** The first with something to press; null once nothing is left that can be pressed. */
   readonly current: PressedTurn | null;
   /** In the order in which they were lifted. */
   readonly pressed: readonly PressedEntry[];
@@ -83,7 +91,7 @@ export function foldPressings(
   const turns = plan.map((turn) => turnSoFar(turn, plan, standard, byTurn, faulty));
   return {
     turns,
-    current: turns.find(({ toGo }) => toGo > 0) ?? null,
+    current: turns.find(({ ready }) => ready > 0) ?? null,
     pressed,
     outside: pressed.filter((entry) => !isInside(entry)),
     faultyOutside: outside,
@@ -115,7 +123,8 @@ function turnSoFar(
     return sizeSoFar({ size, wanted, take }, presses, turn.slot, faulty(turn, size));
   });
   const pressed = (byTurn.get(turnKey(turn)) ?? []).filter(({ body }) => turn.sizes.includes(body.size));
-  const all = (of: 'wanted' | 'good' | 'seconds' | 'scrap' | 'toGo') =>
+  const all = (
+    of: 'wanted' | 'good' | 'seconds' | 'scrap' | 'toGo' | 'ready' | 'came' | 'moreThanCame') =>
     counts.reduce((sum, one) => sum + one[of], 0);
   const open = counts.filter(({ toGo }) => toGo > 0).map(({ size }) => size);
   const { handMinutes, aloneMinutes, scrap } = turn.placement;
@@ -124,7 +133,10 @@ function turnSoFar(
     ...turn,
     ...{ key: turnKey(turn), counts, pressed },
     ...{ wanted: all('wanted'), good: all('good'), seconds: all('seconds'), scrap: all('scrap') },
-    ...{ toGo: all('toGo'), minutesToGo: all('toGo') * each },
+    ...{ toGo: all('toGo'), ready: all('ready') },
+    isThrough:
+      all('toGo') === 0 || (all('ready') === 0 && all('came') > 0 && all('moreThanCame') === 0),
+    ...{ minutesToGo: all('toGo') * each },
     ...{ next: open[0] ?? null, afterNext: open[1] ?? null },
   };
 }
@@ -163,12 +175,16 @@ function sizeSoFar(
   const here = presses[slot] ?? NOTHING;
   const before = presses[slot - 1];
   const came = before === undefined ? take - faulty : throughOf(before);
+  const pressed = here.good + here.seconds + here.scrap;
+  const toGo = Math.max(0, wanted + lostLater - throughOf(here));
   return {
     ...{ size, wanted, take, sparesTaken: lost, sparesLeft: take - wanted - lost },
     ...{ good: here.good, seconds: here.seconds, scrap: here.scrap, scrapByFault: here.scrapByFault },
     needed: wanted + lostLater,
-    toGo: Math.max(0, wanted + lostLater - throughOf(here)),
-    moreThanCame: Math.max(0, here.good + here.seconds + here.scrap - came),
+    toGo,
+    came,
+    moreThanCame: Math.max(0, pressed - came),
+    ready: Math.min(toGo, Math.max(0, came - pressed)),
   };
 }
 

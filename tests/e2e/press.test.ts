@@ -14,7 +14,7 @@ async function atThePress(width: number, keptFrom?: string): Promise<Page> {
   await page.goto(QUIET);
   await layStandard(page);
   await page.goto(`${inject('baseUrl')}${PRESS}`);
-  await heading(page, 'Ramblers, back').waitFor();
+  await heading(page, 'Ramblers: Back').waitFor();
   return page;
 }
 

@@ -4,8 +4,10 @@ import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import type { WakeState } from '@/app/_tab/useWakeLock';
+import { doneWords, turnName } from '@/app/_words/press/doneWords';
 import { pressWakeWords } from '@/app/_words/press/pressWords';
 import { recipeMore } from '@/app/_words/press/recipeAtPress';
+import { isLeft } from '@/lib/pressing/atPress';
 import type { PressPanel } from '../PressFoot';
 import type { AtThePress } from '../usePressing';
 import { FirstOffPart } from './FirstOffPart';
@@ -21,7 +23,7 @@ type MorePanelProps = Readonly<{
 
 /** What is tapped less often. */
 export function MorePanel({ pressing, wake, onDone, onOpen }: MorePanelProps) {
-  const { run, turn, at, setAt, judged, runId, blankFaulty } = pressing;
+  const { run, turn, at, setAt, goTo, judged, runId, blankFaulty } = pressing;
   return (
     <div className={styles.panel}>
       {run.turns.length > 1 && (
@@ -35,11 +37,32 @@ export function MorePanel({ pressing, wake, onDone, onOpen }: MorePanelProps) {
                 className={styles.choice}
                 aria-pressed={one.key === turn.key}
                 onClick={() => {
-                  setAt({ ...at, turn: one.key, size: null, inPress: null, lifted: [] });
+                  goTo(one);
                   onDone();
                 }}
               >
-                {one.placement.name}, {one.lineName}: {one.toGo === 0 ? 'done' : `${one.toGo} to go`}
+                {turnName(one, run.turns)}: {one.toGo === 0 ? 'done' : `${one.toGo} to go`}
+              </button>
+            ))}
+          </div>
+        </fieldset>
+      )}
+      {isLeft(turn, at) && (
+        <fieldset>
+          <legend>{doneWords.further}</legend>
+          <div className={styles.keys}>
+            {turn.counts.map(({ size }) => (
+              <button
+                key={size}
+                type="button"
+                className={styles.choice}
+                aria-label={doneWords.furtherOf(size)}
+                onClick={() => {
+                  setAt({ ...at, size, isFurther: true });
+                  onDone();
+                }}
+              >
+                {size}
               </button>
             ))}
           </div>

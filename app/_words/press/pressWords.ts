@@ -114,3 +114,14 @@ export const lookCloselyWords = (pressed: number): string =>
   pressed === 1
     ? 'The first is out: look at it closely, front, back and edges, before the next.'
     : 'Three are out: lay them side by side and look closely, then run.';
+
+/** @returns how often two running would be alike by chance, where nothing is wrong */
+export const twiceByChance = (presses: number, base: string, chance: string): string =>
+  `With only ${base} spoiled by chance, ${chance} of prints of ${presses} would show two running at most.`;
+
+export const severalBegan =
+  'Two devices each began this run. This press goes by the newest; what each noted counts as well.';
+
+/** @param at the time at which the print that is up will be done; null once it is */
+export const pressDoneWords = (isAllDone: boolean, at: string | null): string =>
+  isAllDone ? 'all prints are done' : at === null ? 'this print is done' : `done about ${at}`;

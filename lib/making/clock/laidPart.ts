@@ -8,5 +8,5 @@ export interface LaidPart extends Span {
   readonly name: string;
   readonly session: number | null;
   /** Of what is pressed or tested. */
-  readonly turn?: ClockPart['turn'];
+  readonly turn?: NonNullable<ClockPart['turn']>;
 }

@@ -11,7 +11,7 @@ export interface TimedPart {
   readonly name: string;
   readonly minutes: number;
   /** Of what is pressed or tested. */
-  readonly turn?: ClockPart['turn'];
+  readonly turn?: NonNullable<ClockPart['turn']>;
 }
 
 /** One heating-up: good pieces and its parts. */

@@ -32,7 +32,7 @@ describe('the press', () => {
   it('keeps a good one with one tap, and says how far the print is', async () => {
     const standardId = await beginRun();
     await enterPress();
-    expect(screen.getByRole('heading', { level: 1, name: 'Ramblers, back' })).toBeVisible();
+    expect(screen.getByRole('heading', { level: 1, name: 'Ramblers: Back' })).toBeVisible();
     tap(/^Good/);
     expect(key(/^Good/)).toHaveTextContent('1 so far of 37');
     expect(pressed()).toEqual([
@@ -161,16 +161,83 @@ describe('the press', () => {
     expect(pressed()).toMatchObject([{ size: 'M' }, { size: 'L' }]);
   });
 
-  it('goes to the badge once all backs are good, and takes a second there', async () => {
+  it('leads on to the badge once all backs are good, and back for the spare of one that was lost there', async () => {
     await beginRun();
     await enterPress();
     for (let piece = 0; piece < 37; piece += 1) tap(/^Good/);
-    expect(screen.getByRole('heading', { level: 1, name: 'Ramblers, badge' })).toBeVisible();
+    // Nobody presses the next print unaware: it is up once it is asked for.
+    expect(screen.getByRole('heading', { name: 'Back is done' })).toBeVisible();
+    expect(screen.getByText('37 good, 0 lost')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^Good/ })).toBeNull();
+    tap(/^Go on with Badge/);
+    expect(screen.getByRole('heading', { level: 1, name: 'Ramblers: Badge' })).toBeVisible();
     tap(/^Second/);
     tap(/^Pale$/);
     expect(pressed().at(-1)).toMatchObject({ placementId: 'badge', result: 'second', fault: 'pale' });
-    // Its spare goes through the back first.
-    expect(screen.getByRole('heading', { level: 1, name: 'Ramblers, back' })).toBeVisible();
+    for (let piece = 0; piece < 36; piece += 1) tap(/^Good/);
+    // 36 of 37 shirts are left; one more goes through the back first.
+    expect(screen.getByRole('heading', { name: 'Badge: nothing left to press' })).toBeVisible();
+    expect(screen.getByText('36 good, 1 for less, 0 lost, 1 still wanted')).toBeVisible();
+    tap(/^Go on with Back/);
+    tap(/^Good/);
+    tap(/^Go on with Badge/);
+    tap(/^Good/);
+    expect(await screen.findByRole('heading', { name: 'All is pressed' })).toBeVisible();
+    await kept();
+  });
+
+  it('shows what came of it once everything is pressed, and takes a further piece behind More', async () => {
+    await beginRun();
+    await enterPress();
+    tap(/^Scrap/);
+    tap(/^Say it later$/);
+    for (let piece = 0; piece < 37; piece += 1) tap(/^Good/);
+    tap(/^Go on with Badge/);
+    for (let piece = 0; piece < 37; piece += 1) tap(/^Good/);
+    const table = await screen.findByRole('table', { name: 'Pressed by size' });
+    const row = (name: RegExp) => within(table).getByRole('row', { name });
+    expect(row(/^M /)).toHaveTextContent('M9 of 91');
+    expect(row(/^In all/)).toHaveTextContent('In all37 of 371');
+    expect(screen.getByText('1 lost: nobody said why 1.')).toBeVisible();
+    expect(screen.getByRole('link', { name: 'What came of it' })).toHaveAttribute(
+      'href',
+      `/making/${RUN}/after`,
+    );
+    tap(/^Say why$/);
+    tap(/^Ghost$/);
+    expect(screen.getByText('1 lost: ghost 1.')).toBeVisible();
+    expect(screen.queryByRole('button', { name: /^Good/ })).toBeNull();
+    tap(/^More$/);
+    tap(/^One more L$/);
+    tap(/^Good/);
+    expect(pressed().at(-1)).toMatchObject({ placementId: 'badge', size: 'L', result: 'good' });
+    expect(screen.getByRole('table', { name: 'Pressed by size' })).toBeVisible();
+    expect(screen.getByText('Badge, L: 1 more pressed than were there.', { exact: false })).toBeVisible();
+    await kept();
+  });
+
+  it('says what cannot be made once no blank is left', async () => {
+    await beginRun();
+    await enterPress();
+    tap(/^3XL/);
+    tap(/^Scrap/);
+    tap(/^Ghost$/);
+    // The only 3XL is lost, and no other was laid out.
+    for (let piece = 0; piece < 36; piece += 1) tap(/^Good/);
+    expect(screen.getByText('36 good, 1 lost, 1 still wanted')).toBeVisible();
+    tap(/^Go on with Badge/);
+    for (let piece = 0; piece < 36; piece += 1) tap(/^Good/);
+    expect(
+      await screen.findByRole('heading', { name: '1 piece cannot be made: no blank is left' }),
+    ).toBeVisible();
+    await kept();
+  });
+
+  it('tells that two devices began the run', async () => {
+    await beginRun();
+    await beginRun();
+    await enterPress();
+    expect(screen.getByText(/^Two devices each began this run/)).toBeVisible();
     await kept();
   });
 

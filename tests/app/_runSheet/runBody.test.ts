@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { runBody } from '@/app/_runSheet/runBody';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
+import { standardOf } from '@/lib/making/standard/standardOf';
 import type { JobInput } from '@/shared/schemas/request';
 import { changed, club, TODAY } from '@/tests/fixtures/clubJob';
 import { jobsOf, ownBlock, planned, runAsked } from '@/tests/fixtures/clubRun';
@@ -16,6 +17,7 @@ function bodyOf(
   inputs: Readonly<Record<string, JobInput>> = { club: club() },
   page: 'a4' | 'letter' = 'a4',
   block = ownBlock(EVENING),
+  since: readonly string[] = [],
 ) {
   const asked = runAsked({ ownBlocks: [block] }, inputs);
   const jobs = jobsOf(asked);
@@ -24,7 +26,7 @@ function bodyOf(
     name: 'Club shirts',
     facts: runSheetFacts(jobs, { plan: planned(asked), cover: 'usual' }),
     findings: jobs.flatMap(({ input }) => judgeJob(input, grid).answer.findings),
-    changed: [],
+    changed: since,
     madeFor: ['Exampleton Ramblers Club'],
     wantedOn: null,
     today: TODAY,
@@ -83,6 +85,37 @@ describe('the sheet of a run', () => {
     ]);
   });
 
+  it('follows what was frozen once the run has begun, whatever the job says since', () => {
+    const asked = runAsked({ ownBlocks: [ownBlock(EVENING)] }, { club: club() });
+    const standard = standardOf({
+      ...{ runId: 'run-1', run: asked.run, jobs: jobsOf(asked), plan: planned(asked) },
+      ...{ number: { count: 1, letter: 'A' }, issuedOn: TODAY },
+    });
+    const since = changed(club(), {
+      'job.name': 'Another name',
+      'job.lines.0.quantities': [{ size: 'M', quantity: 50 }],
+      'job.lines.0.placements.0.recipe.dwellSeconds': 70,
+    });
+    const later = runAsked({ ownBlocks: [ownBlock('2026-12-03')] }, { club: since });
+    const facts = runSheetFacts(jobsOf(later), { standard });
+    const was = runSheetFacts(jobsOf(asked), { plan: planned(asked), cover: 'usual' });
+    expect([facts.pieces, facts.take, facts.tests]).toEqual([37, 45, was.tests]);
+    expect(facts.stacks).toEqual(was.stacks.map((stack) => expect.objectContaining(stack)));
+    expect(facts.clock).toEqual(was.clock);
+    expect(facts.presses.map(({ times }) => times)).toEqual(was.presses.map(({ times }) => times));
+    expect(facts.presses[0]?.of.placement.recipe.dwellSeconds).toBe(55);
+    expect(facts.jobs[0]?.job.input.job.name).toBe(club().job.name);
+    expect(facts.jobs[0]?.facts.sheets).toBe(53);
+  });
+
+  it('says that a job changed since it began', () => {
+    const { watch } = bodyOf(undefined, 'a4', undefined, ['Club shirts']);
+    expect(watch[1]).toEqual({
+      lead: 'As the run began.',
+      text: 'Club shirts changed since; this sheet goes by what was frozen then.',
+    });
+  });
+
   it.each(['a4', 'letter'] as const)('is one page of %s with six sizes and two prints', async (page) => {
     const { pages, text } = await pagesOf(bodyOf(undefined, page));
     expect(pages).toHaveLength(1);
@@ -95,8 +128,8 @@ describe('the sheet of a run', () => {
     const day = ownBlock(EVENING, 8 * 60, 900);
     const body = bodyOf({ club: club(), other }, 'letter', day);
     expect(body.pieces).toBe(74);
-    // Prints of one name are told by their jobs, each with its own time.
-    expect(new Set(body.presses.map(({ aside }) => aside)).size).toBe(4);
+    // Prints of one name are told by their jobs, each with its own time: no two begin at once.
+    expect(new Set(body.presses.map(({ aside }) => aside.split(';')[0])).size).toBe(4);
     const { pages, text } = await pagesOf(body);
     expect(pages).toHaveLength(2);
     expect(text).toContain('Run sheet: Club shirts, continued');
