@@ -8,8 +8,9 @@ import type { LearnedRun } from '@/lib/learning/learnedFrom';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ClosedRun } from '@/lib/variances/acrossRuns';
 import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubles';
-import { newestPrices, type PricePaid, paidForRun } from '@/lib/variances/pricesPaid';
-import { type RunResult, runResult } from '@/lib/variances/runResult';
+import { newestPrices, type PricePaid } from '@/lib/variances/pricesPaid';
+import { resultOfRun } from '@/lib/variances/resultOfRun';
+import type { RunResult } from '@/lib/variances/runResult';
 
 /** A run once it is made, as its screen has it. */
 export interface AfterRunFigures {
@@ -75,14 +76,7 @@ function learnedOf(
   goodsIn: ReadyWorkspace['entries']['goodsIn'],
   hours: ReadyWorkspace['entries']['hours'],
 ): readonly LearnedRun[] {
-  const { standard, runId, run } = facts;
-  if (standard === null) return [];
-  const orders = new Set(run.works.map(({ orderId }) => orderId));
-  const orderHours = hours
-    .map(({ body }) => body)
-    .filter((one) => one.for.kind === 'order' && orders.has(one.for.id));
-  const deliveries = goodsIn.map(({ body }) => body);
-  const paid = paidForRun(deliveries, standard.body.currency, facts);
-  const result = runResult(standard, { facts, paid, orderHours });
-  return [{ runId, standard: standard.body, facts, result }];
+  const { standard, runId } = facts;
+  const result = resultOfRun(facts, goodsIn, hours);
+  return standard === null || result === null ? [] : [{ runId, standard: standard.body, facts, result }];
 }

@@ -17,10 +17,10 @@ export function DonePart({ pressing }: Readonly<{ pressing: AtThePress }>) {
   const next = run.current;
   if (next === null)
     return <LaterPart part={laterParts.finished} what="What was pressed" props={{ pressing }} />;
-  const useOf = ({ blankId, placement }: typeof turn) => ({
+  const setUpOf = ({ blankId, placement }: typeof turn) => ({
     ...{ blankId, pressId: placement.pressId, recipe: placement.recipe },
   });
-  const isSame = recipeKey(useOf({ ...next, blankId: turn.blankId })) === recipeKey(useOf(turn));
+  const isSame = recipeKey(setUpOf({ ...next, blankId: turn.blankId })) === recipeKey(setUpOf(turn));
   return (
     <section className={styles.part} aria-labelledby="print-done">
       <h2 className={styles.heading} id="print-done">

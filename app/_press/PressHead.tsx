@@ -4,7 +4,12 @@ import { wallAt } from '@/app/_clock/wallAt';
 import { Button } from '@/app/_controls/Button';
 import { clockWords } from '@/app/_words/clockWords';
 import { turnName } from '@/app/_words/press/doneWords';
-import { pressDoneWords, pressKeepingWords, pressKeptWords, pressNotKeptWords } from '@/app/_words/press/pressWords';
+import {
+  pressDoneWords,
+  pressKeepingWords,
+  pressKeptWords,
+  pressNotKeptWords,
+} from '@/app/_words/press/pressWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
 import styles from './Head.module.css';
 import type { AtThePress } from './usePressing';

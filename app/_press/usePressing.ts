@@ -7,7 +7,14 @@ import { WAITING_DEVICE } from '@/app/_store/happenedState';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { tappedWords } from '@/app/_words/press/pressWords';
 import type { EntryBodies } from '@/lib/kinds/entryKinds';
-import { type AtPress, NOTHING_AT_PRESS, afterUndo, afterVerdict, sizeToJudge, turnUp } from '@/lib/pressing/atPress';
+import {
+  type AtPress,
+  afterUndo,
+  afterVerdict,
+  NOTHING_AT_PRESS,
+  sizeToJudge,
+  turnUp,
+} from '@/lib/pressing/atPress';
 import { foldPressings, type PressedRun, type PressedTurn } from '@/lib/pressing/foldPressings';
 import { inPressOrder, type PressedEntry } from '@/lib/pressing/pressedEntry';
 import { turnKey } from '@/lib/pressing/pressTurns';
@@ -89,7 +96,8 @@ export function usePressing(
   });
   return {
     otherStandards:
-      workspace.papers.runStandard.filter(({ withdrawn, body }) => !withdrawn && body.runId === runId).length - 1,
+      workspace.papers.runStandard.filter(({ withdrawn, body }) => !withdrawn && body.runId === runId)
+        .length - 1,
     ...{ workspace, runId, standard, run, turn, steps, at, setAt, judged, last, problem },
     stopped: stop?.what === 'stopped' ? stop : null,
     judge: (result) => {

@@ -17,8 +17,8 @@ import styles from './Runs.module.css';
 type NewRunProps = Readonly<{
   workspace: Pick<ReadyWorkspace, 'jobs'>;
   waiting: readonly ToMake[];
-  /** Id of the job that is chosen to begin with; null where none is. */
-  first: string | null;
+  /** Ids of jobs, orders or stall days that are chosen to begin with. */
+  first: readonly string[];
   onAdd: (name: string, works: readonly RunWork[]) => void;
   onLeave: () => void;
 }>;
@@ -36,7 +36,7 @@ const MOST_WORKS = 24;
 /** What is made together, chosen from what waits and from all jobs. */
 export function NewRun({ workspace: { jobs }, waiting, first, onAdd, onLeave }: NewRunProps) {
   const [name, setName] = useState('');
-  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(first === null ? [] : [first]));
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(first));
   useEffect(() => focusById(NAME), []);
   const groups: readonly { readonly name: string; readonly choices: readonly Choice[] }[] = [
     { name: runListTable.orders, choices: waiting.filter(({ kind }) => kind === 'order') },

@@ -24,6 +24,7 @@ import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { closeInForce } from '@/lib/stall/closeInForce';
 import { stallCalendar } from '@/lib/stall/days/stallCalendar';
 import { firstDayOf } from '@/lib/stall/sellingDays';
+import type { Order } from '@/shared/schemas/order';
 import type { RunWork } from '@/shared/schemas/run';
 import { laterParts } from './laterParts';
 import { NextRun } from './NextRun';
@@ -39,16 +40,22 @@ export function RunsScreen() {
 
 // Helpers
 
-/** An address that ends so asks for a run of that job. */
-const OF_JOB = 'job-';
+/** An address that ends so asks for a run of that job, order or stall day. */
+const ASKED = /^(job|order|day)-(.+)$/;
 
 function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const router = useRouter();
   const { workshop } = workspace;
   const hash = useHash();
-  const asked = hash.startsWith(OF_JOB) ? hash.slice(OF_JOB.length) : null;
+  const asked = ASKED.exec(hash)?.[2] ?? null;
   const [isNew, setNew] = useState(false);
   const { runs, waiting, wantedOn } = useRunsList(workspace);
+  const askedOrder = asked === null ? undefined : workspace.kinds.order.bodies[asked];
+  // One that nobody has accepted yet can be made all the same, if its maker says so.
+  const offered =
+    asked === null || askedOrder === undefined || waiting.some(({ id }) => id === asked)
+      ? waiting
+      : [...waiting, toMakeOf(asked, askedOrder)];
   const { underWay, open, done, putAway } = runShelves(runs, wantedOn);
   const formatter = formatterFor(workshop);
   const begin = (name: string, works: readonly RunWork[]) => {
@@ -91,7 +98,11 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         <LaterPart
           part={laterParts.newRun}
           what="The form of a new run"
-          props={{ workspace, waiting, first: asked, onAdd: begin, onLeave: leave }}
+          props={{
+            ...{ workspace, onAdd: begin, onLeave: leave },
+            waiting: offered,
+            first: asked === null ? [] : [asked],
+          }}
         />
       )}
       <UnreadableRecords
@@ -177,6 +188,10 @@ function firstToPlan(jobs: readonly JobRecord[], waiting: readonly ToMake[]): Jo
   const offered = new Set(waiting.flatMap(({ works }) => works.map(({ jobId }) => jobId)));
   return jobs.find(({ id }) => !offered.has(id));
 }
+const toMakeOf = (id: string, order: Order): ToMake => ({
+  ...{ kind: 'order', id, name: order.name, wantedOn: order.wantedOn },
+  works: order.jobIds.map((jobId) => ({ jobId, orderId: id, stallDayId: null })),
+});
 
 type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }>;
 

@@ -6,6 +6,7 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { Answer } from '@/app/_docket/common/Answer';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { MakeIt } from '@/app/_makingFrame/MakeIt';
 import { formatterFor } from '@/app/_words/formatter';
 import { dayPressWords } from '@/app/_words/stall/dayLoadWords';
 import { homeWords, leftInCarWords } from '@/app/_words/stall/homeWords';
@@ -97,6 +98,7 @@ export function MakingSection({ workspace, id, stallDay, answer, left, numeral }
         </div>
       )}
       <PressedActs {...{ workspace, id, making, formatter }} dayName={stallDay.name} />
+      {making.jobs.length > 0 && <MakeIt runs={workspace.runs} of={{ kind: 'day', id }} />}
       <FoldRow
         place={id}
         folds={[

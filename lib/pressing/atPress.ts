@@ -34,8 +34,7 @@ export function sizesAhead({ counts }: Pick<PressedTurn, 'counts'>, at: AtPress)
   const isAnyReady = counts.some(({ ready }) => ready > 0);
   const open = counts
     .filter(
-      ({ size, toGo, ready }) =>
-        (isAnyReady ? ready : toGo) > waiting.filter((one) => one === size).length,
+      ({ size, toGo, ready }) => (isAnyReady ? ready : toGo) > waiting.filter((one) => one === size).length,
     )
     .map(({ size }) => size);
   return at.size !== null && open.includes(at.size)

@@ -123,8 +123,7 @@ function turnSoFar(
     return sizeSoFar({ size, wanted, take }, presses, turn.slot, faulty(turn, size));
   });
   const pressed = (byTurn.get(turnKey(turn)) ?? []).filter(({ body }) => turn.sizes.includes(body.size));
-  const all = (
-    of: 'wanted' | 'good' | 'seconds' | 'scrap' | 'toGo' | 'ready' | 'came' | 'moreThanCame') =>
+  const all = (of: 'wanted' | 'good' | 'seconds' | 'scrap' | 'toGo' | 'ready' | 'came' | 'moreThanCame') =>
     counts.reduce((sum, one) => sum + one[of], 0);
   const open = counts.filter(({ toGo }) => toGo > 0).map(({ size }) => size);
   const { handMinutes, aloneMinutes, scrap } = turn.placement;
@@ -134,8 +133,7 @@ function turnSoFar(
     ...{ key: turnKey(turn), counts, pressed },
     ...{ wanted: all('wanted'), good: all('good'), seconds: all('seconds'), scrap: all('scrap') },
     ...{ toGo: all('toGo'), ready: all('ready') },
-    isThrough:
-      all('toGo') === 0 || (all('ready') === 0 && all('came') > 0 && all('moreThanCame') === 0),
+    isThrough: all('toGo') === 0 || (all('ready') === 0 && all('came') > 0 && all('moreThanCame') === 0),
     ...{ minutesToGo: all('toGo') * each },
     ...{ next: open[0] ?? null, afterNext: open[1] ?? null },
   };

@@ -1,6 +1,6 @@
 import type { PressFault } from '@/shared/tables/faults';
-import { grouped } from './grouped';
 import type { PressedRun } from './foldPressings';
+import { grouped } from './grouped';
 
 /** What came of one size of one line. Pieces. */
 interface SizeMade {

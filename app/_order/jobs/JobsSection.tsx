@@ -4,6 +4,7 @@ import { CardSection } from '@/app/_controls/CardSection';
 import { FindingRow } from '@/app/_controls/FindingRow';
 import { RowList } from '@/app/_controls/RowList';
 import { Answer } from '@/app/_docket/common/Answer';
+import { MakeIt } from '@/app/_makingFrame/MakeIt';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { laterParts } from '@/app/_order/laterParts';
 import type { OrderOnScreen } from '@/app/_order/orderOnScreen';
@@ -40,6 +41,7 @@ export function JobsSection({ on, book }: Readonly<{ on: OrderOnScreen; book: Or
       </RowList>
       <AskedOtherwise on={on} />
       <LaterPart part={laterParts.addJob} what="What adds a job" props={{ on, book }} />
+      {jobs.length > 0 && <MakeIt runs={on.workspace.runs} of={{ kind: 'order', id: on.orderId }} />}
     </CardSection>
   );
 }

@@ -1,6 +1,6 @@
 'use client';
 
-import { useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Card } from '@/app/_controls/Card';
 import { PageHead } from '@/app/_controls/PageHead';
@@ -41,13 +41,20 @@ type RunDocketProps = Readonly<{
   onRemoved: (label: string) => void;
 }>;
 
-/** A run from top to bottom: what it comes to, then what is made, when, how fast, with what, and its sheet. */
+/** A run from top to bottom: planned until it begins, then by what was frozen. */
 export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProps) {
   const on = useRunOnScreen(workspace, facts);
   const { run } = on;
   usePageName(`${run.name} · Pressminute`);
   const { reveal } = useReveal('run-');
-  const [isSheetOpen, setSheetOpen] = useState(false);
+  const standard = facts.standard?.body ?? null;
+  const note = doubts.length > 0 && (
+    <LaterPart
+      part={laterParts.mirror}
+      what="What came out reversed"
+      props={{ workspace, facts, doubts, today: on.today }}
+    />
+  );
   return (
     <RevealContext value={reveal}>
       <PageHead
@@ -62,14 +69,25 @@ export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProp
       />
       <ClockBehind clockBehind={workspace.clockBehind} />
       <AnswerMissing what="The clock could not be worked out" failure={on.failure} />
-      <RunPlate on={on} />
-      {doubts.length > 0 && (
-        <LaterPart
-          part={laterParts.mirror}
-          what="What came out reversed"
-          props={{ workspace, facts, doubts, today: on.today }}
-        />
+      {standard === null ? (
+        <PlannedRun {...{ on, note }} />
+      ) : (
+        <LaterPart part={laterParts.begun} what="The run as it began" props={{ on, standard, note }} />
       )}
+      <LaterPart part={laterParts.away} what="Putting the run away" props={{ on, onRemoved }} />
+    </RevealContext>
+  );
+}
+
+// Helpers
+
+/** A run that was not begun by a standard: what it comes to, what it asks, and every section of its plan. */
+function PlannedRun({ on, note }: Readonly<{ on: RunOnScreen; note: ReactNode }>) {
+  const [isSheetOpen, setSheetOpen] = useState(false);
+  return (
+    <>
+      <RunPlate on={on} />
+      {note}
       {on.troubles.length > 0 && (
         <LaterPart part={laterParts.troubles} what="What the run asks" props={{ on }} />
       )}
@@ -90,12 +108,9 @@ export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProp
           <LaterPart part={laterParts.paper} what="The run sheet" props={{ on, numeral: 6 }} />
         </Card>
       </IndexedSections>
-      <LaterPart part={laterParts.away} what="Putting the run away" props={{ on, onRemoved }} />
-    </RevealContext>
+    </>
   );
 }
-
-// Helpers
 
 function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen {
   const today = useToday();

@@ -3,9 +3,9 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runAnswerWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
-import { nearDayWords } from '@/app/_words/orders/nearDayWords';
 import { laterParts } from './laterParts';
 import styles from './Run.module.css';
+import { stateWords } from './stateWords';
 
 /** What a run comes to, how it stands, and the one thing to do next. */
 export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {
@@ -60,22 +60,4 @@ export function RunPlate({ on }: Readonly<{ on: RunOnScreen }>) {
       )}
     </section>
   );
-}
-
-// Helpers
-
-function stateWords({ facts, run, today, locale }: RunOnScreen): string {
-  const { isBegun, isClosed, standard, steps } = facts;
-  const begun = standard?.body.issuedOn ?? steps.find(({ body }) => body.step.what === 'begun')?.body.day;
-  return [
-    run.archivedOn === null ? null : runTable.isPutAway,
-    isClosed ? runTable.isClosed : null,
-    !isBegun
-      ? runTable.toBegin
-      : begun === undefined
-        ? null
-        : runTable.begun(nearDayWords(begun, today, locale)),
-  ]
-    .filter((part) => part !== null)
-    .join(' ');
 }

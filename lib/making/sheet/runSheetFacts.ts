@@ -120,10 +120,7 @@ type Turn = NonNullable<ClockPart['turn']>;
 const timesOf = (clock: readonly ClockPart[], { jobId, lineId, placementId }: Turn): readonly ClockPart[] =>
   clock.filter(
     ({ what, turn }) =>
-      what === 'press' &&
-      turn?.jobId === jobId &&
-      turn.lineId === lineId &&
-      turn.placementId === placementId,
+      what === 'press' && turn?.jobId === jobId && turn.lineId === lineId && turn.placementId === placementId,
   );
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);

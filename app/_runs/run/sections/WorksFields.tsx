@@ -16,12 +16,12 @@ export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
   const { run, workspace, change } = on;
   const { jobs, kinds, stallDays } = workspace;
   const nameOf = (jobId: string) => jobs.find(({ id }) => id === jobId)?.job.name ?? 'A job that is not here';
-  const madeFor = ({ orderId, stallDayId }: RunWork): string | undefined =>
-    orderId === null
-      ? stallDayId === null
-        ? undefined
-        : stallDays[stallDayId]?.name
-      : kinds.order.bodies[orderId]?.name;
+  const madeFor = ({ orderId, stallDayId }: RunWork) => {
+    const order = orderId === null ? undefined : kinds.order.bodies[orderId];
+    const day = stallDayId === null ? undefined : stallDays[stallDayId];
+    if (order !== undefined) return { name: order.name, href: `/orders/${orderId}` };
+    return day === undefined ? undefined : { name: day.name, href: `/stall/${stallDayId}` };
+  };
   const taken = new Set(run.works.map(({ jobId }) => jobId));
   const left = jobs.filter(({ id, job }) => !taken.has(id) && job.archivedOn === null);
   const addJob = (jobId: string) => {
@@ -44,7 +44,7 @@ export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
                 <Link href={`/jobs/${work.jobId}`}>
                   <bdi>{name}</bdi>
                 </Link>{' '}
-                {owner !== undefined && <span className={styles.quiet}>{runTable.forOrder(owner)}</span>}
+                {owner !== undefined && <Link href={owner.href}>{runTable.forOrder(owner.name)}</Link>}
               </div>
               <Button kind="quiet" spoken={runTable.takeOutOf(name)} onPress={() => takeOut(at)}>
                 {runTable.takeOut}

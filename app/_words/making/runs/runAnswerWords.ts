@@ -18,13 +18,18 @@ export const weekdayWords = (day: string, locale: string): string =>
 const spanWords = (fromMinute: number, minutes: number, locale: string): string =>
   `${clockWords(fromMinute, locale)} to ${clockWords(fromMinute + minutes, locale)}`;
 
+/** When a run is pressed, as it is planned or was frozen. */
+interface PressedOn extends Pick<RunPlan, 'firstDay'> {
+  readonly sessions: readonly Pick<RunPlan['sessions'][number], 'day' | 'fromMinute' | 'minutes'>[];
+}
+
 /**
  * When a run is pressed, what comes of it and how often the press is heated up.
  *
  * @example 'Saturday 5 Dec, 9:30 to 13:13' ': 37 pieces, one heating-up'
  */
 export function runAnswerWords(
-  { sessions, firstDay }: Pick<RunPlan, 'sessions' | 'firstDay'>,
+  { sessions, firstDay }: PressedOn,
   pieces: number,
   { count }: Formatter,
   locale: string,

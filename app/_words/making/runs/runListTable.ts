@@ -25,7 +25,7 @@ export const runListTable = {
   name: 'Name of the run',
   nameHint: 'Empty takes the name of what is made.',
   choose: 'What is made',
-  orders: 'Accepted orders',
+  orders: 'Orders',
   stallDays: 'Stall days to come',
   jobs: 'Jobs',
   plan: 'Plan it',

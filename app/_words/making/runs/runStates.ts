@@ -1,11 +1,13 @@
 import type { SectionState } from '@/app/_sections/sections';
 import type { Formatter } from '@/app/_words/formatter';
 import type { RunPlanned } from '@/lib/making/runPlan';
+import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import type { RunAnswer } from '@/lib/making/study/runAnswer';
 import type { Run } from '@/shared/schemas/run';
+import type { RunStandard } from '@/shared/schemas/runPapers';
 import { paceWords } from './paceWords';
 import { weekdayWords } from './runAnswerWords';
-import type { RunSectionId } from './runTable';
+import type { BegunSectionId, RunSectionId } from './runTable';
 
 interface StateOfRun {
   readonly run: Run;
@@ -33,6 +35,26 @@ export function runStates(state: StateOfRun): Readonly<Record<RunSectionId, Sect
     checks: found === 0 ? plain(answer === null ? '' : 'nothing') : plain(`${found} to mind`),
     goods: plain(''),
     paper: plain(planned === null ? '' : 'ready'),
+  };
+}
+
+interface StateOfBegun extends Pick<StateOfRun, 'formatter' | 'locale'> {
+  readonly standard: RunStandard;
+  readonly jobs: readonly unknown[];
+}
+
+/** What the index says of each section of a run that was begun. */
+export function begunStates({
+  standard,
+  jobs,
+  formatter,
+  locale,
+}: StateOfBegun): Readonly<Record<BegunSectionId, SectionState>> {
+  const { pieces, lastDay } = frozenPlan(standard);
+  return {
+    frozen: plain(formatter.count(pieces, 'piece')),
+    'frozen-clock': plain(weekdayWords(lastDay, locale)),
+    paper: plain(jobs.length === 0 ? '' : 'ready'),
   };
 }
 

@@ -10,6 +10,14 @@ export const runSections = [
   { id: 'paper', name: 'Run sheet' },
 ] as const;
 
+/** The sections of a run that was begun. */
+export const begunSections = [
+  { id: 'frozen', name: 'What is made' },
+  { id: 'frozen-clock', name: 'When' },
+  { id: 'paper', name: 'Run sheet' },
+] as const;
+
+export type BegunSectionId = (typeof begunSections)[number]['id'];
 export type RunSectionId = (typeof runSections)[number]['id'];
 
 export const coverNames: Readonly<Record<Cover, string>> = {
@@ -107,6 +115,28 @@ export const runTable = {
   goodsHead: { size: 'Size', take: 'To lay out', home: 'At home', short: 'Short' },
   brought: 'The customer brings them.',
   goodsTold: 'Paper, ink, tape and freight stand on the buying list.',
+  // Begun
+  begunWaits: 'What was pressed is being counted…',
+  allPressed: 'All is pressed',
+  goodOf: (good: string, wanted: string) => `${good} of ${wanted} good`,
+  doneAbout: (time: string) => `this print done about ${time}`,
+  profit: (amount: string) => `${amount} profit`,
+  profitOf: (amount: string) => `, ${amount} as quoted`,
+  noPrice: 'no price was asked, so there is no profit to tell',
+  goodLost: (good: string, lost: string) => `${good} good, ${lost} lost`,
+  plannedFor: (day: string, isDone: boolean) => (isDone ? `Was to be done on ${day}` : `Done on ${day}`),
+  frozenTable: 'Pieces by size as the run began',
+  frozenHead: { size: 'Size', wanted: 'Wanted', take: 'Laid out', good: 'Good', left: 'Spares left' },
+  frozenTold: 'As it was frozen when the run began; what changes in the job now changes nothing here.',
+  reached: {
+    printed: 'its sheets are printed.',
+    pressed: 'all its pieces are pressed.',
+    packed: 'the run is closed; are its pieces packed?',
+  },
+  note: (step: string) => `Note “${step}”`,
+  noteOf: (step: string, order: string) => `Note “${step}” of ${order}`,
+  nowFold: 'The plan as it would be now',
+  nowLine: 'for the next run; this one goes by what was frozen',
   // Paper
   paper: 'Run sheet',
   paperAnswer: 'One page to tick off at the press',
