@@ -61,7 +61,7 @@ export function RecipeCard({ workspace, log }: RecipeCardProps) {
             {
               id: `${id}-tests`,
               name: formatter.count(log.tests.length, 'test'),
-              body: () => <TestList {...{ log, trail, formatter }} />,
+              body: () => <TestList {...{ log, trail, formatter }} readFile={workspace.readFile} />,
             },
             {
               id: `${id}-runs`,

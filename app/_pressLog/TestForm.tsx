@@ -1,20 +1,26 @@
 'use client';
 
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Attachments } from '@/app/_attachments/Attachments';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { Fold } from '@/app/_controls/Fold';
 import { CheckField } from '@/app/_fields/CheckField';
+import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { formMemory } from '@/app/_fields/formMemory';
 import { TextField } from '@/app/_fields/TextField';
+import { useTextContext } from '@/app/_fields/useTextContext';
 import { useTyped, useTypedText } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { formatterFor } from '@/app/_words/formatter';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
+import { dayQuestion } from '@/app/_words/orders/orderDayWords';
 import { faultNames, faultSigns } from '@/app/_words/press/faultWords';
-import { changedWords, unscoredWords } from '@/app/_words/press/testWords';
+import { changedWords, testToComeWords, unscoredWords } from '@/app/_words/press/testWords';
+import { coverageOfArtwork } from '@/lib/job/coverageOfArtwork';
+import { ownEntry } from '@/lib/job/ownEntry';
 import { changedThings } from '@/lib/pressing/changedThings';
 import type { RecipeUse } from '@/lib/pressing/recipeKey';
 import { scoredTraits } from '@/lib/pressing/testScores';
@@ -23,8 +29,10 @@ import type { StoredFile } from '@/lib/stored/storedFile';
 import { textLimits } from '@/shared/limits';
 import type { Attachment } from '@/shared/schemas/keptFile';
 import { type PressTest, pressTestSchema } from '@/shared/schemas/pressLog';
+import { daySchema } from '@/shared/schemas/rate';
 import { z } from '@/shared/schemas/z';
 import { pressFaults } from '@/shared/tables/faults';
+import { TYPICAL_BLACK_SHARE } from '@/shared/tables/typicalRates';
 import styles from './Log.module.css';
 import { RecipeFields, useRecipeTyped } from './RecipeFields';
 import { ScoreRow } from './ScoreRow';
@@ -48,8 +56,11 @@ export function TestForm({ workspace, use, of, measured, onDone }: TestFormProps
     name: `press test ${blankId} ${pressId}`,
     isErased: false,
   };
+  const formatter = formatterFor(useTextContext());
+  const [day, setDay] = useTyped(form, 'day', daySchema, today);
   const trail = testTrail(workspace.entries.pressTest, use);
-  const before = trail.at(-1)?.entry.body;
+  // One that is noted later stands before those of later days.
+  const before = trail.findLast(({ entry }) => entry.body.day <= day)?.entry.body;
   const recipe = useRecipeTyped(form, use.recipe);
   const [scores, setScores] = useTyped(form, 'scores', pressTestSchema.shape.scores, NO_SCORES);
   const [faults, setFaults] = useTyped(form, 'faults', z.array(z.enum(pressFaults)), []);
@@ -59,15 +70,17 @@ export function TestForm({ workspace, use, of, measured, onDone }: TestFormProps
   const note = useTypedText(form, 'note');
   const [photo, setPhoto] = useState<{ attachment: Attachment; file: StoredFile } | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
+  const coverage = useMemo(() => coverageKnown(workspace, of.artworkId), [workspace, of.artworkId]);
   const test: PressTest = {
-    ...{ ...of, day: today, blankId, pressId, coverage: null, recipe: recipe.value },
+    ...{ ...of, day, blankId, pressId, coverage, recipe: recipe.value },
     ...{ lot: orNull(lot.value), paperLot: orNull(paperLot.value), inkLot: orNull(inkLot.value) },
     ...{ measuredC: measured?.measuredC ?? null, roomC: measured?.roomC ?? null },
     ...{ humidity: measured?.humidity ?? null, scores, faults: [...faults] },
     ...{ photo: photo?.attachment ?? null, note: note.value },
   };
   const isSaid = faults.length > 0 || scoredTraits.some((trait) => scores[trait] !== null);
-  const missing = isSaid ? undefined : unscoredWords;
+  const isToCome = day > today;
+  const missing = isToCome ? testToComeWords : isSaid ? undefined : unscoredWords;
   const enter = () => {
     const files = photo === null ? [] : [photo.file];
     const { state } = workspace.note('Test press', [{ kind: 'pressTest', body: test }], [], files);
@@ -103,8 +116,18 @@ export function TestForm({ workspace, use, of, measured, onDone }: TestFormProps
           />
         ))}
       </Fold>
-      <Fold summary="Lots, photo, note" line="may stay empty">
+      <Fold summary="Day, lots, photo, note" line={day === today ? 'today' : formatter.day(day)}>
         <FieldGroup>
+          <DateField
+            label="Day"
+            width="narrow"
+            needed
+            value={day}
+            issue={isToCome ? testToComeWords : undefined}
+            caution={isToCome ? undefined : (dayQuestion(day, today, formatter) ?? undefined)}
+            hint={day === today ? 'Set it back where it was pressed earlier.' : undefined}
+            onCommit={(value) => setDay(value ?? today)}
+          />
           <TextField label="Lot of the cloth" {...textLimits(pressTestSchema, ['lot'])} {...lot} />
           <TextField label="Lot of the paper" {...textLimits(pressTestSchema, ['paperLot'])} {...paperLot} />
           <TextField label="Lot of the ink" {...textLimits(pressTestSchema, ['inkLot'])} {...inkLot} />
@@ -136,5 +159,13 @@ const NO_SCORES: PressTest['scores'] = {
   ...{ density: null, sharpness: null, scorch: null, pressLine: null },
   ...{ ghost: null, specks: null, evenness: null },
 };
+
+/** Mean ink of the picture as its maker or its file tells; null of one that only the typical figure is known of. */
+function coverageKnown({ artworks }: ReadyWorkspace, artworkId: string | null): number | null {
+  const artwork = artworkId === null ? undefined : ownEntry(artworks, artworkId);
+  if (artwork === undefined) return null;
+  const { value, origin } = coverageOfArtwork(artwork, TYPICAL_BLACK_SHARE);
+  return origin === 'typical' ? null : value;
+}
 
 const orNull = (text: string): string | null => (text.trim() === '' ? null : text.trim());

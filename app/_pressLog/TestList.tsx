@@ -1,15 +1,22 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { faultNames } from '@/app/_words/press/faultWords';
-import { changedWords, traitWords } from '@/app/_words/press/testWords';
+import { changedWords, testPhotoWords, traitWords } from '@/app/_words/press/testWords';
 import type { RecipeLog } from '@/lib/pressing/recipeLogs';
 import { hasPassed, scoredTraits } from '@/lib/pressing/testScores';
 import type { TestOfTrail } from '@/lib/pressing/testTrail';
+import type { StoredFile } from '@/lib/stored/storedFile';
 import styles from './Log.module.css';
+import { TestPhoto } from './TestPhoto';
 
-type TestListProps = Readonly<{ log: RecipeLog; trail: readonly TestOfTrail[]; formatter: Formatter }>;
+type TestListProps = Readonly<{
+  log: RecipeLog;
+  trail: readonly TestOfTrail[];
+  formatter: Formatter;
+  readFile: (id: string) => Promise<StoredFile | null>;
+}>;
 
 /** Tests, the newest first: what was changed, how it came out. */
-export const TestList = ({ log, trail, formatter }: TestListProps) => (
+export const TestList = ({ log, trail, formatter, readFile }: TestListProps) => (
   <ul className={styles.list}>
     {log.tests.map(({ id, body }) => (
       <li key={id}>
@@ -24,9 +31,13 @@ export const TestList = ({ log, trail, formatter }: TestListProps) => (
         {body.faults.length > 0 &&
           `; ${body.faults.map((fault) => faultNames[fault].toLowerCase()).join(', ')}`}
         {body.measuredC !== null && `; platen ${formatter.temperature(body.measuredC)}`}
+        {body.coverage !== null && `; ink ${formatter.share(body.coverage)}`}
         {body.note !== '' && <bdi>; {body.note}</bdi>}
         <br />
         {changedWords(trail.find(({ entry }) => entry.id === id)?.changed ?? null)}
+        {body.photo !== null && (
+          <TestPhoto {...{ readFile }} photo={body.photo} says={testPhotoWords(formatter.day(body.day))} />
+        )}
       </li>
     ))}
   </ul>

@@ -1,20 +1,14 @@
 import { shownPart, shownPicture } from '@/lib/artwork/shownPicture';
-import { coverageTotal } from '@/lib/ink/coverageTotal';
-import { totalShare, withBlackShare } from '@/lib/ink/generateBlack';
 import type { Where } from '@/shared/finding';
 import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job, Line, Placement } from '@/shared/schemas/job';
 import type { Rate } from '@/shared/schemas/rate';
 import type { JobInput } from '@/shared/schemas/request';
-import {
-  blankTypicals,
-  otherTypicals,
-  placementTypicals,
-  TYPICAL_TOTAL_COVERAGE,
-} from '@/shared/tables/typicalRates';
+import { blankTypicals, otherTypicals, placementTypicals } from '@/shared/tables/typicalRates';
 import { blackShareOf } from './blackShareOf';
-import type { ResolvedLine, ResolvedPlacement, ResolvedSize, TotalCoverage } from './checkedJob';
+import type { ResolvedLine, ResolvedPlacement, ResolvedSize } from './checkedJob';
+import { coverageOfArtwork } from './coverageOfArtwork';
 import { ownEntry } from './ownEntry';
 import { resolvePackaging, resolvePress } from './resolveMachines';
 import type { TakeRate } from './usedRate';
@@ -138,7 +132,7 @@ function resolvePlacement(
     handMinutes: of('handMinutes'),
     aloneMinutes: of('aloneMinutes'),
     hotMinutes: of('hotMinutes'),
-    totalCoverage: coverageOf(artwork, blackShareOf(input)),
+    totalCoverage: coverageOfArtwork(artwork, blackShareOf(input)),
     prepMinutes: take({
       rate: artwork.prepMinutes,
       typical: otherTypicals.prepMinutes,
@@ -162,13 +156,4 @@ function asPrinted(artwork: Artwork): Artwork {
   const picture = shownPicture(artwork.picture);
   const pixels = artwork.pixels === null ? null : { width: picture.width, height: picture.height };
   return { ...artwork, picture, pixels };
-}
-
-/** The maker's own figure, else what was read from the file, else the typical one. */
-function coverageOf({ coverage, picture }: Artwork, blackShare: number): TotalCoverage {
-  if (coverage !== null) return { value: coverageTotal(coverage), origin: 'yours' };
-  if (picture !== null) {
-    return { value: totalShare(withBlackShare(picture.coverage, blackShare)), origin: 'read', blackShare };
-  }
-  return { value: TYPICAL_TOTAL_COVERAGE, origin: 'typical' };
 }

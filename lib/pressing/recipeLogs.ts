@@ -8,7 +8,7 @@ import { inPressOrder, type PressedEntry } from './pressedEntry';
 import { type RecipeUse, recipeKey } from './recipeKey';
 import { type RecipeEvent, type RecipeStanding, recipeStanding } from './recipeStanding';
 import { type ScrapAlarm, scrapAlarms } from './scrapAlarms';
-import type { TestEntry } from './testTrail';
+import { inTestOrder, type TestEntry } from './testTrail';
 
 type Noted<Kind extends string, Body> = Pick<
   Entry<Kind, Body>,
@@ -194,7 +194,7 @@ function logOf(
   const pressed = noted.filter((entry) => entry.kind === 'pressing');
   return {
     ...{ key, ...use, standing: recipeStanding(events), pressed },
-    tests: noted.filter((entry) => entry.kind === 'pressTest').toReversed(),
+    tests: inTestOrder(noted.filter((entry) => entry.kind === 'pressTest')).toReversed(),
     runs: runsOf(pressed, standards),
     alarms: scrapAlarms(pressed).toReversed(),
     washes: noted.filter((entry) => entry.kind === 'washCheck').toReversed(),

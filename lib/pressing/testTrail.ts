@@ -35,7 +35,7 @@ export function testTrail(
   tests: readonly TestEntry[],
   { blankId, pressId }: { readonly blankId: string; readonly pressId: string },
 ): readonly TestOfTrail[] {
-  const own = inPressOrder(tests.filter(({ body }) => body.blankId === blankId && body.pressId === pressId));
+  const own = inTestOrder(tests.filter(({ body }) => body.blankId === blankId && body.pressId === pressId));
   return own.map((entry, at) => {
     const before = own[at - 1]?.body;
     const changed = before === undefined ? null : changedThings(before, entry.body);
@@ -46,6 +46,16 @@ export function testTrail(
     };
   });
 }
+
+/**
+ * Tests in the order of their days, for one may be noted later; those of a day in the order in which they were noted.
+ *
+ * @param tests in force, in any order
+ */
+export const inTestOrder = <Of extends TestEntry>(tests: readonly Of[]): readonly Of[] =>
+  inPressOrder(tests).toSorted((one, other) =>
+    one.body.day < other.body.day ? -1 : one.body.day > other.body.day ? 1 : 0,
+  );
 
 /** @param tried what was just done, and the fault is still there */
 export function nextMove(fault: PressFault, tried: readonly FaultMove[] = []): FaultMove | null {

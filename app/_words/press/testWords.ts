@@ -48,3 +48,8 @@ export const worthWords = (saves: string, cost: string, isWorth: boolean): strin
     : `No test needed: on average it would save ${saves} and costs ${cost}.`;
 
 export const unscoredWords = 'Score at least one thing, or name a fault: without either it proves nothing.';
+
+export const testToComeWords =
+  'That day is still to come: nothing was pressed on it yet. Set the day of the test.';
+
+export const testPhotoWords = (day: string): string => `Photo of the test of ${day}; opens it`;

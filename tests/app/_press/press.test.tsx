@@ -3,6 +3,7 @@ import '@testing-library/jest-dom/vitest';
 import '@/tests/app/_screens/stage';
 import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { addDays } from '@/shared/days';
 import { leaveScreens, screenStore } from '@/tests/app/_screens/screens';
 import { RUN } from '@/tests/fixtures/clubPressing';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
@@ -70,6 +71,8 @@ describe('the press', () => {
     expect(alarm).toHaveTextContent(
       'Tape all four edges, cool in place, lift straight. Press one, look, go on.',
     );
+    // Two of 37 running at 3 %: by hand near 36 × 0.0009 × 0.97 = 3.1 %.
+    expect(alarm).toHaveTextContent(/With only 3 % spoiled by chance, 3(\.\d)? % of prints of 37/);
     tap(/^Stop after this$/);
     expect(screen.getByRole('heading', { name: 'Stopped: ghost' })).toBeVisible();
     expect(screenStore().getState().entries.runStep[0]?.body).toMatchObject({
@@ -273,7 +276,25 @@ describe('the press', () => {
     expect(screenStore().getState().entries.pressTest[0]?.body).toMatchObject({
       ...{ runId: RUN, jobId: 'club', blankId: 'tee', pressId: 'flat', position: 'back' },
       scores: { sharpness: 5, density: null },
+      day: TEST_DAY,
     });
+    await kept();
+  });
+
+  it('takes a test of an earlier day, and none of a day to come', async () => {
+    await beginRun();
+    await enterPress();
+    tap(/^More$/);
+    tap(/^Note a test press$/);
+    tap(/^Sharpness: 5$/);
+    fireEvent.click(screen.getByText('Day, lots, photo, note'));
+    const set = (day: string) => fireEvent.change(screen.getByLabelText('Day'), { target: { value: day } });
+    set(addDays(TEST_DAY, 1));
+    tap(/^Note the test$/);
+    expect(screenStore().getState().entries.pressTest).toEqual([]);
+    set(addDays(TEST_DAY, -2));
+    tap(/^Note the test$/);
+    expect(screenStore().getState().entries.pressTest[0]?.body.day).toBe(addDays(TEST_DAY, -2));
     await kept();
   });
 });

@@ -3,7 +3,9 @@ import '@testing-library/jest-dom/vitest';
 import '@/tests/app/_screens/stage';
 import { act, fireEvent, screen } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
+import { takeAttachment } from '@/app/_attachments/takeAttachment';
 import { PressLogScreen } from '@/app/_pressLog/PressLogScreen';
+import { addDays } from '@/shared/days';
 import { pressTestSchema } from '@/shared/schemas/pressLog';
 import { beginRun } from '@/tests/app/_press/inPress';
 import { enter, screenStore } from '@/tests/app/_screens/screens';
@@ -54,6 +56,42 @@ describe('the press log', () => {
     const tests = screen.getAllByRole('button', { name: '1 test' });
     for (const one of tests) fireEvent.click(one);
     expect(screen.getByText(/Changed since the test before: time and preheat, at once\./)).toBeVisible();
+  });
+
+  it('stands a test that is noted later before those of later days', async () => {
+    await beginRun();
+    await noteTest({ note: 'newest' });
+    await noteTest({ day: addDays(TEST_DAY, -3), note: 'earlier' });
+    await enter(<PressLogScreen />);
+    fireEvent.click(screen.getByRole('button', { name: '2 tests' }));
+    const notes = screen.getAllByText(/newest|earlier/).map((one) => one.textContent);
+    expect(notes).toEqual(['; newest', '; earlier']);
+    // Of two tests alike the earlier is the first, whenever it was noted.
+    expect(screen.getByText(/^The first test of this blank/, { exact: false })).toBeVisible();
+  });
+
+  it('shows the photo and the ink of a test', async () => {
+    await beginRun();
+    vi.stubGlobal(
+      'URL',
+      Object.assign(URL, { createObjectURL: () => 'blob:photo', revokeObjectURL: () => undefined }),
+    );
+    const taken = await takeAttachment(new File(['picture'], 'swatch.png', { type: 'image/png' }), {
+      ...{ purpose: 'sample', addedOn: TEST_DAY, pause: async () => undefined },
+    });
+    if (taken.state !== 'taken') throw new Error('the photo was not taken');
+    const { attachment, file } = taken;
+    await act(async () => {
+      const body = pressTestSchema.parse({
+        ...{ day: TEST_DAY, blankId: 'tee', pressId: 'flat', recipe: clubRecipe, scores: { density: 5 } },
+        ...{ photo: attachment, coverage: 1.1 },
+      });
+      screenStore().actions.note('Test press', [{ kind: 'pressTest', body }], [], [file]);
+    });
+    await enter(<PressLogScreen />);
+    fireEvent.click(screen.getByRole('button', { name: '1 test' }));
+    expect(screen.getByText(/ink 110 %/)).toBeVisible();
+    expect(await screen.findByRole('img', { name: /^Photo of the test of/ })).toBeVisible();
   });
 
   it('tells the pieces of a run, and how often each alarm is for nothing', async () => {

@@ -5,6 +5,7 @@ import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { RunScreen } from '@/app/_runs/run/RunScreen';
+import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { addDays } from '@/shared/days';
 import { type Run, runSchema } from '@/shared/schemas/run';
@@ -104,6 +105,111 @@ describe('a run', () => {
     });
     expect(await screen.findByText(/changed since the run began/)).toBeVisible();
     expect(JSON.stringify(screenStore().getState().papers.runStandard[0]?.body)).toBe(frozen);
+  });
+
+  describe('once it was begun', () => {
+    const begun = async (fields: Partial<Run> = {}) => {
+      await open(fields);
+      const begin = await screen.findByRole('button', { name: 'Begin' });
+      await eventually(() => expect(begin).not.toHaveAttribute('aria-disabled'));
+      await userEvent.click(begin);
+      await screen.findByRole('link', { name: 'To the press' });
+      const [standard] = screenStore().getState().papers.runStandard;
+      if (standard === undefined) throw new Error('it was not begun');
+      return standard;
+    };
+    /** So many pieces of a print, in the order of its sizes; the first of them lost where told. */
+    const press = ({ id, body }: Awaited<ReturnType<typeof begun>>, slot: number, many: number, lost = 0) =>
+      act(async () => {
+        const [work] = body.works;
+        const [line] = work?.lines ?? [];
+        const placementId = line?.placements[slot]?.placementId ?? '';
+        const sizes = body.sizes.flatMap(({ size }) =>
+          Array.from({ length: line?.sizes.find((one) => one.size === size)?.wanted ?? 0 }, () => size),
+        );
+        const pieces = [...sizes.slice(0, lost), ...sizes.slice(0, many)];
+        screenStore().actions.note(
+          'Pressed',
+          pieces.map((size, at) => ({
+            kind: 'pressing',
+            body: {
+              ...{ runId: RUN, standardId: id, jobId: FIRST_JOB_ID, lineId: line?.lineId ?? '' },
+              ...{ placementId, size, result: at < lost ? 'scrap' : 'good' },
+              fault: at < lost ? 'ghost' : null,
+            },
+          })),
+        );
+      });
+
+    it('shows what was frozen, whatever the plan would be now', async () => {
+      await begun();
+      await act(async () => {
+        screenStore().actions.edit('Other', [
+          { do: 'change', kind: 'run', id: RUN, to: (now) => ({ ...now, cover: 'sure', ownBlocks: [] }) },
+        ]);
+      });
+      const table = await screen.findByRole('table', { name: 'Pieces by size as the run began' });
+      // 75 of 100: L 11 wanted of 13; the surest cover would lay out 14.
+      expect(within(table).getByRole('row', { name: /^L / })).toHaveTextContent('L111302');
+      const clock = screen.getByRole('table', { name: 'The clock' });
+      expect(within(clock).getByRole('row', { name: /^Chest badge/ })).toHaveTextContent(/8:14\s?PM/);
+      expect(plate()).toHaveTextContent(/6:00\s?PM to 10:39\s?PM: 37 pieces, one heating-up/);
+      expect(screen.queryByRole('checkbox', { name: /taped at the bench/ })).toBeNull();
+      expect(screen.queryByText(/short/)).toBeNull();
+      await userEvent.click(screen.getByRole('button', { name: /^The plan as it would be now/ }));
+      expect(await screen.findAllByText('How sure every size is to come out whole')).not.toEqual([]);
+    });
+
+    it('says how far it is while it is pressed, and when the print will be done', async () => {
+      const standard = await begun();
+      await press(standard, 0, 14, 2);
+      await eventually(() => expect(plate()).toHaveTextContent('14 of 37 good, Back picture; 2 lost;'));
+      expect(plate()).toHaveTextContent(/this print done about \d+:\d\d/);
+      await press(standard, 0, 0);
+    });
+
+    it('says that all is pressed, and once it is closed what came of it', async () => {
+      const standard = await begun();
+      await press(standard, 0, 37);
+      await press(standard, 1, 37);
+      await eventually(() => expect(plate()).toHaveTextContent('All is pressed: 37 good, 0 lost'));
+      await act(async () => {
+        screenStore().actions.note('Close', [
+          {
+            kind: 'runStep',
+            body: {
+              ...{ runId: RUN, standardId: standard.id, day: TEST_DAY },
+              step: { what: 'closed', note: '' },
+            },
+          },
+        ]);
+      });
+      // The worked example: 288.37 quoted; what nobody noted is taken as planned.
+      await eventually(() =>
+        expect(plate()).toHaveTextContent(/profit, 288\.37 USD as quoted; 37 good, 0 lost/),
+      );
+      expect(screen.getByRole('link', { name: 'What came of it' })).toHaveAttribute(
+        'href',
+        `/making/${RUN}/after`,
+      );
+    });
+
+    it('offers to note what its order has reached, and notes it by one tap alone', async () => {
+      const works = [{ jobId: FIRST_JOB_ID, orderId: CLUB_ENQUIRY_ID, stallDayId: null }];
+      const standard = await begun({ works });
+      const steps = () =>
+        screenStore()
+          .getState()
+          .entries.orderEvent.filter(({ body }) => body.step.what === 'pressed');
+      await press(standard, 0, 37);
+      expect(await screen.findByRole('button', { name: /^Note “Printed” of/ })).toBeVisible();
+      await press(standard, 1, 37);
+      const offer = await screen.findByRole('button', { name: /^Note “Pressed” of/ });
+      expect(steps()).toEqual([]);
+      await userEvent.click(offer);
+      expect(steps()).toMatchObject([{ body: { orderId: CLUB_ENQUIRY_ID, day: TEST_DAY } }]);
+      await eventually(() => expect(screen.queryByRole('button', { name: /^Note “/ })).toBeNull());
+    });
   });
 
   it('leads to a buying list made for it', async () => {

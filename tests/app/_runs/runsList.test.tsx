@@ -5,6 +5,7 @@ import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { RunsScreen } from '@/app/_runs/RunsScreen';
+import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
@@ -85,6 +86,17 @@ describe('the list of runs', () => {
     expect(screen.getByRole('region', { name: 'Under way' })).toHaveTextContent('begun today');
     expect(screen.getByRole('region', { name: 'Done' })).toHaveTextContent('closed today');
     expect(screen.getByRole('button', { name: /1 run put away/ })).toBeVisible();
+  });
+
+  it('begins with the order that the address asks for, accepted or not', async () => {
+    window.location.hash = `#order-${CLUB_ENQUIRY_ID}`;
+    await enter(<RunsScreen />);
+    await userEvent.click(await screen.findByRole('button', { name: 'Plan it' }));
+    window.location.hash = '';
+    const [id = ''] = idsOf('run');
+    expect(bodyOf('run', id).works).toEqual([
+      { jobId: FIRST_JOB_ID, orderId: CLUB_ENQUIRY_ID, stallDayId: null },
+    ]);
   });
 
   it('takes several jobs into a new run, and asks for one at least', async () => {
