@@ -27,6 +27,7 @@ import type { RunJob } from '@/lib/making/runPlan';
 import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
 import { textLimits } from '@/shared/limits';
 import { runSchema } from '@/shared/schemas/run';
+import { laterBegun } from './laterBegun';
 import { laterParts } from './laterParts';
 import { RunPlate } from './RunPlate';
 import { MadeSection } from './sections/MadeSection';
@@ -72,7 +73,7 @@ export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProp
       {standard === null ? (
         <PlannedRun {...{ on, note }} />
       ) : (
-        <LaterPart part={laterParts.begun} what="The run as it began" props={{ on, standard, note }} />
+        <LaterPart part={laterBegun} what="The run as it began" props={{ on, standard, note }} />
       )}
       <LaterPart part={laterParts.away} what="Putting the run away" props={{ on, onRemoved }} />
     </RevealContext>

@@ -5,7 +5,6 @@ export const laterParts = {
   troubles: lazy(() => import('./Troubles').then(({ Troubles }) => Troubles)),
   mirror: lazy(() => import('@/app/_runBook/MirrorNote').then(({ MirrorNote }) => MirrorNote)),
   clock: lazy(() => import('@/app/_runBook/RunClock').then(({ RunClock }) => RunClock)),
-  begun: lazy(() => import('./begun/BegunRun').then(({ BegunRun }) => BegunRun)),
   begin: lazy(() => import('./BeginRun').then(({ BeginRun }) => BeginRun)),
   works: lazy(() => import('./sections/WorksFields').then(({ WorksFields }) => WorksFields)),
   sizes: lazy(() => import('./sections/SizeOrder').then(({ SizeOrder }) => SizeOrder)),

@@ -10,7 +10,7 @@ interface FrozenSession {
 }
 
 /** What a run was begun for, in short. */
-export interface FrozenPlan {
+interface FrozenPlan {
   readonly sessions: readonly FrozenSession[];
   readonly firstDay: string;
   readonly lastDay: string;
