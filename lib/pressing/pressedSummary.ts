@@ -1,6 +1,6 @@
+import { grouped } from '@/shared/grouped';
 import type { PressFault } from '@/shared/tables/faults';
 import type { PressedRun } from './foldPressings';
-import { grouped } from './grouped';
 
 /** What came of one size of one line. Pieces. */
 interface SizeMade {
