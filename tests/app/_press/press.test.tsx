@@ -288,6 +288,7 @@ describe('the press', () => {
     tap(/^Note a test press$/);
     tap(/^Sharpness: 5$/);
     fireEvent.click(screen.getByText('Day, lots, photo, note'));
+    await screen.findByLabelText('Day');
     const set = (day: string) => fireEvent.change(screen.getByLabelText('Day'), { target: { value: day } });
     set(addDays(TEST_DAY, 1));
     tap(/^Note the test$/);
