@@ -164,7 +164,7 @@ function cameOf({ runId, run, day, notes, standards, orderHours, goodsIn, worksh
 /** Of each print that was pressed; prints of one blank at one press in one place teach together. */
 function learnedOf(run: LearnedRun, day: string): TableOfRun['learned'] {
   const documents = { workshop: null, jobs: [], blanks: [] };
-  const lessons = learnedScrap({ runs: [run], prices: [], documents, taken: [], day });
+  const lessons = learnedScrap({ runs: [run], documents, day });
   return run.standard.works.flatMap(({ lines }) =>
     lines.flatMap(({ blankId, placements }) =>
       placements.flatMap(({ placementId, pressId, position }) => {

@@ -8,6 +8,8 @@ interface AskedRun {
   readonly runId: string;
   readonly run: Run;
   readonly isBegun: boolean;
+  /** What of the stock is kept for other work; nothing while nobody knows. */
+  readonly kept?: RunQuestion['kept'];
 }
 
 /**
@@ -17,13 +19,13 @@ interface AskedRun {
  */
 export function runAsked(
   workspace: ReadyWorkspace,
-  { runId, run, isBegun }: AskedRun,
+  { runId, run, isBegun, kept = [] }: AskedRun,
   today: string,
 ): RunQuestion {
   const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
   const byId = new Map(jobs.map(({ id, job }) => [id, job]));
   return {
-    ...{ runId, run, isBegun },
+    ...{ runId, run, isBegun, kept },
     today,
     bench: { blocks: workshop.blocks, daysOff: workshop.daysOff },
     works: run.works.map((work) => {

@@ -2,6 +2,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter, TextContext } from '@/app/_words/formatter';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Run } from '@/shared/schemas/run';
 import type { FieldPath } from '@/shared/setIn';
 import type { RunFigures } from './useRunFigures';
@@ -13,6 +14,8 @@ export interface RunOnScreen extends RunFigures {
   readonly run: Run;
   readonly facts: RunFacts;
   readonly today: string;
+  /** What of the stock is kept for other work; nothing while nobody knows. */
+  readonly kept: RunQuestion['kept'];
   /** Jobs that have sums. */
   readonly jobs: readonly RunJob[];
   readonly formatter: Formatter;

@@ -1,16 +1,20 @@
 'use client';
 
+import { useState } from 'react';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { LaterPart } from '@/app/_network/LaterPart';
 import { StockList } from '@/app/_stock/StockList';
 import { formatterFor } from '@/app/_words/formatter';
 import { kindWords, stockroomWords, worthLine } from '@/app/_words/making/stockroomWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import type { StockNeed } from '@/lib/stock/reserved';
 import type { StockGroup } from '@/lib/stock/stockroom';
 import { stockWorth } from '@/lib/stock/stockWorth';
+import { laterParts } from './laterParts';
 import { StockGroupFold } from './StockGroupFold';
 import styles from './Stockroom.module.css';
 import { thingsOf } from './thingsOf';
@@ -23,11 +27,14 @@ export function StockroomScreen() {
 
 // Helpers
 
+const NO_NEEDS: readonly StockNeed[] = [];
+
 const kinds = ['blank', 'paper', 'ink', 'consumable', 'finished'] as const;
 
 function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
-  const facts = useStockroom(workspace);
+  const [needs, setNeeds] = useState<readonly StockNeed[]>(NO_NEEDS);
+  const facts = useStockroom(workspace, needs);
   const { workshop } = workspace;
   const formatter = formatterFor(workshop);
   const line = worthLine(stockWorth(facts.values), formatter, usableLocale(workshop.locale));
@@ -38,6 +45,7 @@ function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   return (
     <>
       <MakingLinks here="/making/stock" />
+      <LaterPart part={laterParts.needs} what="What is reserved" props={{ workspace, onNeeds: setNeeds }} />
       <PageHead title={stockroomWords.title} line={line === '' ? stockroomWords.nothing : line} />
       <div className={styles.card}>
         {kinds.map((kind) => {

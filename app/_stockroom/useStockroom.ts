@@ -2,9 +2,7 @@
 
 import { useMemo } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { factsOfRuns } from '@/lib/making/runFacts';
-import { type Reserved, reserved } from '@/lib/stock/reserved';
-import { standardNeeds } from '@/lib/stock/standardNeeds';
+import { type Reserved, reserved, type StockNeed } from '@/lib/stock/reserved';
 import { stockKey } from '@/lib/stock/stockKey';
 import { type StockGroup, stockroom } from '@/lib/stock/stockroom';
 import { type PileValue, stockValue } from '@/lib/stock/stockValue';
@@ -17,10 +15,14 @@ interface StockroomFacts {
   readonly reserved: ReadonlyMap<string, Reserved>;
 }
 
-/** Worked out again only when something was noted or a document changed. */
-export function useStockroom(workspace: ReadyWorkspace): StockroomFacts {
-  const { piles, blanks, workshop, consumables, jobs, runs, papers, entries } = workspace;
-  const { stockMove, stockTransfer, stockCount, runStep } = entries;
+/**
+ * Worked out again only when something was noted or a document changed.
+ *
+ * @param needs of all open work
+ */
+export function useStockroom(workspace: ReadyWorkspace, needs: readonly StockNeed[]): StockroomFacts {
+  const { piles, blanks, workshop, consumables, jobs, entries } = workspace;
+  const { stockMove, stockTransfer, stockCount } = entries;
   const groups = useMemo(
     () => stockroom({ piles, blanks, workshop, consumables, jobs }),
     [piles, blanks, workshop, consumables, jobs],
@@ -29,11 +31,9 @@ export function useStockroom(workspace: ReadyWorkspace): StockroomFacts {
     () => stockValue([...stockMove, ...stockTransfer, ...stockCount]),
     [stockMove, stockTransfer, stockCount],
   );
-  const kept = useMemo(() => {
-    const needs = factsOfRuns(runs, runStep, papers.runStandard).flatMap(({ run, isClosed, standard }) =>
-      run.archivedOn !== null || isClosed || standard === null ? [] : standardNeeds(standard.body),
-    );
-    return new Map(reserved(piles, needs).map((one) => [stockKey(one.item), one]));
-  }, [piles, runs, papers.runStandard, runStep]);
+  const kept = useMemo(
+    () => new Map(reserved(piles, needs).map((one) => [stockKey(one.item), one])),
+    [piles, needs],
+  );
   return { groups, values, reserved: kept };
 }

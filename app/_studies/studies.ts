@@ -4,6 +4,7 @@ import { jobFigures } from '@/lib/costing/jobFigures';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { runAnswer } from '@/lib/making/study/runAnswer';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
+import { type OpenAsked, openNeeds } from '@/lib/openWork/openNeeds';
 import { compareItem, type IssuedItem } from '@/lib/priceLists/compareItem';
 import { freezeItem } from '@/lib/priceLists/freezeItem';
 import { alternativeOffers } from '@/lib/quotes/alternatives/alternativeOffers';
@@ -85,6 +86,11 @@ export const buyingStudies = {
 };
 
 export type BuyingAnswer = ReturnType<(typeof buyingStudies)['plan']>;
+/** What is asked of all work that is going to be done; it always has an answer. */
+export const openStudies = {
+  needs: (asked: OpenAsked, grid: Grid) => openNeeds(asked, grid),
+};
+
 /** What is asked of a run, with everything it is planned from; it always has an answer. */
 export const runStudies = {
   plan: (asked: RunQuestion, grid: Grid) => runAnswer(asked, grid),
@@ -121,4 +127,5 @@ export type StudyRequest =
     }
   | { readonly of: 'stall'; readonly name: StallStudyName; readonly asked: StallAsked }
   | { readonly of: 'buying'; readonly name: keyof typeof buyingStudies; readonly asked: BuyingAsked }
+  | { readonly of: 'open'; readonly name: keyof typeof openStudies; readonly asked: OpenAsked }
   | { readonly of: 'run'; readonly name: RunStudyName; readonly asked: RunQuestion };

@@ -8,6 +8,7 @@ import type { JobInput } from '@/shared/schemas/request';
 
 import {
   buyingStudies,
+  openStudies,
   orderStudies,
   runStudies,
   type StudyRequest,
@@ -28,6 +29,11 @@ function answerOf(request: StudyRequest): unknown {
     const { asked, name } = request;
     const works = asked.works.map((work) => ({ ...work, input: thoroughInput(work.input, search) }));
     return buyingStudies[name]({ ...asked, works }, grid);
+  }
+  if (request.of === 'open') {
+    const { asked, name } = request;
+    const open = asked.open.map((one) => ({ ...one, inputs: one.inputs.map(withLayout) }));
+    return openStudies[name]({ ...asked, open }, grid);
   }
   if (request.of === 'run') return runStudies[request.name](withLayouts(request.asked), grid);
   const { question } = request;
@@ -51,6 +57,10 @@ const withLayouts = (asked: RunQuestion): RunQuestion => ({
   ...asked,
   works: asked.works.map(({ work, input }) => ({
     work,
-    input: input === null ? null : thoroughInput(input, search),
+    input: withLayout(input),
   })),
 });
+
+function withLayout(input: JobInput | null): JobInput | null {
+  return input === null ? null : thoroughInput(input, search);
+}

@@ -16,11 +16,18 @@ interface BuyingStudyState {
   readonly failure: WorkerFailure | null;
 }
 
-/** Asks what is to be bought, whenever the list or what it is worked out from changes. */
-export function useBuyingStudy(asked: BuyingAsked): BuyingStudyState {
+/**
+ * Asks what is to be bought, whenever the list or what it is worked out from changes.
+ *
+ * @param asked null while something of it is not known yet
+ */
+export function useBuyingStudy(asked: BuyingAsked | null): BuyingStudyState {
   const same = useSame(asked);
   const { newest, failure } = useAnswer(
-    useMemo(() => ({ of: 'buying' as const, name: 'plan' as const, asked: same }), [same]),
+    useMemo(
+      () => (same === null ? null : { of: 'buying' as const, name: 'plan' as const, asked: same }),
+      [same],
+    ),
   );
   return {
     failure,

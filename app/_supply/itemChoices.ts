@@ -1,7 +1,8 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { itemName } from '@/app/_words/supply/itemWords';
-import { sameItem } from '@/lib/buying/sameItem';
-import { supplyKey } from '@/lib/buying/supplyKey';
+
+import { inkChannels } from '@/lib/stock/inkChannels';
+import { sameItem, stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 
 /** A thing to choose among all that can be bought. */
@@ -19,13 +20,13 @@ export function itemChoices(workspace: Shelves): readonly ItemChoice[] {
   const { blanks, workshop, consumables, suppliers } = workspace;
   const choice = (group: string, item: SupplyItem): ItemChoice => ({
     ...{ group, item },
-    value: supplyKey(item),
+    value: stockKey(item),
     label: itemName(item, workspace),
   });
   const offered = Object.values(suppliers).flatMap(({ offers }) => offers.map(({ item }) => item));
   const inks = [
-    ...workshop.printers.flatMap(({ id }) =>
-      CHANNELS.map((name) => ({ kind: 'ink', printerId: id, name }) as const),
+    ...workshop.printers.flatMap((printer) =>
+      inkChannels(printer).map((name) => ({ kind: 'ink', printerId: printer.id, name }) as const),
     ),
     ...offered.filter((item) => item.kind === 'ink'),
   ].filter((item, at, all) => all.findIndex((other) => sameItem(item, other)) === at);
@@ -40,6 +41,3 @@ export function itemChoices(workspace: Shelves): readonly ItemChoice[] {
     ...inks.map((item) => choice('Ink', item)),
   ];
 }
-
-/** Inks that every printer for this work has; others are named by their offers. */
-const CHANNELS = ['Cyan', 'Magenta', 'Yellow', 'Black'] as const;

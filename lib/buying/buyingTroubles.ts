@@ -1,10 +1,10 @@
+import { stockKey } from '@/lib/stock/stockKey';
 import type { Blank } from '@/shared/schemas/blank';
 import type { SupplierOffer } from '@/shared/schemas/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { BuyingRow } from './buyingPlan';
 import type { BuyingTrouble } from './buyingTrouble';
 import type { Bought } from './rowsToBuy';
-import { supplyKey } from './supplyKey';
 import type { WorkNeeds } from './workNeeds';
 
 /** @returns everything that is wrong with a list and what it stands on, all of it at once. */
@@ -36,7 +36,7 @@ function workTroubles(
   needs: readonly (WorkNeeds | null)[],
   rows: readonly BuyingRow[],
 ): readonly BuyingTrouble[] {
-  const needed = new Set(rows.map(({ item }) => supplyKey(item)));
+  const needed = new Set(rows.map(({ item }) => stockKey(item)));
   return [
     ...list.works.flatMap(({ jobId }): readonly BuyingTrouble[] =>
       works.some((work) => work.jobId === jobId) ? [] : [{ what: 'jobGone', jobId }],
@@ -45,7 +45,7 @@ function workTroubles(
       needs[at] == null ? [{ what: 'uncosted', jobId, name }] : [],
     ),
     ...list.held.flatMap(({ item, quantity }): readonly BuyingTrouble[] =>
-      needed.has(supplyKey(item)) || quantity === 0 ? [] : [{ what: 'heldUnneeded', item, held: quantity }],
+      needed.has(stockKey(item)) || quantity === 0 ? [] : [{ what: 'heldUnneeded', item, held: quantity }],
     ),
   ];
 }
@@ -73,14 +73,14 @@ function offerTroubles(
   { suppliers, works }: BuyingAsked,
   rows: readonly BuyingRow[],
 ): readonly BuyingTrouble[] {
-  const needed = new Set(rows.map(({ item }) => supplyKey(item)));
+  const needed = new Set(rows.map(({ item }) => stockKey(item)));
   const blanks = new Map(works.flatMap(({ input }) => Object.entries(input.blanks)));
   return suppliers.flatMap(({ id: supplierId, supplier }) =>
     supplier.archivedOn !== null
       ? []
       : supplier.offers.flatMap((offer): readonly BuyingTrouble[] => [
           ...unknownSize(supplierId, offer, blanks),
-          ...(needed.has(supplyKey(offer.item)) ? tierTroubles(supplierId, offer) : []),
+          ...(needed.has(stockKey(offer.item)) ? tierTroubles(supplierId, offer) : []),
         ]),
   );
 }

@@ -2,11 +2,8 @@ import type { CostedJob } from '@/lib/grid/costJob';
 import { type CostSheet, caseValue, wholeJob } from '@/lib/grid/costSheet';
 import { withBlackShare } from '@/lib/ink/generateBlack';
 import type { ResolvedPlacement } from '@/lib/job/checkedJob';
+import { type InkName, strongInks } from '@/lib/stock/inkChannels';
 import type { RateOrigin } from '@/shared/schemas/rate';
-
-/** Channels of a printer, as its bottles are called. */
-export const inkNames = ['Cyan', 'Magenta', 'Yellow', 'Black'] as const;
-export type InkName = (typeof inkNames)[number];
 
 /** Ink that one job uses up, spoiled prints, tests and cleaning among it. */
 export interface InkNeed {
@@ -39,8 +36,7 @@ export function inkNeed({ sheet, laidOut: { job } }: CostedJob): InkNeed {
     (sum, { shares, weight }) => (shares === null ? sum + printed(weight) : sum),
     0,
   );
-  const cleanedNames: readonly InkName[] =
-    job.printer.blackShare.value === 0 ? inkNames.filter((name) => name !== 'Black') : inkNames;
+  const cleanedNames = strongInks(job.printer.blackShare.value);
   const channelMl = (name: InkName) =>
     parts.reduce(
       (sum, { shares, weight }) => sum + printed(weight) * (shares?.[name] ?? 0),

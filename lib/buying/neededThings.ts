@@ -1,8 +1,8 @@
+import { type InkName, inkNames } from '@/lib/stock/inkChannels';
 import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/supply';
-import type { BuyingAsked } from './buyingAsked';
+import type { BuyingAsked, BuyingWork } from './buyingAsked';
 import type { BuyingUnit, CoverChoice, InkOfPrinter } from './buyingPlan';
 import { coverOf } from './coversOf';
-import { type InkName, inkNames } from './inkNeed';
 import type { BlankNeed, KnownPrice, WorkNeeds } from './workNeeds';
 
 /** Sheets to spare beside tests and rejects; common practice. */
@@ -33,6 +33,7 @@ export interface NeededThing {
 }
 
 type Needs = readonly (WorkNeeds | null)[];
+type Works = readonly Pick<BuyingWork, 'orderId'>[];
 
 /** @returns the sizes that the maker buys, of all works. */
 export const sizesOfWorks = (needs: Needs, chance: 'chance' | 'lowestChance' = 'chance') =>
@@ -51,7 +52,7 @@ export const neededThings = (
     list,
     works,
     consumables,
-  }: Pick<BuyingAsked, 'works' | 'consumables'> & { readonly list: { cover: Cover } },
+  }: Pick<BuyingAsked, 'consumables'> & { readonly works: Works; readonly list: { readonly cover: Cover } },
 ): readonly NeededThing[] => [
   ...blankThings(needs, coverOf(sizesOfWorks(needs), list.cover)),
   ...paperThings(needs),
@@ -138,7 +139,7 @@ function inkThings(needs: Needs): readonly NeededThing[] {
 /** @returns null where no work uses any of it. */
 function consumableThing(
   needs: Needs,
-  works: BuyingAsked['works'],
+  works: Works,
   consumableId: string,
   { name, unit, uses }: Consumable,
 ): NeededThing | null {
@@ -158,7 +159,7 @@ function consumableThing(
 function timesUsed(
   { per, pressIds, packagingIds }: Consumable['uses'][number],
   { use, paper }: WorkNeeds,
-  works: BuyingAsked['works'],
+  works: Works,
   at: number,
 ): number {
   switch (per) {
@@ -188,7 +189,7 @@ function timesUsed(
 }
 
 /** Jobs of one order are packed together; a job of none is packed alone. */
-function isFirstOfOrder(works: BuyingAsked['works'], at: number): boolean {
+function isFirstOfOrder(works: Works, at: number): boolean {
   const orderId = works[at]?.orderId ?? null;
   return orderId === null || works.findIndex((work) => work.orderId === orderId) === at;
 }

@@ -1,3 +1,4 @@
+import { stockKey } from '@/lib/stock/stockKey';
 import { addWorkingDays } from '@/shared/days';
 import { toMinor } from '@/shared/money';
 import type { BuyingList } from '@/shared/schemas/supply';
@@ -7,7 +8,6 @@ import { type Choice, chooseSuppliers, type ToBuy } from './chooseSuppliers';
 import type { BasketTerms } from './fillBasket';
 import type { NeededThing } from './neededThings';
 import { freeOf, stockFor } from './stockFor';
-import { supplyKey } from './supplyKey';
 import { bestPurchase, type Way, waysToBuy } from './waysToBuy';
 import type { WorkNeeds } from './workNeeds';
 
@@ -74,14 +74,14 @@ export function rowsToBuy(
 
 function weigh(thing: NeededThing, terms: BuyingTerms): Weighed {
   const { works, list, suppliers, asOf } = terms;
-  const key = supplyKey(thing.item);
+  const key = stockKey(thing.item);
   const pressed = works.flatMap(({ pressOn }, at) =>
     pressOn !== null && (thing.byWork[at] ?? 0) > 0 ? [pressOn] : [],
   );
   const [first] = pressed.toSorted();
   const arriveBy = first === undefined ? null : addWorkingDays(first, -1);
   const { ways, substitutes } = waysToBuy(thing, suppliers, { asOf, arriveBy });
-  const chosen = list.chosen.find(({ item }) => supplyKey(item) === key);
+  const chosen = list.chosen.find(({ item }) => stockKey(item) === key);
   const isChosen = (way: Way) => way.supplierId === chosen?.supplierId && way.offerId === chosen?.offerId;
   const own = chosen === undefined ? undefined : [...ways, ...substitutes].find(isChosen);
   const inTime = ways.filter((way) => way.inTime !== false);
@@ -90,7 +90,7 @@ function weigh(thing: NeededThing, terms: BuyingTerms): Weighed {
   return {
     ...{ thing, stock, ways, substitutes },
     toBuy: toBuy > NOISE ? toBuy : 0,
-    held: list.held.find(({ item }) => supplyKey(item) === key)?.quantity ?? null,
+    held: list.held.find(({ item }) => stockKey(item) === key)?.quantity ?? null,
     allowed: own !== undefined ? [own] : inTime.length > 0 ? inTime : ways,
     chosenGone: chosen !== undefined && own === undefined ? chosen.supplierId : null,
   };
@@ -132,7 +132,7 @@ function rowOf(weighed: Weighed, purchase: Purchase | null, currency: string): B
     ...{ item, name, unit, good, need, expected, chance, byWork, stock, toBuy, held, purchase, left },
     chanceWithAll: null,
     offers: asBought(ways),
-    substitutes: isLacking || supplyKey(purchase.item) !== supplyKey(item) ? asBought(substitutes) : [],
+    substitutes: isLacking || stockKey(purchase.item) !== stockKey(item) ? asBought(substitutes) : [],
     leftWorthMinor:
       purchase === null ? 0 : purchase.each === null ? null : toMinor(left * purchase.each, currency),
   };

@@ -1,8 +1,8 @@
 import { isReady } from '@/lib/stock/isReady';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { StockFor } from './buyingPlan';
-import { supplyKey } from './supplyKey';
 
 /**
  * What lies at home in first grade and is promised to nobody. More promised than there is leaves nothing, and so does
@@ -12,12 +12,12 @@ export function stockFor(
   item: SupplyItem,
   { piles, reserved }: Pick<BuyingAsked, 'piles' | 'reserved'>,
 ): StockFor {
-  const key = supplyKey(item);
+  const key = stockKey(item);
   const own = piles.filter(
-    (pile) => pile.item.kind !== 'finished' && isReady(pile) && supplyKey(pile.item) === key,
+    (pile) => pile.item.kind !== 'finished' && isReady(pile) && stockKey(pile.item) === key,
   );
   const promised = sumOf(
-    reserved.filter((one) => supplyKey(one.item) === key).map(({ quantity }) => quantity),
+    reserved.filter((one) => stockKey(one.item) === key).map(({ quantity }) => quantity),
   );
   if (own.length === 0) return { kind: 'notCounted', reserved: promised };
   const onHand = sumOf(own.map(({ quantity }) => quantity));

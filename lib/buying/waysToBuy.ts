@@ -1,10 +1,10 @@
+import { stockKey } from '@/lib/stock/stockKey';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import { toMinor } from '@/shared/money';
 import type { Supplier, SupplierOffer, SupplyItem } from '@/shared/schemas/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { Purchase } from './buyingPlan';
 import type { NeededThing } from './neededThings';
-import { supplyKey } from './supplyKey';
 
 /** One way to have a thing. */
 export interface Way
@@ -43,19 +43,19 @@ export function waysToBuy(
   suppliers: BuyingAsked['suppliers'],
   days: Days,
 ): { readonly ways: readonly Way[]; readonly substitutes: readonly Way[] } {
-  const key = supplyKey(thing.item);
+  const key = stockKey(thing.item);
   const offered = (isMeant: (offer: SupplierOffer) => boolean) =>
     suppliers.flatMap(({ id, supplier }) =>
       supplier.archivedOn === null
         ? supplier.offers.filter(isMeant).map((offer) => offeredWay(thing, id, supplier, offer, days))
         : [],
     );
-  const ways = offered(({ item }) => supplyKey(item) === key);
+  const ways = offered(({ item }) => stockKey(item) === key);
   return {
     ways: ways.length > 0 ? ways : [ownWay(thing, days)],
     substitutes: offered(
       ({ item, standsInFor }) =>
-        standsInFor !== null && supplyKey(standsInFor) === key && supplyKey(item) !== key,
+        standsInFor !== null && stockKey(standsInFor) === key && stockKey(item) !== key,
     ),
   };
 }

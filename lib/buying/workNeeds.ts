@@ -66,9 +66,8 @@ export function workNeeds(work: BuyingWork, grid: Grid): WorkNeeds | null {
   return priced === null ? null : needsOfCosted(work, priced.costed);
 }
 
-// Helpers
-
-function needsOfCosted(work: BuyingWork, costed: CostedJob): WorkNeeds {
+/** @returns the same of a job whose sums are known. */
+export function needsOfCosted(work: BuyingWork, costed: CostedJob): WorkNeeds {
   const { sheet, laidOut } = costed;
   const { job } = laidOut;
   const roll = rollUsed(sheet, job.sheet);
@@ -96,6 +95,8 @@ function needsOfCosted(work: BuyingWork, costed: CostedJob): WorkNeeds {
     freight: job.freightIn?.value ?? null,
   };
 }
+
+// Helpers
 
 function blanksOf({ upperScrap = [] }: BuyingWork, { sheet, laidOut }: CostedJob): readonly BlankNeed[] {
   return casesToCover(sheet).flatMap(({ lineId, size, pieces, chance }) => {

@@ -1,9 +1,14 @@
 import type { Position } from '@/shared/schemas/blank';
-import type { LearnedFrom } from './learnedFrom';
+import type { LearnedFrom, LearnedRun } from './learnedFrom';
 import { learnedShare, PRIOR_PRESSES } from './learnedShare';
 import type { LearnedPlace, Lesson } from './lesson';
 import { measuredPlace } from './measuredRate';
 import { eachPlacement } from './openPlacements';
+
+/** What lessons of scrap are folded from: no result of a run is asked. */
+type ScrapFrom = Pick<LearnedFrom, 'documents' | 'day'> & {
+  readonly runs: readonly Omit<LearnedRun, 'result'>[];
+};
 
 interface Seen {
   readonly blankId: string;
@@ -19,7 +24,7 @@ interface Seen {
  * Scrap of each blank at each press and place: the standard of the first of these runs counted like 50 presses, and all
  * presses since. A press nobody noted counts for nothing.
  */
-export function learnedScrap({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
+export function learnedScrap({ runs, documents, day }: ScrapFrom): readonly Lesson[] {
   const found = new Map<string, Seen>();
   for (const { runId, standard, facts } of runs) {
     for (const { jobId, lines } of standard.works) {

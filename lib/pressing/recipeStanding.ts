@@ -1,4 +1,4 @@
-import { atMostChance } from '@/lib/statistics/windowAlarms';
+import { atLeast } from '@/lib/statistics/enoughGood';
 import type { PressTest, WashCheck } from '@/shared/schemas/pressLog';
 import type { PressedEntry } from './pressedEntry';
 import { scrapAlarms } from './scrapAlarms';
@@ -88,7 +88,7 @@ export function recipeStanding(events: readonly RecipeEvent[]): RecipeStanding {
  * most one of 31 presses is spoiled.
  */
 export const passChance = (scrap: number): number =>
-  atMostChance(SCRAP_ALLOWED, GOOD_NEEDED + SCRAP_ALLOWED, scrap);
+  1 - atLeast(GOOD_NEEDED + SCRAP_ALLOWED, SCRAP_ALLOWED + 1, scrap);
 
 // Helpers
 

@@ -36,8 +36,8 @@ export function enoughGood(wanted: readonly GoodOnes[]): (tries: number) => numb
  * The tail of the binomial distribution.
  *
  * @param tries whole, 0 or more
- * @param good whole, 0 or more
- * @param chance of one try to be good, above 0, up to 1
+ * @param good whole; of 0 and less there are always enough
+ * @param chance of one try to be good, 0 to 1
  * @returns how likely at least `good` of the tries are good, 0 to 1
  * @example atLeast(8, 7, 0.95) // => 0.9428 to four digits
  */

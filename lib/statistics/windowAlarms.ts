@@ -12,14 +12,8 @@ export interface WindowRule {
  * @param chance of the event in one trial, 0 to 1
  * @returns the chance of at least so many events in the block: the binomial tail, exact
  */
-export function blockAlarmChance({ trials, events }: WindowRule, chance: number): number {
-  if (events <= 0) return 1;
-  return chance === 0 ? 0 : atLeast(trials, events, chance);
-}
-
-/** @returns the chance of at most so many events in so many trials */
-export const atMostChance = (events: number, trials: number, chance: number): number =>
-  1 - blockAlarmChance({ trials, events: events + 1 }, chance);
+export const blockAlarmChance = ({ trials, events }: WindowRule, chance: number): number =>
+  atLeast(trials, events, chance);
 
 /**
  * How likely a rule that is judged after every trial, over the last so many, speaks up at least once.

@@ -14,6 +14,8 @@ export interface StockNeed {
   readonly by: { readonly kind: 'run' | 'order'; readonly id: string };
   /** When it is wanted at the bench; null where no day is set. */
   readonly day: string | null;
+  /** Whoever comes first takes first; 0 of all that has begun or was bought for. */
+  readonly place: number;
 }
 
 /** What is kept for work that is going to be done, and what of the thing is left beside it. */
@@ -31,15 +33,14 @@ export interface Reserved {
 }
 
 /**
- * What lies ready against what open runs and accepted orders are going to use. A job that a run makes for an order is
- * needed once: by the run.
+ * What lies ready against what open runs and accepted orders are going to use.
  *
  * @param needs in any order
  */
 export function reserved(piles: readonly Pile[], needs: readonly StockNeed[]): readonly Reserved[] {
   const ready = new Map(piles.filter(isReady).map(({ item, quantity }) => [stockKey(item), quantity]));
   const byItem = new Map<string, StockNeed[]>();
-  for (const need of neededOnce(needs)) {
+  for (const need of needs) {
     const key = stockKey(need.item);
     byItem.set(key, [...(byItem.get(key) ?? []), need]);
   }
@@ -50,12 +51,6 @@ export function reserved(piles: readonly Pile[], needs: readonly StockNeed[]): r
 }
 
 // Helpers
-
-function neededOnce(needs: readonly StockNeed[]): readonly StockNeed[] {
-  const work = ({ orderId, jobId }: StockNeed) => `${orderId} ${jobId}`;
-  const inRun = new Set(needs.filter(({ by }) => by.kind === 'run').map(work));
-  return needs.filter((need) => need.by.kind === 'run' || !inRun.has(work(need)));
-}
 
 function reservedOf(item: SupplyItem, ready: number | null, needs: readonly StockNeed[]): Reserved {
   const sorted = needs.toSorted((one, other) => (dayKey(one) < dayKey(other) ? -1 : 1));

@@ -2,8 +2,7 @@ import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { StockNeed } from './reserved';
 
 /**
- * What a run that has begun is going to use: all blanks laid out for it, spares among them, and its sheets. Its ink is
- * told in one figure and is of no one channel.
+ * What a run that has begun is going to use: all blanks laid out for it, spares among them, and its sheets.
  *
  * @param standard as it was frozen; whatever its job became since
  */
@@ -13,7 +12,7 @@ export const standardNeeds = ({
   works,
 }: Pick<RunStandard, 'runId' | 'issuedOn' | 'works'>): readonly StockNeed[] =>
   works.flatMap(({ jobId, orderId, lines, sheets }) => {
-    const need = { jobId, orderId, by: { kind: 'run', id: runId }, day: issuedOn } as const;
+    const need = { jobId, orderId, by: { kind: 'run', id: runId }, day: issuedOn, place: 0 } as const;
     const blanks = lines
       .filter(({ isBrought }) => !isBrought)
       .flatMap(({ blankId, sizes }) =>

@@ -1,31 +1,32 @@
-import { canonicalText } from '@/lib/stored/canonicalText';
 import type { StockItem } from '@/shared/schemas/stock';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { Lying } from './stockEntry';
 
-/** @returns the same text for the same thing, whatever its lot. */
-export const stockKey = (item: StockItem | SupplyItem): string =>
-  canonicalText(item.kind === 'blank' ? { ...item, lot: null } : item);
-
-/** @returns the same text for the same pile, whatever its lots; thousands of entries ask for it, so no keys are sorted. */
-export const pileKey = ({ item, place, grade }: Lying): string =>
-  JSON.stringify([item.kind, ...namedBy(item), place.kind, place.kind === 'shop' ? place.name : '', grade]);
-
-// Helpers
-
-function namedBy(item: StockItem): readonly string[] {
+/**
+ * @returns one text for one thing, whether it is bought or lies in stock, whatever its lot. Inks are called by names that
+ *   people write, so that capitals do not part them.
+ */
+export function stockKey(item: StockItem | SupplyItem): string {
   switch (item.kind) {
     case 'blank':
-      return [item.blankId, item.size];
-    case 'finished':
-      return [item.jobId, item.lineId, item.size];
+      return JSON.stringify(['blank', item.blankId, item.size]);
     case 'paper':
-      return [item.sheetId];
+      return JSON.stringify(['paper', item.sheetId]);
     case 'ink':
-      return [item.printerId, item.name];
+      return JSON.stringify(['ink', item.printerId, item.name.trim().toLowerCase()]);
     case 'consumable':
-      return [item.consumableId];
+      return JSON.stringify(['consumable', item.consumableId]);
+    case 'finished':
+      return JSON.stringify(['finished', item.jobId, item.lineId, item.size]);
     default:
       return item satisfies never;
   }
 }
+
+/** @returns whether two things are the same, whatever their lots. */
+export const sameItem = (one: StockItem | SupplyItem, other: StockItem | SupplyItem): boolean =>
+  stockKey(one) === stockKey(other);
+
+/** @returns one text for one pile, whatever its lots; thousands of entries ask for it, so no keys are sorted. */
+export const pileKey = ({ item, place, grade }: Lying): string =>
+  `${stockKey(item)} ${place.kind} ${place.kind === 'shop' ? JSON.stringify(place.name) : ''} ${grade}`;

@@ -1,4 +1,5 @@
 import type { StockUnitCost } from '@/shared/schemas/stock';
+import { costOfSome } from './costOfSome';
 import type { Lying, StockEntry } from './stockEntry';
 import { pileKey, stockKey } from './stockKey';
 import { lotOf, type TallyChange, tallyStock } from './tallyStock';
@@ -138,7 +139,7 @@ function pileValue(stack: Stack | undefined): PileValue {
   let unknown = 0;
   for (const { quantity, cost } of stack.layers) {
     if (cost === null) unknown += quantity;
-    else paid.set(cost.currency, (paid.get(cost.currency) ?? 0) + (cost.minor * quantity) / (cost.per ?? 1));
+    else paid.set(cost.currency, (paid.get(cost.currency) ?? 0) + costOfSome(cost, quantity));
   }
   return {
     ...stack.lying,

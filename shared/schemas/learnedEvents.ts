@@ -24,6 +24,7 @@ const learnedSubjectSchema = z.discriminatedUnion('of', [
     position: z.enum(positions).nullable(),
   }),
   z.strictObject({ of: z.literal('ink') }),
+  z.strictObject({ of: z.literal('inkPrice') }),
   z.strictObject({ of: z.literal('sizeMix') }),
 ]);
 

@@ -2,17 +2,17 @@
 
 import { useEffect, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
-import { ChoiceField } from '@/app/_fields/ChoiceField';
 import styles from '@/app/_orderPapers/OrderPapers.module.css';
 import type { OrderOnPaper } from '@/app/_orderPapers/orderOnPaper';
 import { FileActions } from '@/app/_papers/FileActions';
+import { WithdrawForm } from '@/app/_papers/WithdrawForm';
 import { lostFileWords } from '@/app/_words/attachments/attachmentWords';
 import { outWords, paperName } from '@/app/_words/orders/papers/outWords';
 import { onePaperWords, withdrawalWords } from '@/app/_words/orders/papers/paperTabWords';
 import { withdrawalTold } from '@/app/_words/orders/papers/withdrawalTold';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import type { OrderPaper } from '@/lib/orders/orderFacts';
-import { type WithdrawalReason, withdrawalReasons } from '@/shared/schemas/entries';
+import { withdrawalReasons } from '@/shared/schemas/entries';
 
 type IssuedPapersProps = Readonly<{ of: OrderOnPaper; kind: OrderPaper['kind'] }>;
 
@@ -83,41 +83,6 @@ function IssuedRow({ of, paper }: IssuedRowProps) {
         />
       )}
     </li>
-  );
-}
-
-type WithdrawFormProps = Readonly<{
-  name: string;
-  /** What else counts no more with it. */
-  told: readonly string[];
-  onWithdraw: (why: WithdrawalReason) => void;
-  onLeave: () => void;
-}>;
-
-function WithdrawForm({ name, told, onWithdraw, onLeave }: WithdrawFormProps) {
-  const [why, setWhy] = useState<WithdrawalReason | null>(null);
-  return (
-    <div className={styles.asking}>
-      {told.length > 0 && <p className={styles.wrong}>{told.join(' ')}</p>}
-      <ChoiceField
-        label={`Why ${name} is withdrawn`}
-        value={why}
-        choices={withdrawalReasons.map((value) => ({ value, label: withdrawalWords[value] }))}
-        hint="It stays kept with its number, and counts no more."
-        onCommit={setWhy}
-      />
-      <div className={styles.acts}>
-        <Button
-          blockedBy={why === null ? 'Choose why first.' : undefined}
-          onPress={() => why !== null && onWithdraw(why)}
-        >
-          Withdraw it
-        </Button>
-        <Button kind="quiet" onPress={onLeave}>
-          Leave it
-        </Button>
-      </div>
-    </div>
   );
 }
 

@@ -44,7 +44,8 @@ type RunDocketProps = Readonly<{
 
 /** A run from top to bottom: planned until it begins, then by what was frozen. */
 export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProps) {
-  const on = useRunOnScreen(workspace, facts);
+  const [kept, setKept] = useState<RunOnScreen['kept']>(NOTHING);
+  const on = useRunOnScreen(workspace, facts, kept);
   const { run } = on;
   usePageName(`${run.name} · Pressminute`);
   const { reveal } = useReveal('run-');
@@ -71,7 +72,14 @@ export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProp
       <ClockBehind clockBehind={workspace.clockBehind} />
       <AnswerMissing what="The clock could not be worked out" failure={on.failure} />
       {standard === null ? (
-        <PlannedRun {...{ on, note }} />
+        <>
+          <LaterPart
+            part={laterParts.kept}
+            what="What other work keeps of the stock"
+            props={{ workspace, works: run.works, onKept: setKept }}
+          />
+          <PlannedRun {...{ on, note }} />
+        </>
       ) : (
         <LaterPart part={laterBegun} what="The run as it began" props={{ on, standard, note }} />
       )}
@@ -81,6 +89,8 @@ export function RunDocket({ workspace, facts, doubts, onRemoved }: RunDocketProp
 }
 
 // Helpers
+
+const NOTHING: RunOnScreen['kept'] = [];
 
 /** A run that was not begun by a standard: what it comes to, what it asks, and every section of its plan. */
 function PlannedRun({ on, note }: Readonly<{ on: RunOnScreen; note: ReactNode }>) {
@@ -113,10 +123,10 @@ function PlannedRun({ on, note }: Readonly<{ on: RunOnScreen; note: ReactNode }>
   );
 }
 
-function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen {
+function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts, kept: RunOnScreen['kept']): RunOnScreen {
   const today = useToday();
   const { run, runId: id } = facts;
-  const figures = useRunFigures(runAsked(workspace, facts, today));
+  const figures = useRunFigures(runAsked(workspace, { ...facts, kept }, today));
   const { workshop } = workspace;
   const context = useTextContext();
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);
@@ -127,7 +137,7 @@ function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts): RunOnScreen
   );
   return {
     ...figures,
-    ...{ workspace, id, run, facts, today, jobs, formatter, context },
+    ...{ workspace, id, run, facts, today, kept, jobs, formatter, context },
     locale: usableLocale(workshop.locale),
     set: (label, path, value) => void workspace.setField({ kind: 'run', id }, label, path, value),
     change: (label, to, key) => changeRun(workspace, id, label, to, key),

@@ -5,6 +5,7 @@ export const laterParts = {
   troubles: lazy(() => import('./Troubles').then(({ Troubles }) => Troubles)),
   mirror: lazy(() => import('@/app/_runBook/MirrorNote').then(({ MirrorNote }) => MirrorNote)),
   clock: lazy(() => import('@/app/_runBook/RunClock').then(({ RunClock }) => RunClock)),
+  kept: lazy(() => import('@/app/_openWork/KeptByOthers').then(({ KeptByOthers }) => KeptByOthers)),
   begin: lazy(() => import('./BeginRun').then(({ BeginRun }) => BeginRun)),
   works: lazy(() => import('./sections/WorksFields').then(({ WorksFields }) => WorksFields)),
   sizes: lazy(() => import('./sections/SizeOrder').then(({ SizeOrder }) => SizeOrder)),

@@ -5,7 +5,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import styles from '@/app/_supply/Supply.module.css';
 import { askedWords, leftWords, purchaseWords } from '@/app/_words/supply/buyingWords';
 import type { BuyingPlan, BuyingRow, Purchase } from '@/lib/buying/buyingPlan';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { BuyingOnScreen } from './buyingOnScreen';
 
 type PlannedProps = Readonly<{ on: BuyingOnScreen; plan: BuyingPlan }>;
@@ -30,7 +30,7 @@ export function BuyingFolds({ on, plan }: PlannedProps) {
                 body: () => (
                   <div className={styles.rows}>
                     {withChoice.map((row) => (
-                      <WhereField key={supplyKey(row.item)} {...{ on, row }} />
+                      <WhereField key={stockKey(row.item)} {...{ on, row }} />
                     ))}
                   </div>
                 ),
@@ -53,7 +53,7 @@ function Left({ on, plan, rows }: PlannedProps & { readonly rows: readonly Buyin
       <p>{leftWords(plan, locale)}</p>
       <ul>
         {rows.map(({ item, left }) => (
-          <li key={supplyKey(item)}>
+          <li key={stockKey(item)}>
             {formatter.number(left, 1)} × {nameOf(item)}
           </li>
         ))}
@@ -67,14 +67,14 @@ const CHEAPEST = 'cheapest';
 function WhereField({ on, row }: Readonly<{ on: BuyingOnScreen; row: BuyingRow }>) {
   const { nameOf, supplierName, formatter, locale, workspace } = on.supply;
   const name = nameOf(row.item);
-  const chosen = on.list.chosen.find(({ item }) => supplyKey(item) === supplyKey(row.item));
+  const chosen = on.list.chosen.find(({ item }) => stockKey(item) === stockKey(row.item));
   const offers = [...row.offers, ...row.substitutes].filter(isOffered);
   const words = (offer: Purchase) =>
     purchaseWords(
       offer,
       {
         supplier: supplierName(offer.supplierId),
-        instead: supplyKey(offer.item) === supplyKey(row.item) ? null : nameOf(offer.item),
+        instead: stockKey(offer.item) === stockKey(row.item) ? null : nameOf(offer.item),
       },
       { currency: workspace.workshop.currency, formatter, locale },
     );

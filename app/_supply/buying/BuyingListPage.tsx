@@ -1,5 +1,6 @@
 'use client';
 
+import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Card } from '@/app/_controls/Card';
 import { CardSection } from '@/app/_controls/CardSection';
@@ -10,34 +11,38 @@ import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { TextField } from '@/app/_fields/TextField';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { LaterPart } from '@/app/_network/LaterPart';
-import type { Bench } from '@/app/_orderBook/useBench';
-import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
 import styles from '@/app/_supply/Supply.module.css';
 import { buyingTroubleWords } from '@/app/_words/supply/buyingTroubleWords';
-import { buyingAnswer, sparesWords, togetherWords, upperWords } from '@/app/_words/supply/buyingWords';
+import {
+  buyingAnswer,
+  sparesWords,
+  togetherWords,
+  untoldInkWords,
+  upperWords,
+} from '@/app/_words/supply/buyingWords';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/supply';
-import { buyingAsk } from './buyingAsk';
 import type { BuyingOnScreen } from './buyingOnScreen';
 import { CoverKeys } from './CoverKeys';
-import { ListWorks } from './ListWorks';
 import { laterParts } from './laterParts';
+import type { PlanOfList } from './useBuyingPlan';
 
 type BuyingListPageProps = Readonly<{
   on: BuyingOnScreen;
-  latestOf: Bench['latestOf'];
   /** Told what undo calls it. */
   onRemoved: (label: string) => void;
 }>;
 
 /** A buying list: the answer, how sure it is to be, thing by thing, supplier by supplier. */
-export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps) {
+export function BuyingListPage({ on, onRemoved }: BuyingListPageProps) {
   const { supply, listId, list, set } = on;
   const { workspace, today, formatter, locale } = supply;
   usePageName(`${list.name} · Pressminute`);
-  const { plan, isWaiting, failure } = useBuyingStudy(buyingAsk(workspace, list, { today, latestOf }));
+  const [{ plan, isWaiting, failure }, setPlan] = useState<PlanOfList>(NO_PLAN);
+  const chosen = plan?.covers.find(({ cover }) => cover === list.cover);
+  const spares = chosen === undefined ? null : sparesWords(chosen, formatter);
   const remove = () => {
     const label = `Remove ${list.name}`;
     workspace.remove({ kind: 'buyingList', id: listId }, label);
@@ -56,6 +61,11 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
           />
         }
         aside={list.archivedOn === null ? null : 'Put away'}
+      />
+      <LaterPart
+        part={laterParts.plan}
+        what="What is to be bought"
+        props={{ workspace, list, onPlan: setPlan }}
       />
       <AnswerMissing what="What is to be bought could not be worked out" failure={failure} />
       <p className={styles.answer} role="status">
@@ -78,19 +88,18 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
                       formatter={formatter}
                       onChoose={(cover) => set('How sure every size is to be', ['cover'], cover)}
                     />
-                    <p className={styles.quiet}>{sparesWords}</p>
+                    {spares !== null && <p className={styles.quiet}>{spares}</p>}
                     {plan.atUpperScrap !== null && (
-                      <p className={styles.quiet}>
-                        {upperWords(
-                          plan.atUpperScrap,
-                          plan.covers.find(({ cover }) => cover === list.cover),
-                          formatter,
-                        )}
-                      </p>
+                      <p className={styles.quiet}>{upperWords(plan.atUpperScrap, chosen, formatter)}</p>
                     )}
                   </>
                 )}
                 <LaterPart part={laterParts.needs} what="What is needed" props={{ on, plan }} />
+                {untoldInkWords(plan, formatter).map((words) => (
+                  <p className={styles.quiet} key={words}>
+                    {words}
+                  </p>
+                ))}
               </div>
             </CardSection>
             <CardSection numeral={2} heading="From whom" id="buying-whom">
@@ -106,7 +115,7 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
         )}
         <CardSection numeral={plan === null ? 1 : 4} heading="What it is for" id="buying-for">
           <div className={styles.rows}>
-            <ListWorks on={on} />
+            <LaterPart part={laterParts.works} what="What it is for" props={{ on }} />
             <TextField
               label="Note"
               rows={2}
@@ -134,6 +143,8 @@ export function BuyingListPage({ on, latestOf, onRemoved }: BuyingListPageProps)
 }
 
 // Helpers
+
+const NO_PLAN: PlanOfList = { plan: null, isWaiting: true, failure: null };
 
 type PlannedProps = Readonly<{ on: BuyingOnScreen; plan: BuyingPlan }>;
 

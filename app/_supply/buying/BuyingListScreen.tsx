@@ -5,8 +5,6 @@ import { Button } from '@/app/_controls/Button';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
-import { useBench } from '@/app/_orderBook/useBench';
-import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { useSupply } from '@/app/_supply/supplyOnScreen';
 import { BuyingListPage } from './BuyingListPage';
 import { buyingOnScreen } from './buyingOnScreen';
@@ -26,18 +24,10 @@ type ListHereProps = Readonly<{ workspace: ReadyWorkspace; listId: string }>;
 function ListHere({ workspace, listId }: ListHereProps) {
   const [removed, setRemoved] = useState<string | null>(null);
   const supply = useSupply(workspace);
-  const book = useOrderBook(workspace);
-  const bench = useBench(workspace, book);
   const list = workspace.buyingLists[listId];
   const undoes = removed !== null && workspace.undoLabel === removed;
   if (list !== undefined)
-    return (
-      <BuyingListPage
-        on={buyingOnScreen(supply, workspace, listId, list)}
-        latestOf={bench.latestOf}
-        onRemoved={setRemoved}
-      />
-    );
+    return <BuyingListPage on={buyingOnScreen(supply, workspace, listId, list)} onRemoved={setRemoved} />;
   return (
     <NotHere
       {...{ workspace, id: listId }}

@@ -34,7 +34,7 @@ export function CoverKeys({ choices, cover, formatter, onChoose }: CoverKeysProp
             <span>{words.name}</span>
             <strong>{coverFigure(choice, formatter)}</strong>
             <span className={styles.quiet}>{coverReach(choice, formatter)}</span>
-            <span className={styles.quiet}>{words.for}</span>
+            <span className={styles.for}>{words.for}</span>
             {dearer !== null && <span className={styles.quiet}>{dearer}</span>}
           </label>
         );

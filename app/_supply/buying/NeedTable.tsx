@@ -7,7 +7,7 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import { packWords, stockWords } from '@/app/_words/supply/buyingWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
 import type { BuyingPlan, BuyingRow } from '@/lib/buying/buyingPlan';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import { numberLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/supply';
 import type { BuyingOnScreen } from './buyingOnScreen';
@@ -30,7 +30,7 @@ export function NeedTable({ on, plan }: Readonly<{ on: BuyingOnScreen; plan: Buy
       </thead>
       <tbody>
         {plan.rows.map((row) => (
-          <NeedRow key={supplyKey(row.item)} {...{ on, plan, row }} />
+          <NeedRow key={stockKey(row.item)} {...{ on, plan, row }} />
         ))}
       </tbody>
     </table>
@@ -56,7 +56,8 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
         )}
       </th>
       <td data-head="Needed">
-        {formatter.number(need, 1)} {unitOf(unit, need)}
+        {formatter.number(need, 1)}
+        {unit !== 'piece' && ` ${unitOf(unit, need)}`}
       </td>
       <td data-head="At home">{stockWords(row, formatter)}</td>
       <td data-head="To buy" className={styles.held}>

@@ -1,18 +1,21 @@
 'use client';
 
+import Link from 'next/link';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { GoodsInNote } from '@/app/_supply/goods/GoodsInNote';
 import { laterParts } from '@/app/_supply/ordering/laterParts';
 import { SentOrderActs } from '@/app/_supply/ordering/SentOrderActs';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SentOrder } from '@/app/_supply/supplyOnScreen';
-import { supplierPartWords } from '@/app/_words/supply/buyingWords';
+import { noSupplierTold, supplierPartWords } from '@/app/_words/supply/buyingWords';
 import { itemWords, unitOf } from '@/app/_words/supply/itemWords';
 import { sentWords } from '@/app/_words/supply/supplyOrderWords';
 import type { BuyingPlan, SupplierPart } from '@/lib/buying/buyingPlan';
 import type { SupplyOrderLine } from '@/lib/buying/ordering/supplyOrderBody';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { BuyingOnScreen } from './buyingOnScreen';
 
 type PlannedProps = Readonly<{ on: BuyingOnScreen; plan: BuyingPlan }>;
@@ -68,14 +71,21 @@ function PartOf({ on, plan, part, sent }: PartProps) {
     <section className={styles.line} aria-label={part.name}>
       <h3 className={styles.sub}>{supplierId === null ? 'From whoever has it' : part.name}</h3>
       <p className={styles.quiet}>{supplierPartWords(part, plan.currency, formatter, locale)}</p>
-      <ul>
-        {lines.map((line) => (
-          <li key={`${line.name} ${line.size}`}>
-            {formatter.number(line.quantity)} {line.unit} {line.name}
-            {line.size !== '' && `, ${line.size}`}
-          </li>
-        ))}
-      </ul>
+      <Fold summary={formatter.count(lines.length, 'thing')}>
+        <ul>
+          {lines.map((line) => (
+            <li key={stockKey(line.item)}>
+              {formatter.number(line.quantity)} {line.unit} {line.name}
+              {line.size !== '' && `, ${line.size}`}
+            </li>
+          ))}
+        </ul>
+      </Fold>
+      {supplierId === null && (
+        <p className={styles.quiet}>
+          {noSupplierTold} <Link href="/making/suppliers">To the suppliers</Link>
+        </p>
+      )}
       <div className={styles.acts}>
         {supplier !== undefined && (
           <Button

@@ -1,7 +1,7 @@
 import { typing } from '@/app/_documents/typing';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { BuyingList, SupplyItem } from '@/shared/schemas/supply';
 import type { FieldPath } from '@/shared/setIn';
 
@@ -30,7 +30,7 @@ export function buyingOnScreen(
   const change = (label: string, to: (now: BuyingList) => BuyingList, key: string) =>
     void workspace.edit(label, [{ do: 'change', kind: 'buyingList', id: listId, to }], `${listId} ${key}`);
   const others = <Row extends { readonly item: SupplyItem }>(rows: readonly Row[], item: SupplyItem) =>
-    rows.filter((row) => supplyKey(row.item) !== supplyKey(item));
+    rows.filter((row) => stockKey(row.item) !== stockKey(item));
   return {
     ...{ supply, listId, list },
     set: (label, path, value) =>
@@ -42,7 +42,7 @@ export function buyingOnScreen(
           ...now,
           held: [...others(now.held, item), ...(quantity === null ? [] : [{ item, quantity }])],
         }),
-        `hold ${supplyKey(item)} ${typing.act()}`,
+        `hold ${stockKey(item)} ${typing.act()}`,
       ),
     choose: (name, item, offer) =>
       change(
@@ -51,7 +51,7 @@ export function buyingOnScreen(
           ...now,
           chosen: [...others(now.chosen, item), ...(offer === null ? [] : [{ item, ...offer }])],
         }),
-        `choose ${supplyKey(item)} ${typing.act()}`,
+        `choose ${stockKey(item)} ${typing.act()}`,
       ),
   };
 }

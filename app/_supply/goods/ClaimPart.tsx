@@ -9,7 +9,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { claimStateWords, claimText } from '@/app/_words/supply/deliveryWords';
 import type { DeliveryStanding } from '@/lib/buying/received/claims';
-import { sameItem } from '@/lib/buying/sameItem';
+import { sameItem } from '@/lib/stock/stockKey';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderNumberText } from '@/shared/orderNumberText';
@@ -140,7 +140,7 @@ export function ClaimPart({ supply, standing }: ClaimPartProps) {
 // Helpers
 
 function textOf(
-  { workspace, formatter, nameOf }: SupplyOnScreen,
+  { workspace, formatter, locale, nameOf }: SupplyOnScreen,
   { delivery: { body }, wrong }: DeliveryStanding,
 ): string {
   const { seller, name } = workspace.workshop;
@@ -161,7 +161,9 @@ function textOf(
       orderNumber: order === undefined ? null : orderNumberText(order.body.number),
       customerNumber: supplier?.customerNumber ?? '',
       from: seller.name.trim() === '' ? name : seller.name,
+      currency: body.currency,
     },
     formatter,
+    locale,
   );
 }

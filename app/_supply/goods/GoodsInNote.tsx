@@ -16,7 +16,7 @@ import type { OpenOrder, SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { itemWords } from '@/app/_words/supply/itemWords';
 import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { offerEach } from '@/lib/buying/received/offerEach';
-import { sameItem } from '@/lib/buying/sameItem';
+import { sameItem } from '@/lib/stock/stockKey';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderNumberText } from '@/shared/orderNumberText';

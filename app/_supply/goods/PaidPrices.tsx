@@ -109,7 +109,7 @@ function itemOf({ subject }: Taken, rows: Rows): Rows[number]['item'] | null {
       case 'consumable':
         return subject.of === 'consumablePrice' && subject.consumableId === item.consumableId;
       case 'ink':
-        return false;
+        return subject.of === 'inkPrice';
       default:
         return item satisfies never;
     }

@@ -1,5 +1,5 @@
 import { deliveryMissing } from '@/app/_words/supply/deliveryWords';
-import { sameItem } from '@/lib/buying/sameItem';
+import { sameItem } from '@/lib/stock/stockKey';
 import { toMinor } from '@/shared/money';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { GoodsIn } from '@/shared/schemas/supplyEvents';

@@ -10,7 +10,7 @@ import { itemChoices } from '@/app/_supply/itemChoices';
 import styles from '@/app/_supply/Supply.module.css';
 import { itemName, itemWords, unitOf } from '@/app/_words/supply/itemWords';
 import { tierCaution } from '@/app/_words/supply/supplierWords';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
 import { type Supplier, supplierSchema } from '@/shared/schemas/supply';
 import { currencyDigits } from '@/shared/tables/currencies';
@@ -30,8 +30,8 @@ export function OfferFields({ fields, offer }: OfferFieldsProps) {
   const { unit } = itemWords(offer.item, workspace);
   const set = (label: string, change: Partial<Offer>) =>
     changeOffer(`${label} of ${name}`, offer.id, (now) => ({ ...now, ...change }));
-  const others = itemChoices(workspace).filter(({ item }) => supplyKey(item) !== supplyKey(offer.item));
-  const standsInFor = offer.standsInFor === null ? NOTHING : supplyKey(offer.standsInFor);
+  const others = itemChoices(workspace).filter(({ item }) => stockKey(item) !== stockKey(offer.item));
+  const standsInFor = offer.standsInFor === null ? NOTHING : stockKey(offer.standsInFor);
   return (
     <div className={styles.editor}>
       <FieldGroup>

@@ -9,7 +9,7 @@ import { itemChoices } from '@/app/_supply/itemChoices';
 import styles from '@/app/_supply/Supply.module.css';
 import { itemName } from '@/app/_words/supply/itemWords';
 import { offerLine } from '@/app/_words/supply/supplierWords';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import { mostEntries, numberLimits } from '@/shared/limits';
 import { supplierSchema } from '@/shared/schemas/supply';
 import { OfferFields } from './OfferFields';
@@ -47,7 +47,7 @@ function NewOffer({ fields }: Readonly<{ fields: SupplierFields }>) {
   const { supplier, workspace, addOffers } = fields;
   const [chosen, setChosen] = useState<string | null>(null);
   const [each, setEach] = useState<number | null>(null);
-  const taken = new Set(supplier.offers.map(({ item }) => supplyKey(item)));
+  const taken = new Set(supplier.offers.map(({ item }) => stockKey(item)));
   const things = itemChoices(workspace).filter(({ value }) => !taken.has(value));
   const ofBlank = new Map<string, typeof things>();
   for (const thing of things)

@@ -1,13 +1,16 @@
 'use client';
 
 import { useState } from 'react';
+import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
+import { Fold } from '@/app/_controls/Fold';
 import { RemoveButton } from '@/app/_controls/RemoveButton';
+import { ListRow, RowList } from '@/app/_controls/RowList';
 import { newId } from '@/app/_documents/newId';
 import { NewByName } from '@/app/_supply/NewByName';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
-import { supplierLine, supplierNameTaken } from '@/app/_words/supply/supplierWords';
+import { putAwayTold, supplierLine, supplierNameTaken } from '@/app/_words/supply/supplierWords';
 import { textLimits } from '@/shared/limits';
 import { supplierSchema } from '@/shared/schemas/supply';
 import { SupplierEditor } from './SupplierEditor';
@@ -23,14 +26,18 @@ type SupplierListProps = Readonly<{
 export function SupplierList({ supply, onRemoved }: SupplierListProps) {
   const { workspace, formatter, locale, today } = supply;
   const [added, setAdded] = useState<string | null>(null);
-  const here = Object.entries(workspace.suppliers).toSorted(([, a], [, b]) =>
+  const all = Object.entries(workspace.suppliers).toSorted(([, a], [, b]) =>
     a.name.localeCompare(b.name, locale),
   );
+  const here = all.filter(([, { archivedOn }]) => archivedOn === null);
+  const away = all.filter(([, { archivedOn }]) => archivedOn !== null);
   const add = (name: string) => {
     const id = newId();
     const body = supplierSchema.parse({ name });
     if (workspace.edit(name, [{ do: 'add', kind: 'supplier', id, body }]).state === 'shown') setAdded(id);
   };
+  const put = (id: string, label: string, day: string | null) =>
+    void workspace.setField({ kind: 'supplier', id }, label, ['archivedOn'], day);
   return (
     <section aria-labelledby="suppliers">
       <h2 className={styles.heading} id="suppliers">
@@ -48,6 +55,12 @@ export function SupplierList({ supply, onRemoved }: SupplierListProps) {
           >
             <SupplierEditor fields={supplierFields(workspace, id, supplier, today)} />
             <div className={styles.acts}>
+              <Button
+                spoken={`Put ${supplier.name} away`}
+                onPress={() => put(id, `Put ${supplier.name} away`, today)}
+              >
+                Put away
+              </Button>
               <RemoveButton
                 what={supplier.name}
                 usedBy={[]}
@@ -64,10 +77,28 @@ export function SupplierList({ supply, onRemoved }: SupplierListProps) {
       <NewByName
         label="New supplier"
         limits={textLimits(supplierSchema, ['name'])}
-        taken={here.map(([, { name }]) => name)}
+        taken={all.map(([, { name }]) => name)}
         takenWords={supplierNameTaken}
         onAdd={add}
       />
+      {away.length > 0 && (
+        <Fold summary="Put away" line={putAwayTold}>
+          <RowList label="Suppliers put away">
+            {away.map(([id, { name }]) => (
+              <ListRow
+                key={id}
+                acts={
+                  <Button spoken={`Bring ${name} back`} onPress={() => put(id, `Bring ${name} back`, null)}>
+                    Bring back
+                  </Button>
+                }
+              >
+                <bdi>{name}</bdi>
+              </ListRow>
+            ))}
+          </RowList>
+        </Fold>
+      )}
     </section>
   );
 }

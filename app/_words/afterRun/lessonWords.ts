@@ -33,6 +33,8 @@ export function lessonName(subject: LearnedSubject, names: LessonNames): string 
       return subject.position === null
         ? elementName(subject.element)
         : `${elementName(subject.element)}, ${names.place(subject.position)}, minutes a piece`;
+    case 'inkPrice':
+      return 'Price of ink';
     case 'ink':
       return 'Ink of the last run';
     case 'sizeMix':

@@ -82,9 +82,24 @@ export const coverReach = ({ everySize }: CoverChoice, formatter: Formatter): st
 export const dearerWords = ({ dearerAtMost }: CoverChoice, formatter: Formatter): string | null =>
   dearerAtMost > 0 ? `At most ${formatter.money(dearerAtMost)} dearer than the cheapest set.` : null;
 
-/** What spares are, so that nobody fears them. */
-export const sparesWords =
-  'Spares are not lost: plain blanks go back to stock at nearly full worth. They tie up cash, and odd sizes wait longest. The price of a job holds what is expected to be used, never all that is bought.';
+/** @returns what becomes of the spares of a cover, so that nobody fears them; null where there are none. */
+export function sparesWords({ bought, sizes }: CoverChoice, formatter: Formatter): string | null {
+  const spares = bought - sizes.reduce((sum, { pieces }) => sum + pieces, 0);
+  if (spares <= 0) return null;
+  const go =
+    spares === 1 ? 'is not lost: what is left of it goes' : 'are not lost: what is left of them goes';
+  return `${formatter.count(spares, 'spare')} ${go} back to stock at nearly full worth. Until then it ties up cash, odd sizes longest.`;
+}
+
+/** @returns ink that is in no row, for nobody told its channels; nothing where there is none. */
+export const untoldInkWords = ({ ink }: BuyingPlan, formatter: Formatter): readonly string[] =>
+  ink.flatMap(({ name, untoldMl }) =>
+    untoldMl >= 0.5
+      ? [
+          `${name}: ${formatter.number(untoldMl, 0)} mL more in all. No picture says of which colours, so no row holds it: see that none runs low.`,
+        ]
+      : [],
+  );
 
 /** @returns how likely all sizes are whole where scrap is as high as it may well be. */
 export function upperWords(
@@ -93,7 +108,7 @@ export function upperWords(
   formatter: Formatter,
 ): string {
   const more = chosen === undefined ? 0 : upper.bought - chosen.bought;
-  return `Were scrap as high as it may well be by your log: ${coverFigure(upper, formatter)}${more > 0 ? `, ${formatter.number(more)} more` : ''}.`;
+  return `Were scrap as high as it may well be by your log: ${coverFigure(upper, formatter)}${more > 0 ? `, ${formatter.number(more)} more` : ', no more than these'}.`;
 }
 
 /** @returns what of it lies at home, free of what others were promised. */
@@ -116,6 +131,10 @@ export function packWords({ purchase }: BuyingRow, formatter: Formatter): string
   const more = { tier: 'more is cheaper', minimum: 'for the least order', freight: 'freight comes free' };
   return [packs, purchase.more === null ? '' : more[purchase.more]].filter((part) => part !== '').join(', ');
 }
+
+/** Where no supplier is known of. */
+export const noSupplierTold =
+  'Reckoned at the prices of your blanks, papers and ink. An offer of a supplier takes their place.';
 
 /** @returns what one supplier's part comes to. */
 export function supplierPartWords(

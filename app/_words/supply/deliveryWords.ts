@@ -90,24 +90,32 @@ interface ClaimFacts {
   readonly orderNumber: string | null;
   readonly customerNumber: string;
   readonly from: string;
+  /** Of the bill. */
+  readonly currency: string;
 }
 
 /** @returns what is sent to the supplier: only what came wrong, and what is asked. */
 export function claimText(
-  { wrong, day, orderNumber, customerNumber, from }: ClaimFacts,
+  { wrong, day, orderNumber, customerNumber, from, currency }: ClaimFacts,
   formatter: Formatter,
+  locale: string,
 ): string {
   const number = (count: number) => formatter.number(count, 2);
+  const money = (minor: number) => minorMoney(minor, currency, locale);
   const about = [
     `Delivery of ${day}`,
     orderNumber === null ? null : `our order ${orderNumber}`,
     customerNumber === '' ? null : `our customer number ${customerNumber}`,
   ].filter((part) => part !== null);
-  const rows = wrong.flatMap(({ name, counted, faulty, faults, missing, articleNumber }) => {
+  const rows = wrong.flatMap(({ name, counted, faulty, faultyMinor, faults, missing, articleNumber }) => {
     const called = articleNumber === '' ? name : `${name} (article ${articleNumber})`;
     const why = faults.length === 0 ? '' : `: ${faults.map((fault) => goodsFaultWords[fault]).join(', ')}`;
     return [
-      ...(faulty > 0 ? [`${number(faulty)} of ${number(counted)} ${called} came faulty${why}.`] : []),
+      ...(faulty > 0
+        ? [
+            `${number(faulty)} of ${number(counted)} ${called} came faulty${why}${faultyMinor === null ? '' : `, billed at ${money(faultyMinor)}`}.`,
+          ]
+        : []),
       ...(missing > 0 ? [`${number(missing)} ${called} did not come.`] : []),
     ];
   });
@@ -115,11 +123,19 @@ export function claimText(
     `${about.join(', ')}.`,
     '',
     ...rows,
+    ...sumOf(wrong, money),
     '',
     'Please replace them, or credit what they cost. Tell us whether you want the faulty ones back.',
     '',
     from,
   ].join('\n');
+}
+
+/** @returns what all faulty ones were billed at; nothing where that is known of one thing alone, or not of all */
+function sumOf(wrong: ClaimFacts['wrong'], money: (minor: number) => string): readonly string[] {
+  const faulty = wrong.filter((row) => row.faulty > 0);
+  if (faulty.length < 2 || faulty.some(({ faultyMinor }) => faultyMinor === null)) return [];
+  return [`Together ${money(faulty.reduce((sum, row) => sum + (row.faultyMinor ?? 0), 0))}.`];
 }
 
 /** @example 'Club shirt, M: paid 4.95 USD, reckoned with 4.83 USD' */

@@ -1,6 +1,9 @@
 import type { Formatter } from '@/app/_words/formatter';
 import type { Consumable, Supplier } from '@/shared/schemas/supply';
 
+/** What a supplier put away is. */
+export const putAwayTold = 'Their offers count in no list.';
+
 /** @returns what stands beside a supplier's name in the list. */
 export function supplierLine(supplier: Supplier, formatter: Formatter): string {
   const { offers, leadWorkingDays, freight, freeFreightFrom, minimumOrder } = supplier;

@@ -35,6 +35,10 @@ export function toComeWords(
 export const orderedAlready =
   'An order of this list went to them already. Issue another only for what that one lacks, else it all comes twice; or withdraw the first.';
 
+/** What withdrawing an order does not do. */
+export const withdrawnOrderTold =
+  'The supplier does not learn of it from here: tell them, else the goods come all the same.';
+
 /** @returns an order that went out, in one line. */
 export function sentWords(
   { body, withdrawn }: { readonly body: SupplyOrder; readonly withdrawn: boolean },

@@ -1,4 +1,5 @@
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
+import { roundDecimal } from '@/shared/decimal';
 import type { Entry } from '@/shared/schemas/happened';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
@@ -11,6 +12,8 @@ export interface WrongRow {
   readonly item: SupplyItem;
   readonly faulty: number;
   readonly faults: readonly NonNullable<GoodsIn['rows'][number]['fault']>[];
+  /** What the faulty ones were billed at, whole minor units; null where some of them are not billed yet. */
+  readonly faultyMinor: number | null;
   /** Ordered and not come; 0 where more came, or nobody ordered. */
   readonly missing: number;
 }
@@ -59,22 +62,31 @@ export const isOpen = ({ state, wrong }: Pick<DeliveryStanding, 'state' | 'wrong
 export function wrongRows({ rows }: Pick<GoodsIn, 'rows'>): readonly WrongRow[] {
   const things = new Map<
     string,
-    { item: SupplyItem; faulty: number; faults: WrongRow['faults'][number][]; short: number }
+    {
+      item: SupplyItem;
+      faulty: number;
+      minor: number | null;
+      faults: WrongRow['faults'][number][];
+      short: number;
+    }
   >();
-  for (const { item, faulty, fault, ordered, counted } of rows) {
-    const known = things.get(supplyKey(item)) ?? { item, faulty: 0, faults: [], short: 0 };
-    things.set(supplyKey(item), {
+  for (const { item, faulty, fault, ordered, counted, amountMinor } of rows) {
+    const known = things.get(stockKey(item)) ?? { item, faulty: 0, minor: 0, faults: [], short: 0 };
+    const billed = faulty === 0 ? 0 : amountMinor === null ? null : (amountMinor * faulty) / counted;
+    things.set(stockKey(item), {
       item,
       faulty: known.faulty + faulty,
+      minor: known.minor === null || billed === null ? null : known.minor + billed,
       faults: fault === null || known.faults.includes(fault) ? known.faults : [...known.faults, fault],
       short: known.short + (ordered ?? 0) - counted,
     });
   }
-  return [...things.values()].flatMap(({ item, faulty, faults, short }) => {
-    const missing = rows.some((row) => row.ordered !== null && supplyKey(row.item) === supplyKey(item))
+  return [...things.values()].flatMap(({ item, faulty, minor, faults, short }) => {
+    const missing = rows.some((row) => row.ordered !== null && stockKey(row.item) === stockKey(item))
       ? Math.max(0, short)
       : 0;
-    return faulty > 0 || missing > 0 ? [{ item, faulty, faults, missing }] : [];
+    const faultyMinor = minor === null ? null : roundDecimal(minor, 0, 'halfUp');
+    return faulty > 0 || missing > 0 ? [{ item, faulty, faultyMinor, faults, missing }] : [];
   });
 }
 

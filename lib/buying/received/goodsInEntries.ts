@@ -1,4 +1,3 @@
-import { roundDecimal } from '@/shared/decimal';
 import type { StockItem, StockMove } from '@/shared/schemas/stock';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { GoodsIn } from '@/shared/schemas/supplyEvents';
@@ -9,7 +8,8 @@ type Noted =
 
 /**
  * A delivery and what of it lies at home from now on, written in one step. Faulty ones are counted and never laid into
- * stock: they go back, or away. What one cost is what the bill asks for all that were counted, without freight.
+ * stock: they go back, or away. What they cost is what the bill asks for all that were counted, whole and without freight: of a hundred sheets one
+ * costs no whole number of cents.
  */
 export const goodsInEntries = (goodsIn: GoodsIn): readonly Noted[] => [
   { kind: 'goodsIn', body: goodsIn },
@@ -29,10 +29,7 @@ export const goodsInEntries = (goodsIn: GoodsIn): readonly Noted[] => [
           unitCost:
             row.amountMinor === null
               ? null
-              : {
-                  minor: roundDecimal(row.amountMinor / row.counted, 0, 'halfUp'),
-                  currency: goodsIn.currency,
-                },
+              : { minor: row.amountMinor, currency: goodsIn.currency, per: row.counted },
         },
       },
     ];

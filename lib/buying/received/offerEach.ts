@@ -1,4 +1,4 @@
-import { sameItem } from '@/lib/buying/sameItem';
+import { sameItem } from '@/lib/stock/stockKey';
 import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
 
 /**

@@ -1,5 +1,5 @@
-import { sameItem } from '@/lib/buying/sameItem';
 import type { LearnedPlace, Lesson } from '@/lib/learning/lesson';
+import { sameItem } from '@/lib/stock/stockKey';
 import { MONEY_DIGITS } from '@/shared/decimal';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Blank } from '@/shared/schemas/blank';
@@ -12,7 +12,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 interface PricedDocuments {
   /** What the store calls the workshop. */
   readonly workshopId: string;
-  readonly workshop: Pick<Workshop, 'currency' | 'sheets'>;
+  readonly workshop: Pick<Workshop, 'currency' | 'sheets' | 'rates'>;
   readonly blanks: Readonly<Record<string, Blank>>;
   readonly suppliers: Readonly<Record<string, Supplier>>;
 }
@@ -28,8 +28,8 @@ export interface PaidPrice {
  * @param goodsIn a delivery
  * @param day on which it is taken over, YYYY-MM-DD
  * @returns the prices it was billed at, each with every place that holds another one: taken over whole, for one bill says
- *   what is asked now. Nothing of a bill in another currency, or of what was not billed yet; of ink no price is kept by
- *   channel, so only its offer follows
+ *   what is asked now. Nothing of a bill in another currency, or of what was not billed yet; all inks have one price, which
+ *   is what a mL of all that were billed cost
  */
 export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: string): readonly PaidPrice[] {
   if (goodsIn.currency !== documents.workshop.currency) return [];
@@ -38,12 +38,17 @@ export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: st
     // One thing in several rows, such as lots, is billed at one price: the first of them tells it.
     const isTold = goodsIn.rows
       .slice(0, at)
-      .some((row) => row.amountMinor !== null && sameItem(row.item, item));
-    if (subject === null || amountMinor === null || !(counted > 0) || isTold) return [];
-    const value = paidEach({ amountMinor, counted }, goodsIn.currency);
+      .some((row) => row.amountMinor !== null && row.counted > 0 && samePrice(row.item, item));
+    if (amountMinor === null || !(counted > 0) || isTold) return [];
+    const value = paidEach(
+      item.kind === 'ink' ? allInk(goodsIn.rows) : { amountMinor, counted },
+      goodsIn.currency,
+    );
     const places = [
       ...ratePlaces(item, value, documents, day),
-      ...offerPlaces(item, counted, value, goodsIn.supplierId, documents),
+      ...(item.kind === 'ink'
+        ? inkOffers(goodsIn, documents)
+        : offerPlaces(item, counted, value, goodsIn.supplierId, documents)),
     ];
     if (places.length === 0) return [];
     return [
@@ -66,7 +71,30 @@ export const paidEach = (
 
 // Helpers
 
-function subjectOf(item: SupplyItem): LearnedSubject | null {
+/** All inks are reckoned with at one price. */
+const samePrice = (one: SupplyItem, other: SupplyItem): boolean =>
+  (one.kind === 'ink' && other.kind === 'ink') || sameItem(one, other);
+
+function allInk(rows: GoodsIn['rows']): { readonly amountMinor: number; readonly counted: number } {
+  const billed = rows.filter(({ item, amountMinor }) => item.kind === 'ink' && amountMinor !== null);
+  return {
+    amountMinor: billed.reduce((sum, row) => sum + (row.amountMinor ?? 0), 0),
+    counted: billed.reduce((sum, row) => sum + row.counted, 0),
+  };
+}
+
+/** Each ink's own offer at its own price. */
+const inkOffers = (
+  { rows, supplierId, currency }: GoodsIn,
+  documents: PricedDocuments,
+): readonly LearnedPlace[] =>
+  rows.flatMap(({ item, counted, amountMinor }) =>
+    item.kind !== 'ink' || amountMinor === null || !(counted > 0)
+      ? []
+      : offerPlaces(item, counted, paidEach({ amountMinor, counted }, currency), supplierId, documents),
+  );
+
+function subjectOf(item: SupplyItem): LearnedSubject {
   switch (item.kind) {
     case 'blank':
       return { of: 'blankPrice', blankId: item.blankId, size: item.size };
@@ -75,7 +103,7 @@ function subjectOf(item: SupplyItem): LearnedSubject | null {
     case 'consumable':
       return { of: 'consumablePrice', consumableId: item.consumableId };
     case 'ink':
-      return null;
+      return { of: 'inkPrice' };
     default:
       return item satisfies never;
   }
@@ -97,6 +125,16 @@ function ratePlaces(
       {
         ...{ kind: 'blank', id: item.blankId, path: ['sizes', at, 'price'], before: heldOf(before) },
         after: paidRate(value, 'money/piece', day),
+      },
+    ];
+  }
+  if (item.kind === 'ink') {
+    const before = workshop.rates.inkPrice ?? null;
+    if (before?.value === value) return [];
+    return [
+      {
+        ...{ kind: 'workshop', id: workshopId, path: ['rates', 'inkPrice'], before: heldOf(before) },
+        after: paidRate(value, 'money/mL', day),
       },
     ];
   }
@@ -143,7 +181,8 @@ const paidRate = (value: number, unit: string, day: string): LearnedPlace['after
 
 type Held =
   | Exclude<Blank['sizes'][number]['price'], null>
-  | Exclude<Workshop['sheets'][number]['price'], null>;
+  | Exclude<Workshop['sheets'][number]['price'], null>
+  | NonNullable<Workshop['rates']['inkPrice']>;
 
 function heldOf(rate: Held | null): LearnedPlace['before'] {
   if (rate === null) return null;

@@ -1,4 +1,4 @@
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyOrder } from '@/shared/schemas/runPapers';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import type { GoodsIn } from '@/shared/schemas/supplyEvents';
@@ -14,11 +14,11 @@ export function stillToCome(
 ): readonly { readonly item: SupplyItem; readonly quantity: number }[] {
   const open = new Map<string, { readonly item: SupplyItem; readonly quantity: number }>();
   const add = (item: SupplyItem, quantity: number) => {
-    const known = open.get(supplyKey(item));
-    open.set(supplyKey(item), { item, quantity: (known?.quantity ?? 0) + quantity });
+    const known = open.get(stockKey(item));
+    open.set(stockKey(item), { item, quantity: (known?.quantity ?? 0) + quantity });
   };
   for (const { item, quantity } of order.rows) add(item, quantity);
   for (const { item, counted } of deliveries.flatMap(({ rows }) => rows))
-    if (open.has(supplyKey(item))) add(item, -counted);
+    if (open.has(stockKey(item))) add(item, -counted);
   return [...open.values()].filter(({ quantity }) => quantity > 0);
 }

@@ -1,8 +1,9 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
 import { orderFindings } from '@/lib/findings/orderFindings';
-import { onHandOf } from '@/lib/job/onHandOf';
+import { freeAtHome } from '@/lib/making/list/freeAtHome';
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Finding } from '@/shared/finding';
 import { textileKinds } from '@/shared/schemas/blank';
 import type { Run } from '@/shared/schemas/run';
@@ -17,6 +18,8 @@ interface RunScene {
   /** Null where something keeps it from being planned. */
   readonly plan: RunPlan | null;
   readonly isBegun: boolean;
+  /** What of the stock is kept for other work. */
+  readonly kept: RunQuestion['kept'];
 }
 
 /** @returns REC-10, QTY-07 and TIM-05 of a run; of one that has begun nothing about its blanks, for they are in use */
@@ -94,21 +97,19 @@ interface BlankNeed {
   readonly name: string;
   readonly size: string;
   readonly take: number;
-  /** Null where nobody counted. */
-  readonly onHand: number | null;
+  /** Beyond what is kept for other work; null where nobody counted. */
+  readonly free: number | null;
 }
 
-/** QTY-07: blanks of a size that all jobs of the run take together, against what lies at home. */
-function blanksShort({ runId, run, jobs }: RunScene): readonly Finding[] {
-  const needs = needsOf(jobs, run);
+/** QTY-07: blanks of a size that all jobs of the run take together, against what lies free at home. */
+function blanksShort({ runId, run, jobs, kept }: RunScene): readonly Finding[] {
+  const needs = needsOf(jobs, run, kept);
   return [...new Set(needs.map(({ blankId }) => blankId))].flatMap((blankId) => {
     const own = needs.filter((need) => need.blankId === blankId);
-    const short = own.flatMap(({ size, take, onHand }) =>
-      onHand !== null && onHand < take ? [{ size, pieces: take - onHand }] : [],
+    const short = own.flatMap(({ size, take, free }) =>
+      free !== null && free < take ? [{ size, pieces: take - free }] : [],
     );
-    const uncounted = own.flatMap(({ size, take, onHand }) =>
-      onHand === null ? [{ size, pieces: take }] : [],
-    );
+    const uncounted = own.flatMap(({ size, take, free }) => (free === null ? [{ size, pieces: take }] : []));
     return (
       [
         ['short', short],
@@ -136,7 +137,11 @@ function blanksShort({ runId, run, jobs }: RunScene): readonly Finding[] {
 }
 
 /** Of the customer's own nothing can be bought: they are asked for by their own rule. */
-function needsOf(jobs: readonly RunJob[], { cover }: Pick<Run, 'cover'>): readonly BlankNeed[] {
+function needsOf(
+  jobs: readonly RunJob[],
+  { cover }: Pick<Run, 'cover'>,
+  kept: RunScene['kept'],
+): readonly BlankNeed[] {
   const needs = new Map<string, BlankNeed>();
   for (const job of jobs)
     for (const { lineId, size, take } of blanksOfJob(job, cover)) {
@@ -147,7 +152,7 @@ function needsOf(jobs: readonly RunJob[], { cover }: Pick<Run, 'cover'>): readon
       needs.set(key, {
         ...{ blankId, size, name: line.blank.name },
         take: take + (needs.get(key)?.take ?? 0),
-        onHand: onHandOf(job.input, blankId, size),
+        free: freeAtHome(job.input, { blankId, size }, kept),
       });
     }
   return [...needs.values()];

@@ -1,7 +1,9 @@
 import type { RunJob } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Cover } from '@/shared/schemas/supply';
+import { freeAtHome } from './freeAtHome';
 
 /** A size of a blank that a run takes. */
 interface BlankAtHome {
@@ -9,7 +11,7 @@ interface BlankAtHome {
   readonly blankName: string;
   readonly size: string;
   readonly take: number;
-  /** Null where nobody counted. */
+  /** Beyond what is kept for other work; null where nobody counted. */
   readonly home: number | null;
   /** 0 where enough are at home; all of them where nobody counted. */
   readonly short: number;
@@ -22,6 +24,7 @@ export function blanksAtHome(
   jobs: readonly RunJob[],
   cover: Cover,
   onHand: JobInput['onHand'],
+  kept: RunQuestion['kept'],
 ): readonly BlankAtHome[] {
   const rows = new Map<string, BlankAtHome>();
   for (const job of jobs) {
@@ -31,7 +34,7 @@ export function blanksAtHome(
       if (line === undefined || blank === undefined) continue;
       const key = JSON.stringify([line.blankId, size]);
       const all = take + (rows.get(key)?.take ?? 0);
-      const home = onHand[line.blankId]?.[size] ?? null;
+      const home = freeAtHome({ onHand }, { blankId: line.blankId, size }, kept);
       rows.set(key, {
         ...{ blankId: line.blankId, blankName: blank.name, size, take: all, home },
         short: Math.max(0, all - (home ?? 0)),

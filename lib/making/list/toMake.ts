@@ -57,7 +57,8 @@ export function toMake(
 
 // Helpers
 
-const isUnpressed = (order: BoardOrder): boolean =>
+/** @returns whether an order is accepted and nothing of it pressed. */
+export const isUnpressed = (order: BoardOrder): boolean =>
   benchClaim(order) === 'sure' &&
   !order.standing.steps.some(
     ({ step, holdsSince }) => holdsSince !== null && placeOf(step.what) >= placeOf('pressed'),

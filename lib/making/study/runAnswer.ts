@@ -25,7 +25,10 @@ export interface RunAnswer {
 }
 
 /** Costs the jobs of a run and lays them onto the clock. */
-export function runAnswer({ runId, run, isBegun, works, bench, today }: RunQuestion, grid: Grid): RunAnswer {
+export function runAnswer(
+  { runId, run, isBegun, works, kept, bench, today }: RunQuestion,
+  grid: Grid,
+): RunAnswer {
   const inputs = new Map(works.map(({ work, input }) => [work.jobId, input]));
   const found = foundWorks(run, (jobId) => inputs.get(jobId) ?? null, grid);
   const jobs = found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
@@ -33,7 +36,7 @@ export function runAnswer({ runId, run, isBegun, works, bench, today }: RunQuest
   const plan = planned.kind === 'planned' ? planned.plan : null;
   return {
     ...{ found, planned },
-    checks: checkRun({ runId, run, jobs, plan, isBegun }),
+    checks: checkRun({ runId, run, jobs, plan, isBegun, kept }),
     pieces: jobs.reduce((sum, { costed }) => sum + wholeJob(costed.sheet, 'goodPieces'), 0),
     pace: plan?.pace ?? null,
     standard: plan === null ? null : standardOf({ runId, run, jobs, plan, number: FIRST, issuedOn: today }),

@@ -1,3 +1,4 @@
+import type { StockNeed } from '@/lib/stock/reserved';
 import type { JobInput } from '@/shared/schemas/request';
 import type { Run, RunWork } from '@/shared/schemas/run';
 import type { Workshop } from '@/shared/schemas/workshop';
@@ -13,6 +14,8 @@ export interface RunQuestion {
     readonly input: JobInput | null;
   }[];
   readonly bench: Pick<Workshop, 'blocks' | 'daysOff'>;
+  /** What of the stock is kept for other work. */
+  readonly kept: readonly Pick<StockNeed, 'item' | 'quantity'>[];
   /** YYYY-MM-DD. */
   readonly today: string;
 }

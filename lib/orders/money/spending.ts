@@ -1,4 +1,6 @@
 import type { Happening, NotedOf, OrderHabits } from '@/lib/orders/orderFacts';
+import { costOfSome } from '@/lib/stock/costOfSome';
+import { stockKey } from '@/lib/stock/stockKey';
 import { roundDecimal } from '@/shared/decimal';
 import type { Expense } from '@/shared/schemas/orderEvents';
 
@@ -100,7 +102,7 @@ function beyondBought(moves: readonly NotedOf<'stockMove'>[]): readonly Counting
   for (const { body } of moves) {
     // What went back to the supplier is here for nobody's use.
     if (body.cause !== 'bought' && body.cause !== 'returned') continue;
-    const key = keyOf(body);
+    const key = stockKey(body.item);
     bought.set(key, (bought.get(key) ?? 0) + body.quantity);
   }
   return moves.flatMap((move): readonly Counting[] => {
@@ -108,7 +110,7 @@ function beyondBought(moves: readonly NotedOf<'stockMove'>[]): readonly Counting
     if (body.item.kind === 'finished') return [];
     if (body.cause === 'bought' || body.cause === 'returned') return [{ move, quantity: body.quantity }];
     if (body.cause !== 'used' && body.cause !== 'scrapped') return [];
-    const key = keyOf(body);
+    const key = stockKey(body.item);
     const left = bought.get(key) ?? 0;
     const used = -body.quantity;
     const fromBought = Math.min(Math.max(left, 0), Math.max(used, 0));
@@ -120,12 +122,7 @@ function beyondBought(moves: readonly NotedOf<'stockMove'>[]): readonly Counting
 const isUnpriced = ({ unitCost, item }: NotedOf<'stockMove'>['body']): boolean =>
   unitCost === null && item.kind !== 'finished';
 
-/** One thing, whatever lot it came in. */
-function keyOf({ item }: NotedOf<'stockMove'>['body']): string {
-  return JSON.stringify(item.kind === 'blank' ? { ...item, lot: null } : item);
-}
-
 const costOf = ({ move, quantity }: Counting): number =>
-  roundDecimal(quantity * (move.body.unitCost?.minor ?? 0), 0, 'halfUp');
+  move.body.unitCost === null ? 0 : roundDecimal(costOfSome(move.body.unitCost, quantity), 0, 'halfUp');
 
 const sumOf = (amounts: readonly number[]): number => amounts.reduce((sum, amount) => sum + amount, 0);

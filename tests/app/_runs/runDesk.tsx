@@ -9,10 +9,11 @@ export function stubWorker(): void {
 
 /** Stands in for the study worker: the sums are the real ones, without a thread of their own. */
 export async function studiesHere() {
-  const { runStudies } = await import('@/app/_studies/studies');
+  const { openStudies, runStudies } = await import('@/app/_studies/studies');
   const { grid } = await import('@/tests/fixtures/costed');
   const answerOf = (request: StudyRequest): unknown => {
     if (request.of === 'run') return runStudies[request.name](request.asked, grid);
+    if (request.of === 'open') return openStudies.needs(request.asked, grid);
     throw new Error('only runs are asked for here');
   };
   return {

@@ -31,8 +31,7 @@ vi.mock('@/app/_studies/shareStudyWorker', async () => {
   const { orderStudies, studies } = await import('@/app/_studies/studies');
   const { grid } = await import('@/tests/fixtures/costed');
   const answerTo = (request: StudyRequest): unknown => {
-    if (request.of === 'stall' || request.of === 'buying' || request.of === 'run')
-      throw new Error('only orders are asked for here');
+    if (request.of !== 'order' && request.of !== 'job') throw new Error('only orders are asked for here');
     if (request.of === 'job') return request.name === 'bench' ? studies.bench(request.input, grid) : null;
     switch (request.name) {
       case 'quote':

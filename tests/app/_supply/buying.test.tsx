@@ -11,9 +11,10 @@ import { buyingListSchema, supplierSchema } from '@/shared/schemas/supply';
 import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 
 vi.mock('@/app/_studies/shareStudyWorker', async () => {
-  const { buyingStudies, studies } = await import('@/app/_studies/studies');
+  const { buyingStudies, openStudies, studies } = await import('@/app/_studies/studies');
   const { grid } = await import('@/tests/fixtures/costed');
   const answerTo = (request: StudyRequest): unknown => {
+    if (request.of === 'open') return openStudies.needs(request.asked, grid);
     if (request.of === 'buying') return buyingStudies.plan(request.asked, grid);
     return request.of === 'job' && request.name === 'bench' ? studies.bench(request.input, grid) : null;
   };

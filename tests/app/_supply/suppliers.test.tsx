@@ -93,7 +93,7 @@ describe('goods in', () => {
       { item: shirt('M'), counted: 12, faulty: 2, fault: 'hole', amountMinor: 5940 },
     ]);
     expect(atHome()).toEqual(['M 10']);
-    expect(state().entries.stockMove[0]?.body.unitCost).toEqual({ minor: 495, currency: 'USD' });
+    expect(state().entries.stockMove[0]?.body.unitCost).toEqual({ minor: 5940, currency: 'USD', per: 12 });
     await undo();
     expect([...state().entries.goodsIn, ...state().entries.stockMove]).toEqual([]);
   });

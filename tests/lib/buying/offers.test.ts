@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BuyingAsked } from '@/lib/buying/buyingAsked';
 import { planBuying } from '@/lib/buying/planBuying';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import { grid } from '@/tests/fixtures/costed';
 import { asked, shirt, supplier, work } from './asked';
@@ -9,7 +9,7 @@ import { asked, shirt, supplier, work } from './asked';
 describe('offers in a list', () => {
   const plan = (of: BuyingAsked) => planBuying(of, grid);
   const rowOf = (of: BuyingAsked, item: SupplyItem) =>
-    plan(of).rows.find((row) => supplyKey(row.item) === supplyKey(item));
+    plan(of).rows.find((row) => stockKey(row.item) === stockKey(item));
   const mill = (more: Partial<Parameters<typeof supplier>[1]> = {}) =>
     supplier('mill', {
       ...{ name: 'Mill', freight: 7 },

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BuyingAsked } from '@/lib/buying/buyingAsked';
 import { planBuying } from '@/lib/buying/planBuying';
-import { supplyKey } from '@/lib/buying/supplyKey';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/supply';
 import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
@@ -11,7 +11,7 @@ const plan = (of: BuyingAsked = asked()) => planBuying(of, grid);
 const paper: SupplyItem = { kind: 'paper', sheetId: 'letter' };
 
 function rowOf(of: BuyingAsked, item: SupplyItem) {
-  const row = plan(of).rows.find((one) => supplyKey(one.item) === supplyKey(item));
+  const row = plan(of).rows.find((one) => stockKey(one.item) === stockKey(item));
   if (row === undefined) throw new Error('nothing of it is needed');
   return row;
 }

@@ -22,10 +22,10 @@ function found(
   return foundIn(runAsked({ ...planned, ownBlocks: [ownBlock('2026-12-05')], ...fields }, inputs), isBegun);
 }
 
-function foundIn(asked: RunAsked, isBegun = false) {
+function foundIn(asked: RunAsked, isBegun = false, kept: Parameters<typeof checkRun>[0]['kept'] = []) {
   const plan = planRun(asked);
   return checkRun({
-    ...{ runId: 'run-1', run: asked.run, jobs: jobsOf(asked), isBegun },
+    ...{ runId: 'run-1', run: asked.run, jobs: jobsOf(asked), isBegun, kept },
     plan: plan.kind === 'planned' ? plan.plan : null,
   });
 }
@@ -110,6 +110,18 @@ describe('QTY-07, blanks against what lies at home', () => {
       facts: { blank: 'White shirt, 100 % polyester', pieces: 3, each: 'M 1, 3XL 2' },
     });
     expect(found({}, { club: stocked({ ...enough, M: 11 }) })).toEqual([]);
+  });
+
+  it('counts what other work keeps as gone', () => {
+    const asked = runAsked(
+      { ...planned, ownBlocks: [ownBlock('2026-12-05')] },
+      { club: stocked({ ...enough, M: 14 }) },
+    );
+    const kept = (quantity: number) =>
+      foundIn(asked, false, [{ item: { kind: 'blank', blankId: 'white-shirt', size: 'M' }, quantity }]);
+    // 11 of 14 are taken: three are free for others.
+    expect(kept(3)).toEqual([]);
+    expect(kept(5)).toMatchObject([{ id: 'QTY-07', variant: 'short', found: { value: 2 } }]);
   });
 
   it('goes by the cover of the run, and by all its jobs together', () => {

@@ -164,6 +164,20 @@ describe('what a customer owes', () => {
     ]);
   });
 
+  it('of a price for many is reckoned from all of it', () => {
+    // 100 sheets for 13.50, of which 58 were used: 13.5 cents each, 7.83 in all.
+    const sheets = {
+      item: { kind: 'paper', sheetId: 'letter' },
+      unitCost: { minor: 1350, currency: 'USD', per: 100 },
+    } as const;
+    const bought = agreedLog();
+    shirts(bought, 100, 'bought', null, sheets);
+    expect(moneyOf(bought).spentMinor).toBe(1350);
+    const used = agreedLog();
+    shirts(used, -58, 'used', null, sheets);
+    expect(moneyOf(used).spentMinor).toBe(783);
+  });
+
   it('of currencies with none and three digits is whole minor units like any other', () => {
     const log = agreedLog({
       currency: 'JPY',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { atMostChance, blockAlarmChance, rollingAlarmChance } from '@/lib/statistics/windowAlarms';
+import { atLeast } from '@/lib/statistics/enoughGood';
+import { blockAlarmChance, rollingAlarmChance } from '@/lib/statistics/windowAlarms';
 
 const RULES = [
   { trials: 10, events: 2 },
@@ -62,9 +63,12 @@ describe('chances of an alarm', () => {
     expect(rollingAlarmChance({ trials: 10, events: 2 }, 0, 50)).toBe(0);
     expect(rollingAlarmChance({ trials: 10, events: 2 }, 1, 2)).toBe(1);
     expect(rollingAlarmChance({ trials: 2, events: 3 }, 0.5, 50)).toBe(0);
-    expect(atMostChance(-1, 5, 0.5)).toBe(0);
-    expect(atMostChance(5, 5, 0.5)).toBeCloseTo(1, 12);
-    // Two of three, C(3,0)/8 + C(3,1)/8 + C(3,2)/8.
-    expect(atMostChance(2, 3, 0.5)).toBeCloseTo(7 / 8, 12);
+    expect(blockAlarmChance({ trials: 5, events: 2 }, 0)).toBe(0);
+    expect(blockAlarmChance({ trials: 5, events: 2 }, 1)).toBe(1);
+    expect(blockAlarmChance({ trials: 2, events: 3 }, 0.5)).toBe(0);
+    expect(atLeast(5, -1, 0.5)).toBe(1);
+    expect(atLeast(5, 6, 0.5)).toBe(0);
+    // All but none of three, 1 − C(3,0)/8.
+    expect(atLeast(3, 1, 0.5)).toBeCloseTo(7 / 8, 12);
   });
 });

@@ -12,6 +12,7 @@ const need = (quantity: number, about: Partial<StockNeed> = {}): StockNeed => ({
   orderId: null,
   by: { kind: 'run', id: 'run' },
   day: null,
+  place: 1,
   ...about,
 });
 
@@ -47,13 +48,14 @@ describe('reserved', () => {
     expect(reserved([], [need(4)])).toMatchObject([{ ready: null, reserved: 4, free: null, shortOn: null }]);
   });
 
-  it('counts a job once that a run makes for its order', () => {
-    const order = need(37, { orderId: 'club', by: { kind: 'order', id: 'club' } });
-    const run = need(45, { orderId: 'club' });
-    expect(reserved([], [order, run])).toMatchObject([{ reserved: 45 }]);
-    expect(reserved([], [order])).toMatchObject([{ reserved: 37 }]);
-    // Another order of the same job is its own.
-    expect(reserved([], [{ ...order, orderId: 'other' }, run])).toMatchObject([{ reserved: 82 }]);
+  it('knows ink by its name whatever its capitals', () => {
+    const ink = (name: string) => ({ kind: 'ink', printerId: 'desk', name }) as const;
+    const pen = writer();
+    const piles = foldStock([pen.move(40, { item: ink('Yellow') }), pen.move(-10, { item: ink('yellow') })]);
+    expect(piles).toHaveLength(1);
+    expect(reserved(piles, [need(50, { item: ink('YELLOW'), day: '2026-12-04' })])).toMatchObject([
+      { ready: 30, reserved: 50, free: -20, shortOn: '2026-12-04' },
+    ]);
   });
 });
 

@@ -14,9 +14,9 @@ import { buyingListSchema } from '@/shared/schemas/supply';
 
 /** Blanks the run takes beside what lies at home; what is short leads to a buying list made for it. */
 export function GoodsSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {
-  const { run, jobs, workspace, formatter } = on;
+  const { run, jobs, kept, workspace, formatter } = on;
   const { onHand, buyingLists } = workspace;
-  const rows = useMemo(() => blanksAtHome(jobs, run.cover, onHand), [jobs, run.cover, onHand]);
+  const rows = useMemo(() => blanksAtHome(jobs, run.cover, onHand, kept), [jobs, run.cover, onHand, kept]);
   const short = rows.reduce((sum, row) => sum + (row.isBrought ? 0 : row.short), 0);
   const blanks = new Set(rows.map(({ blankId }) => blankId)).size;
   const router = useRouter();

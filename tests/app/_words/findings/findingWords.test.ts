@@ -54,7 +54,7 @@ function ofRun(fields: Readonly<Record<string, unknown>>): readonly Finding[] {
   const asked = runAsked(fields);
   const plan = planRun(asked);
   return checkRun({
-    ...{ runId: 'run', run: asked.run, jobs: jobsOf(asked), isBegun: false },
+    ...{ runId: 'run', run: asked.run, jobs: jobsOf(asked), isBegun: false, kept: [] },
     plan: plan.kind === 'planned' ? plan.plan : null,
   });
 }

@@ -5,6 +5,7 @@ import { offerEach } from '@/lib/buying/received/offerEach';
 import { paidPrices } from '@/lib/buying/received/paidPrices';
 import { stillToCome } from '@/lib/buying/received/stillToCome';
 import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
+import { stockValue } from '@/lib/stock/stockValue';
 import { blankSchema } from '@/shared/schemas/blank';
 import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
 import { supplierSchema } from '@/shared/schemas/supply';
@@ -38,8 +39,8 @@ const { workshop, blanks } = club();
 const documents = { workshopId: 'workshop', workshop, blanks, suppliers: { mill: supplier } };
 
 describe('goods that came', () => {
-  it('lie at home without the faulty ones, at what one of all that were billed cost', () => {
-    // 59.40 for 12 is 4.95 each; 2 of 12 faulty leave 10.
+  it('lie at home without the faulty ones, at what all that were billed cost', () => {
+    // 59.40 for 12; 2 of 12 faulty leave 10.
     const noted = goodsInEntries(
       goods([row('M', { faulty: 2, fault: 'hole', lot: 'B7', amountMinor: 5940 })]),
     );
@@ -51,8 +52,47 @@ describe('goods that came', () => {
       quantity: 10,
       cause: 'bought',
       reference: { kind: 'supplier', id: 'mill' },
-      unitCost: { minor: 495, currency: 'USD' },
+      unitCost: { minor: 5940, currency: 'USD', per: 12 },
     });
+  });
+
+  it('that are faulty were billed so much, as far as that is known', () => {
+    // 2 of 12 for 59.40, and 1 of 4 of another lot for 20.00: 9.90 and 5.00.
+    const rows = [
+      row('M', { faulty: 2, fault: 'hole', amountMinor: 5940 }),
+      row('M', { counted: 4, ordered: 0, faulty: 1, fault: 'seam', lot: 'C', amountMinor: 2000 }),
+    ];
+    expect(wrongRows(goods(rows))).toMatchObject([{ faulty: 3, faultyMinor: 1490 }]);
+    const unbilled = row('M', { counted: 4, ordered: 0, faulty: 1, fault: 'seam' });
+    expect(wrongRows(goods([...rows, unbilled]))).toMatchObject([{ faulty: 4, faultyMinor: null }]);
+  });
+
+  it('tell one price of ink, of all bottles that were billed', () => {
+    const ink = (name: string, counted: number, amountMinor: number | null) =>
+      ({
+        ...row('M', { counted, ordered: null, amountMinor }),
+        item: { kind: 'ink', printerId: 'desk', name },
+      }) as const;
+    // 100 mL for 18.00 and 50 mL for 9.00 are 150 mL for 27.00; the third has no bill yet.
+    const bill = goods([ink('Cyan', 100, 1800), ink('Black', 50, 900), ink('Yellow', 100, null)]);
+    const paid = paidPrices(bill, documents, TEST_DAY);
+    expect(paid.map(({ lesson }) => [lesson.subject.of, lesson.measured])).toEqual([['inkPrice', 0.18]]);
+    const dear = goods([ink('Cyan', 100, 2400)]);
+    expect(paidPrices(dear, documents, TEST_DAY)[0]?.lesson.places).toMatchObject([
+      { kind: 'workshop', path: ['rates', 'inkPrice'], after: { value: 0.24, unit: 'money/mL' } },
+    ]);
+  });
+
+  it('lose no cent of a price that is no whole number of them each', () => {
+    // 13.50 for 100 sheets: one costs 13.5 cents.
+    const sheets = {
+      ...row('M', { amountMinor: 1350, counted: 100 }),
+      item: { kind: 'paper', sheetId: 'letter' },
+    } as const;
+    const move = goodsInEntries(goods([sheets]))[1];
+    if (move?.kind !== 'stockMove') throw new Error('nothing lies in stock');
+    const entry = { ...move, id: 'm', version: 1, device: 'a', count: 1, at: 1 } as const;
+    expect(stockValue([entry])).toMatchObject([{ quantity: 100, paid: [{ currency: 'USD', minor: 1350 }] }]);
   });
 
   it('that are faulty throughout lay nothing into stock, and without a bill nothing is said of the cost', () => {
@@ -140,7 +180,7 @@ describe('a claim', () => {
 
   it('is of each thing once, with what did not come; what nobody ordered is not missing', () => {
     expect(wrongRows({ rows })).toEqual([
-      { item: shirt('M'), faulty: 2, faults: ['hole', 'stain'], missing: 1 },
+      { item: shirt('M'), faulty: 2, faultyMinor: null, faults: ['hole', 'stain'], missing: 1 },
     ]);
   });
 
