@@ -149,7 +149,11 @@ describe('jobs of an order', () => {
 
   it('are told with their pieces and prices, and lead to their screens', async () => {
     await enterOrder();
-    expect(jobs().getByRole('link')).toHaveAttribute('href', '/jobs/club-order');
+    const links = jobs().getAllByRole('link');
+    expect(links.map((link) => link.getAttribute('href'))).toEqual([
+      '/jobs/club-order',
+      '/making#order-club-enquiry',
+    ]);
     expect(jobs().getByText(/^37 pieces, 19\.00 USD to 21\.50 USD each$/)).toBeVisible();
   });
 
