@@ -60,10 +60,11 @@ export function sparesWords({
   take,
   wanted,
   sparesLeft,
-}: Pick<PressedSize, 'take' | 'wanted' | 'sparesLeft'>): string {
+  toGo,
+}: Pick<PressedSize, 'take' | 'wanted' | 'sparesLeft' | 'toGo'>): string {
   const spares = take - wanted;
-  if (sparesLeft < 0) return `${-sparesLeft} short`;
-  if (sparesLeft === 0) return 'none';
+  if (sparesLeft < 0 && toGo > 0) return `${shortOf({ toGo, sparesLeft })} short`;
+  if (sparesLeft <= 0) return 'none';
   return sparesLeft === spares ? `${spares}` : `${sparesLeft} of ${spares}`;
 }
 
@@ -71,9 +72,13 @@ export function sparesWords({
 export function noSpareWords({ size, toGo, sparesLeft }: PressedSize): string | null {
   if (toGo === 0 || sparesLeft > 0) return null;
   return sparesLeft < 0
-    ? `${size}: ${-sparesLeft} cannot be made, no blank is left.`
+    ? `${size}: ${shortOf({ toGo, sparesLeft })} cannot be made, no blank is left.`
     : `${size} has no spare left; ${toGo} still to be good.`;
 }
+
+/** More may be noted as lost than was ever laid out; no more are short than are still to be made. */
+const shortOf = ({ toGo, sparesLeft }: Pick<PressedSize, 'toGo' | 'sparesLeft'>): number =>
+  Math.min(toGo, -sparesLeft);
 
 const resultWords: Readonly<Record<Pressing['result'], string>> = {
   good: 'good',
