@@ -13,7 +13,7 @@ import {
   type RunActual,
   runAmountSchema,
   sheetsUsedSchema,
-} from '@/shared/schemas/runEvents';
+} from '@/shared/schemas/making/runEvents';
 import styles from './AfterRun.module.css';
 import type { AfterRunOnScreen } from './afterRunOnScreen';
 

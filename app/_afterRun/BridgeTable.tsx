@@ -4,7 +4,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { bridgeScale } from '@/lib/variances/bridgeScale';
 import type { BridgeBar, RunResult } from '@/lib/variances/runResult';
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import { type GapCause, gapCauses } from '@/shared/tables/faults';
 import styles from './BridgeTable.module.css';
 

@@ -9,7 +9,7 @@ import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { LONG_DAY_MINUTES, WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
 import { numberLimits } from '@/shared/limits';
-import { hoursSchema, type WorkElement } from '@/shared/schemas/runEvents';
+import { hoursSchema, type WorkElement } from '@/shared/schemas/making/runEvents';
 import styles from './AfterRun.module.css';
 import type { AfterRunOnScreen } from './afterRunOnScreen';
 

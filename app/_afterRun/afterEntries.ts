@@ -4,7 +4,7 @@ import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { Lesson } from '@/lib/learning/lesson';
 import { type BodyOf, type LearningEdit, takeBack, takeOver } from '@/lib/learning/takeOver';
 import type { Edit } from '@/lib/stored/prepareEdit';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import { setIn } from '@/shared/setIn';
 
 /** Writes lessons into all their places, in one step with the entries that say so. */

@@ -2,7 +2,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Formatter } from '@/app/_words/formatter';
 import type { StandardPaper } from '@/lib/making/runFacts';
 import type { RunResult } from '@/lib/variances/runResult';
-import type { RunStep } from '@/shared/schemas/runEvents';
+import type { RunStep } from '@/shared/schemas/making/runEvents';
 import type { AfterRunFigures } from './useAfterRun';
 
 /** What every part of the screen after a run has. */

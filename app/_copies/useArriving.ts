@@ -2,7 +2,7 @@
 
 import { type RefObject, useCallback, useRef, useState } from 'react';
 import type { SaveFailure } from '@/app/_backend/saveFailure';
-import type { CopyActions, CopyLook } from '@/app/_store/copyActions';
+import type { CopyActions, CopyLook } from '@/app/_store/copies/copyActions';
 import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import { arrivalLabel } from '@/app/_words/store/arrivalLabels';
 import type { ArrivalPlan, Choice } from '@/lib/copies/arrival';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBlob } from '@/app/_files/saveBlob';
 import { canShare, shareFile } from '@/app/_files/shareFile';
-import type { CopyActions } from '@/app/_store/copyActions';
+import type { CopyActions } from '@/app/_store/copies/copyActions';
 import { formatterFor } from '@/app/_words/formatter';
 import { carriedWords } from '@/app/_words/store/carriedWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import { saveBlob } from '@/app/_files/saveBlob';
-import type { CopyActions } from '@/app/_store/copyActions';
+import type { CopyActions } from '@/app/_store/copies/copyActions';
 import { formatterFor } from '@/app/_words/formatter';
 import { copySavedWords } from '@/app/_words/store/contentsWords';
 import { notInCopyWords } from '@/app/_words/store/copyFileWords';

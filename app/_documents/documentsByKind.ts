@@ -4,13 +4,13 @@ import type { Artwork } from '@/shared/schemas/artwork';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Customer } from '@/shared/schemas/customer';
 import type { Job } from '@/shared/schemas/job';
+import type { Run } from '@/shared/schemas/making/run';
+import type { BuyingList, Consumable, Supplier } from '@/shared/schemas/making/supply';
 import type { Order } from '@/shared/schemas/order';
 import type { PriceList } from '@/shared/schemas/priceList';
-import type { Run } from '@/shared/schemas/run';
 import type { Shop } from '@/shared/schemas/shop';
 import type { StallDay } from '@/shared/schemas/stallDay';
 import type { Stored } from '@/shared/schemas/stored';
-import type { BuyingList, Consumable, Supplier } from '@/shared/schemas/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 import { type IssuedVersions, issuedByList, noneIssued, type VersionPaper } from './issuedVersions';
 

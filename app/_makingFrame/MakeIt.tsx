@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import { makeItWords } from '@/app/_words/making/runs/makeItWords';
-import type { Run, RunWork } from '@/shared/schemas/run';
+import type { Run, RunWork } from '@/shared/schemas/making/run';
 
 type MakeItProps = Readonly<{
   /** Every run by its id. */

@@ -5,7 +5,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import { neededBefore } from '@/lib/openWork/neededBefore';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 import { useOpenNeeds } from './useOpenNeeds';
 
 type KeptByOthersProps = Readonly<{

@@ -20,8 +20,8 @@ import { inPressOrder, type PressedEntry } from '@/lib/pressing/pressedEntry';
 import { turnKey } from '@/lib/pressing/pressTurns';
 import type { NewEntry } from '@/lib/stored/newEntries';
 import type { Entry } from '@/shared/schemas/happened';
-import type { BlankFault, Pressing, RunStep } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { BlankFault, Pressing, RunStep } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { PressFault } from '@/shared/tables/faults';
 import { useAtPress } from './useAtPress';
 

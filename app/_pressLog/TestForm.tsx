@@ -28,7 +28,7 @@ import { testTrail } from '@/lib/pressing/testTrail';
 import type { StoredFile } from '@/lib/stored/storedFile';
 import { textLimits } from '@/shared/limits';
 import type { Attachment } from '@/shared/schemas/keptFile';
-import { type PressTest, pressTestSchema } from '@/shared/schemas/pressLog';
+import { type PressTest, pressTestSchema } from '@/shared/schemas/making/pressLog';
 import { daySchema } from '@/shared/schemas/rate';
 import { z } from '@/shared/schemas/z';
 import { pressFaults } from '@/shared/tables/faults';

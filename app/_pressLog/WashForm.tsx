@@ -15,7 +15,7 @@ import { gradeWords } from '@/app/_words/press/gradeWords';
 import type { RecipeLog } from '@/lib/pressing/recipeLogs';
 import { WASHES_NEEDED } from '@/lib/pressing/recipeStanding';
 import { numberLimits } from '@/shared/limits';
-import { washCheckSchema } from '@/shared/schemas/pressLog';
+import { washCheckSchema } from '@/shared/schemas/making/pressLog';
 import styles from './Log.module.css';
 
 type WashFormProps = Readonly<{ workspace: ReadyWorkspace; log: RecipeLog }>;

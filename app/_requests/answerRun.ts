@@ -14,8 +14,8 @@ import { canonicalText } from '@/lib/stored/canonicalText';
 import { paidForRun } from '@/lib/variances/pricesPaid';
 import { runResult } from '@/lib/variances/runResult';
 import { addDays } from '@/shared/days';
-import type { GapLine } from '@/shared/schemas/runEvents';
-import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/supply';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
+import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/making/supply';
 import { edgeGrid } from './edgeGrid';
 import type { RunOfFile } from './runOfCopy';
 

@@ -2,11 +2,16 @@ import { recordReason } from '@/app/_words/store/recordWords';
 import { readJobInput } from '@/lib/findings/readJobInput';
 import type { AnyRunNote, StandardPaper } from '@/lib/making/runFacts';
 import { foldStock, type Pile } from '@/lib/stock/foldStock';
+import { type Run, runSchema } from '@/shared/schemas/making/run';
+import type { Hours } from '@/shared/schemas/making/runEvents';
+import {
+  type Consumable,
+  consumableSchema,
+  type Supplier,
+  supplierSchema,
+} from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { JobInput } from '@/shared/schemas/request';
-import { type Run, runSchema } from '@/shared/schemas/run';
-import type { Hours } from '@/shared/schemas/runEvents';
-import { type Consumable, consumableSchema, type Supplier, supplierSchema } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 import { type Workshop, workshopSchema } from '@/shared/schemas/workshop';
 import { bodiesOf, entriesOf } from './bodiesOf';
 import { type CopyOfFile, chosenDraft, copyOfFile, liveOf, requestOf, whichDraft } from './copyOfFile';

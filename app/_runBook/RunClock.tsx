@@ -14,7 +14,7 @@ import { clockTable, nightWords, runningWords } from '@/app/_words/making/runs/c
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
 import { numberLimits } from '@/shared/limits';
-import { hoursSchema, type WorkElement, workElements } from '@/shared/schemas/runEvents';
+import { hoursSchema, type WorkElement, workElements } from '@/shared/schemas/making/runEvents';
 import { clockMemory, type RunningClock } from './clockMemory';
 import styles from './RunClock.module.css';
 

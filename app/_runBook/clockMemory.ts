@@ -1,5 +1,5 @@
 import { deviceMemory } from '@/app/_tab/browserMemory';
-import { workElements } from '@/shared/schemas/runEvents';
+import { workElements } from '@/shared/schemas/making/runEvents';
 import { z } from '@/shared/schemas/z';
 
 const runningSchema = z.strictObject({ element: z.enum(workElements), startedAt: z.number() });

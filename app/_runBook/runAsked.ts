@@ -1,7 +1,7 @@
 import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 
 /** Which run is asked for. */
 interface AskedRun {

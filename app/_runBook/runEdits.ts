@@ -1,6 +1,6 @@
 import { newId } from '@/app/_documents/newId';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import { type Run, type RunWork, runSchema } from '@/shared/schemas/run';
+import { type Run, type RunWork, runSchema } from '@/shared/schemas/making/run';
 
 type Edits = Pick<ReadyWorkspace, 'edit'>;
 

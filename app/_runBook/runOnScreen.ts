@@ -3,7 +3,7 @@ import type { Formatter, TextContext } from '@/app/_words/formatter';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 import type { FieldPath } from '@/shared/setIn';
 import type { RunFigures } from './useRunFigures';
 

@@ -12,7 +12,7 @@ import type { RunSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobPress, JobSheetBody, JobStep } from '@/lib/papers/bodies/jobSheetPaper';
 import { apart } from '@/lib/papers/words/labelsFor';
 import type { Finding } from '@/shared/finding';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 interface RunSheetTold {

@@ -11,7 +11,7 @@ import { nameOfRun } from '@/app/_runBook/runEdits';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import type { ToMake } from '@/lib/making/list/toMake';
 import { textLimits } from '@/shared/limits';
-import { type RunWork, runSchema } from '@/shared/schemas/run';
+import { type RunWork, runSchema } from '@/shared/schemas/making/run';
 import styles from './Runs.module.css';
 
 type NewRunProps = Readonly<{

@@ -1,4 +1,5 @@
 import type { BackendConnectionOptions } from '@/app/_backend/backendConnection';
+import type { CopyActions } from '@/app/_store/copies/copyActions';
 import type { TabMessages } from '@/app/_tab/tabMessages';
 import type { PageEvents } from '@/app/_tab/watchPage';
 import type { ArrivalMode, Arriving } from '@/app/_transactions/arrive';
@@ -11,7 +12,6 @@ import type { Bodies, EntryRegistry, PaperRegistry, Registry } from '@/lib/store
 import type { StoredFile } from '@/lib/stored/storedFile';
 import type { WithdrawalReason } from '@/shared/schemas/entries';
 import type { Entry } from '@/shared/schemas/happened';
-import type { CopyActions } from './copyActions';
 import type {
   ArriveOutcome,
   DocumentsState,

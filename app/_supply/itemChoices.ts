@@ -3,7 +3,7 @@ import { itemName } from '@/app/_words/supply/itemWords';
 
 import { inkChannels } from '@/lib/stock/inkChannels';
 import { sameItem, stockKey } from '@/lib/stock/stockKey';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 /** A thing to choose among all that can be bought. */
 interface ItemChoice {

@@ -10,7 +10,7 @@ import { type DeliveryStanding, deliveriesOf } from '@/lib/buying/received/claim
 import { stillToCome } from '@/lib/buying/received/stillToCome';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
 import type { Paper } from '@/shared/schemas/happened';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 /** An order that went out to a supplier. */
 export type SentOrder = Paper<'supplyOrder', PaperBodies['supplyOrder']> & { readonly withdrawn: boolean };

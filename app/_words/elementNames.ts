@@ -1,4 +1,4 @@
-import type { WorkElement } from '@/shared/schemas/runEvents';
+import type { WorkElement } from '@/shared/schemas/making/runEvents';
 
 /** What somebody was doing, wherever time is told by it. */
 export const elementNames: Readonly<Record<WorkElement, string>> = {

@@ -12,7 +12,7 @@ import type { OpenForm } from '@/app/_order/notes/useOpenForm';
 import { elementNames } from '@/app/_words/elementNames';
 import { hoursQuestion } from '@/app/_words/year/entryWords';
 import { numberLimits, textLimits } from '@/shared/limits';
-import { type Hours, hoursSchema } from '@/shared/schemas/runEvents';
+import { type Hours, hoursSchema } from '@/shared/schemas/making/runEvents';
 import { z } from '@/shared/schemas/z';
 import { WORKSHOP, workChoices } from './workChoices';
 import type { YearSection } from './yearSection';

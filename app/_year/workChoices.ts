@@ -1,5 +1,5 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { Hours } from '@/shared/schemas/runEvents';
+import type { Hours } from '@/shared/schemas/making/runEvents';
 
 /** Something time can be noted for. */
 interface WorkChoice {

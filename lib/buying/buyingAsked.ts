@@ -1,6 +1,6 @@
 import type { Pile } from '@/lib/stock/foldStock';
+import type { BuyingList, Consumable, Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { JobInput } from '@/shared/schemas/request';
-import type { BuyingList, Consumable, Supplier, SupplyItem } from '@/shared/schemas/supply';
 
 /** A job that is bought for. */
 export interface BuyingWork {

@@ -1,4 +1,4 @@
-import type { Cover, SupplyItem } from '@/shared/schemas/supply';
+import type { Cover, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingTrouble } from './buyingTrouble';
 
 /** What things are counted in: pieces of a blank, sheets, metres, millilitres, or what a consumable is counted in. */

@@ -1,4 +1,4 @@
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 /** What is wrong with a buying list or what it stands on. Nothing is changed for it. */
 export type BuyingTrouble =

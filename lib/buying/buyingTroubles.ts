@@ -1,6 +1,6 @@
 import { stockKey } from '@/lib/stock/stockKey';
 import type { Blank } from '@/shared/schemas/blank';
-import type { SupplierOffer } from '@/shared/schemas/supply';
+import type { SupplierOffer } from '@/shared/schemas/making/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { BuyingRow } from './buyingPlan';
 import type { BuyingTrouble } from './buyingTrouble';

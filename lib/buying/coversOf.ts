@@ -1,7 +1,7 @@
 import { cheapestCover, drawnFor } from '@/lib/job/cheapestCover';
 import { expectedBlanks } from '@/lib/job/expectedBlanks';
 import { enoughGood } from '@/lib/statistics/enoughGood';
-import { type Cover, covers } from '@/shared/schemas/supply';
+import { type Cover, covers } from '@/shared/schemas/making/supply';
 import { thresholds } from '@/shared/tables/thresholds';
 import type { CoverChoice, CoverSize } from './buyingPlan';
 

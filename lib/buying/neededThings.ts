@@ -1,5 +1,5 @@
 import { type InkName, inkNames } from '@/lib/stock/inkChannels';
-import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/supply';
+import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked, BuyingWork } from './buyingAsked';
 import type { BuyingUnit, CoverChoice, InkOfPrinter } from './buyingPlan';
 import { coverOf } from './coversOf';

@@ -1,7 +1,7 @@
 import { stockKey } from '@/lib/stock/stockKey';
 import { addWorkingDays } from '@/shared/days';
 import { toMinor } from '@/shared/money';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { BuyingRow, Purchase, StockFor } from './buyingPlan';
 import { type Choice, chooseSuppliers, type ToBuy } from './chooseSuppliers';

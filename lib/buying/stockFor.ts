@@ -1,6 +1,6 @@
 import { isReady } from '@/lib/stock/isReady';
 import { stockKey } from '@/lib/stock/stockKey';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { StockFor } from './buyingPlan';
 

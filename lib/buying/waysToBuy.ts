@@ -1,7 +1,7 @@
 import { stockKey } from '@/lib/stock/stockKey';
 import { addDays, addWorkingDays, daysBetween } from '@/shared/days';
 import { toMinor } from '@/shared/money';
-import type { Supplier, SupplierOffer, SupplyItem } from '@/shared/schemas/supply';
+import type { Supplier, SupplierOffer, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked } from './buyingAsked';
 import type { Purchase } from './buyingPlan';
 import type { NeededThing } from './neededThings';

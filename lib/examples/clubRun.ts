@@ -1,6 +1,12 @@
 import { addDays } from '@/shared/days';
-import type { Run } from '@/shared/schemas/run';
-import type { Hours, Pressing, RunActual, SheetsPrinted, WorkElement } from '@/shared/schemas/runEvents';
+import type { Run } from '@/shared/schemas/making/run';
+import type {
+  Hours,
+  Pressing,
+  RunActual,
+  SheetsPrinted,
+  WorkElement,
+} from '@/shared/schemas/making/runEvents';
 import type { PressFault } from '@/shared/tables/faults';
 
 /** Id of the run in which the worked job is made. */

@@ -1,7 +1,7 @@
 import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
 import type { KindFacts, Link } from '@/lib/stored/registry';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
-import type { PressTest, WashCheck } from '@/shared/schemas/pressLog';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
+import type { PressTest, WashCheck } from '@/shared/schemas/making/pressLog';
 import type {
   BlankFault,
   Hours,
@@ -9,8 +9,8 @@ import type {
   RunActual,
   RunStep,
   SheetsPrinted,
-} from '@/shared/schemas/runEvents';
-import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
+} from '@/shared/schemas/making/runEvents';
+import type { FaultClaim, GoodsIn } from '@/shared/schemas/making/supplyEvents';
 
 const first = { nature: 'entry', version: 1, steps: {} } as const;
 

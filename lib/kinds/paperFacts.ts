@@ -1,4 +1,5 @@
 import type { KindFacts } from '@/lib/stored/registry';
+import type { RunStandard, SupplyOrder } from '@/shared/schemas/making/runPapers';
 import type {
   Confirmation,
   CreditNote,
@@ -10,7 +11,6 @@ import type {
   Receipt,
 } from '@/shared/schemas/orderPapers';
 import type { PriceListVersion } from '@/shared/schemas/priceList';
-import type { RunStandard, SupplyOrder } from '@/shared/schemas/runPapers';
 import type { DayClose, StallPlan } from '@/shared/schemas/stallPapers';
 
 const first = {

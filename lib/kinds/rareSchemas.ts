@@ -1,4 +1,17 @@
-import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
+import { rateTakenSchema } from '@/shared/schemas/making/learnedEvents';
+import { pressTestSchema, washCheckSchema } from '@/shared/schemas/making/pressLog';
+import { runSchema } from '@/shared/schemas/making/run';
+import {
+  blankFaultSchema,
+  hoursSchema,
+  pressingSchema,
+  runActualSchema,
+  runStepSchema,
+  sheetsPrintedSchema,
+} from '@/shared/schemas/making/runEvents';
+import { runStandardSchema, supplyOrderSchema } from '@/shared/schemas/making/runPapers';
+import { buyingListSchema, consumableSchema, supplierSchema } from '@/shared/schemas/making/supply';
+import { faultClaimSchema, goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import {
   confirmationSchema,
   creditNoteSchema,
@@ -9,21 +22,8 @@ import {
   quoteSchema,
   receiptSchema,
 } from '@/shared/schemas/orderPapers';
-import { pressTestSchema, washCheckSchema } from '@/shared/schemas/pressLog';
 import { priceListVersionSchema } from '@/shared/schemas/priceList';
-import { runSchema } from '@/shared/schemas/run';
-import {
-  blankFaultSchema,
-  hoursSchema,
-  pressingSchema,
-  runActualSchema,
-  runStepSchema,
-  sheetsPrintedSchema,
-} from '@/shared/schemas/runEvents';
-import { runStandardSchema, supplyOrderSchema } from '@/shared/schemas/runPapers';
 import { dayCloseSchema, stallPlanSchema } from '@/shared/schemas/stallPapers';
-import { buyingListSchema, consumableSchema, supplierSchema } from '@/shared/schemas/supply';
-import { faultClaimSchema, goodsInSchema } from '@/shared/schemas/supplyEvents';
 
 /** Schemas of kinds that many devices hold nothing of: a page fetches them while its store opens. */
 export const rareSchemas = {

@@ -1,5 +1,5 @@
 import type { Link } from '@/lib/stored/registry';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 /**
  * @param path where in the body the thing is told

@@ -3,8 +3,8 @@ import type { PricePaid } from '@/lib/variances/pricesPaid';
 import type { RunResult } from '@/lib/variances/runResult';
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** A run as learning sees it. */

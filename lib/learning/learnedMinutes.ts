@@ -1,4 +1,4 @@
-import type { WorkElement } from '@/shared/schemas/runEvents';
+import type { WorkElement } from '@/shared/schemas/making/runEvents';
 import type { LearnedFrom, LearnedRun } from './learnedFrom';
 import type { LearnedPlace, Lesson } from './lesson';
 import { measuredPlace } from './measuredRate';

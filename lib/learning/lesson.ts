@@ -1,4 +1,4 @@
-import type { LearnedSubject, RateTaken } from '@/shared/schemas/learnedEvents';
+import type { LearnedSubject, RateTaken } from '@/shared/schemas/making/learnedEvents';
 
 /** What a place holds, and would hold after taking a lesson over. */
 export type LearnedPlace = RateTaken['places'][number];

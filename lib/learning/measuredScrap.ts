@@ -1,6 +1,6 @@
 import type { Position } from '@/shared/schemas/blank';
 import type { Placement } from '@/shared/schemas/job';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 
 /**
  * The newest scrap taken over for a blank, at which a new placement of it begins.

@@ -1,5 +1,5 @@
 import { sameValue } from '@/lib/merging/sameValue';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import type { Lesson } from './lesson';
 import { writtenFigure } from './measuredRate';
 

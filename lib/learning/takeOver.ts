@@ -1,5 +1,5 @@
 import { isPlainObject, sameValue } from '@/lib/merging/sameValue';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import { type FieldPath, setIn } from '@/shared/setIn';
 import { heldAt } from './heldAt';
 import type { LearnedPlace, Lesson } from './lesson';

@@ -1,4 +1,4 @@
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 
 type Taking = Pick<RateTaken, 'subject' | 'places'>;
 

@@ -1,8 +1,8 @@
 import { judgeJob } from '@/lib/costing/priceJob';
 import type { Grid } from '@/lib/grid/evaluateGrid';
 import { isStanding } from '@/shared/finding';
+import type { Run } from '@/shared/schemas/making/run';
 import type { JobInput } from '@/shared/schemas/request';
-import type { Run } from '@/shared/schemas/run';
 import type { FoundWork } from './runPlan';
 
 /**

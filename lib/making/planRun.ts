@@ -1,6 +1,6 @@
 import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
 import { daysBetween } from '@/shared/days';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import type { LaidPart } from './clock/laidPart';
 import { type LaidRun, layRun } from './clock/layRun';
 import { moreHeatings } from './clock/moreHeatings';

@@ -1,7 +1,7 @@
 import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { PressTest } from '@/shared/schemas/pressLog';
-import type { Run } from '@/shared/schemas/run';
+import type { PressTest } from '@/shared/schemas/making/pressLog';
+import type { Run } from '@/shared/schemas/making/run';
 import type {
   BlankFault,
   Hours,
@@ -9,8 +9,8 @@ import type {
   RunActual,
   RunStep,
   SheetsPrinted,
-} from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+} from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 
 /** Bodies of what is noted of a run, by kind of entry. */
 interface RunBodies {

@@ -2,9 +2,9 @@ import type { Pace } from '@/lib/calendar/pace';
 import type { CostedJob } from '@/lib/grid/costJob';
 import type { PressTurn, SizeTurn } from '@/lib/making/sequence/turns';
 import type { Finding } from '@/shared/finding';
+import type { Run, RunWork } from '@/shared/schemas/making/run';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import type { JobInput } from '@/shared/schemas/request';
-import type { Run, RunWork } from '@/shared/schemas/run';
-import type { ClockPart } from '@/shared/schemas/runPapers';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** A job of a run with its sums. */

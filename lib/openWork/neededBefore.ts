@@ -1,5 +1,5 @@
 import type { StockNeed } from '@/lib/stock/reserved';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 import { workKey } from './openWork';
 
 /**

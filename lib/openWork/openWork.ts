@@ -4,9 +4,9 @@ import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { placeOf } from '@/lib/orders/stepOrder';
 import type { StockNeed } from '@/lib/stock/reserved';
-import type { Run } from '@/shared/schemas/run';
-import type { RunStandard } from '@/shared/schemas/runPapers';
-import type { BuyingList, Cover } from '@/shared/schemas/supply';
+import type { Run } from '@/shared/schemas/making/run';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import type { BuyingList, Cover } from '@/shared/schemas/making/supply';
 
 type Work = BuyingList['works'][number];
 

@@ -1,6 +1,6 @@
 import { canonicalText } from '@/lib/stored/canonicalText';
 import type { Recipe } from '@/shared/schemas/job';
-import type { PressTest } from '@/shared/schemas/pressLog';
+import type { PressTest } from '@/shared/schemas/making/pressLog';
 
 /** What may differ from one test to the next. */
 const changeableThings = [

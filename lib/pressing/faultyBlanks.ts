@@ -1,5 +1,5 @@
 import { inOrder } from '@/lib/stored/entriesInForce';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { BlankFaultEntry, PressedEntry } from './pressedEntry';
 
 /** How many blanks of one size of a line were found faulty before they were pressed. */

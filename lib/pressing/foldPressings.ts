@@ -1,5 +1,5 @@
 import { grouped } from '@/shared/grouped';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { PressFault } from '@/shared/tables/faults';
 import { type FaultyOfSize, faultyBlanks } from './faultyBlanks';
 import { type BlankFaultEntry, inPressOrder, type PressedEntry } from './pressedEntry';

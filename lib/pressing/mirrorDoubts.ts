@@ -1,4 +1,4 @@
-import type { Pressing, RunStep } from '@/shared/schemas/runEvents';
+import type { Pressing, RunStep } from '@/shared/schemas/making/runEvents';
 
 /** A job of which a print came out reversed, and nobody said since that its mirror was looked at. */
 export interface MirrorDoubt {

@@ -1,4 +1,4 @@
-import type { RunStandard, StandardPlacement } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardPlacement } from '@/shared/schemas/making/runPapers';
 
 /** One print of one line, pressed on all its pieces. */
 export interface PressTurn {

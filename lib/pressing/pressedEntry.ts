@@ -1,6 +1,6 @@
 import { inOrder } from '@/lib/stored/entriesInForce';
 import type { Entry } from '@/shared/schemas/happened';
-import type { BlankFault, Pressing } from '@/shared/schemas/runEvents';
+import type { BlankFault, Pressing } from '@/shared/schemas/making/runEvents';
 
 /** A piece lifted from the press, as the store hands it out. */
 export type PressedEntry = Pick<Entry, 'id' | 'device' | 'count' | 'at'> & { readonly body: Pressing };

@@ -1,9 +1,9 @@
 import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { PressTest, WashCheck } from '@/shared/schemas/pressLog';
-import type { Pressing } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { PressTest, WashCheck } from '@/shared/schemas/making/pressLog';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import { inPressOrder, type PressedEntry } from './pressedEntry';
 import { type RecipeUse, recipeKey } from './recipeKey';
 import { type RecipeEvent, type RecipeStanding, recipeStanding } from './recipeStanding';

@@ -1,5 +1,5 @@
 import { atLeast } from '@/lib/statistics/enoughGood';
-import type { PressTest, WashCheck } from '@/shared/schemas/pressLog';
+import type { PressTest, WashCheck } from '@/shared/schemas/making/pressLog';
 import type { PressedEntry } from './pressedEntry';
 import { scrapAlarms } from './scrapAlarms';
 import { hasPassed } from './testScores';

@@ -1,4 +1,4 @@
-import type { PressTest } from '@/shared/schemas/pressLog';
+import type { PressTest } from '@/shared/schemas/making/pressLog';
 
 /** What a test press is scored by, 1 worst to 5 best. */
 export const scoredTraits = [

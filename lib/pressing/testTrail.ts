@@ -1,6 +1,6 @@
 import type { Entry } from '@/shared/schemas/happened';
 import type { Recipe } from '@/shared/schemas/job';
-import type { PressTest } from '@/shared/schemas/pressLog';
+import type { PressTest } from '@/shared/schemas/making/pressLog';
 import type { PressFault } from '@/shared/tables/faults';
 import { celsiusFromFahrenheit } from '@/shared/units';
 import { type ChangedThing, changedThings } from './changedThings';

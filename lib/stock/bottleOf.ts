@@ -1,5 +1,5 @@
+import type { Supplier } from '@/shared/schemas/making/supply';
 import type { StockItem } from '@/shared/schemas/stock';
-import type { Supplier } from '@/shared/schemas/supply';
 import { stockKey } from './stockKey';
 
 /** @returns mL of the smallest bottle that a supplier sells an ink in; null where none is told, and of no ink */

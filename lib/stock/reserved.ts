@@ -1,4 +1,4 @@
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { Pile } from './foldStock';
 import { isReady } from './isReady';
 import { stockKey } from './stockKey';

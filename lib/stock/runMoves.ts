@@ -1,6 +1,6 @@
 import type { Entry } from '@/shared/schemas/happened';
-import type { BlankFault, SheetsPrinted } from '@/shared/schemas/runEvents';
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { BlankFault, SheetsPrinted } from '@/shared/schemas/making/runEvents';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import type { StockItem, StockMove, StockUnitCost } from '@/shared/schemas/stock';
 import { missedMoves } from './missedMoves';
 

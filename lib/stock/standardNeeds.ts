@@ -1,4 +1,4 @@
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { StockNeed } from './reserved';
 
 /**

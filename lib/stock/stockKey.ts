@@ -1,5 +1,5 @@
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { StockItem } from '@/shared/schemas/stock';
-import type { SupplyItem } from '@/shared/schemas/supply';
 import type { Lying } from './stockEntry';
 
 /**

@@ -1,7 +1,7 @@
 import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
+import type { Consumable } from '@/shared/schemas/making/supply';
 import type { StockItem } from '@/shared/schemas/stock';
-import type { Consumable } from '@/shared/schemas/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 import type { Pile } from './foldStock';
 import { inkChannels } from './inkChannels';

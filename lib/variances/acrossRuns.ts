@@ -1,4 +1,4 @@
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import type { GapCause } from '@/shared/tables/faults';
 import type { RunResult } from './runResult';
 

@@ -1,4 +1,4 @@
-import type { Hours, Pressing } from '@/shared/schemas/runEvents';
+import type { Hours, Pressing } from '@/shared/schemas/making/runEvents';
 import type { RunResult } from './runResult';
 
 /** Longer than this in one go is more likely a clock that was left running; from memory. */

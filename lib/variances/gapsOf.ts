@@ -1,4 +1,4 @@
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import type { ActualFrom, RunActuals } from './runActuals';
 import type { RunBudget, Used } from './runBudget';
 

@@ -1,5 +1,5 @@
-import type { Pressing } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 
 /** What came of one size of a line. Pieces. */
 export interface MadeSize {

@@ -1,4 +1,4 @@
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import type { RunResult } from './runResult';
 
 /** What belongs together where it is told in one line. */

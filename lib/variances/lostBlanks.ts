@@ -1,4 +1,4 @@
-import type { BlankFault, Pressing } from '@/shared/schemas/runEvents';
+import type { BlankFault, Pressing } from '@/shared/schemas/making/runEvents';
 import type { GoodsFault, PressFault } from '@/shared/tables/faults';
 
 /** Blanks that went for one reason, and its share of the gap. */

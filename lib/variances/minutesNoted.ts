@@ -1,4 +1,4 @@
-import type { Hours, WorkElement } from '@/shared/schemas/runEvents';
+import type { Hours, WorkElement } from '@/shared/schemas/making/runEvents';
 import type { RunBudget } from './runBudget';
 
 /** Minutes of one element of work; `actual` null where nobody noted any. */

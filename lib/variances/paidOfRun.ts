@@ -1,6 +1,6 @@
 import { cameMinor } from '@/lib/orders/money/payments';
+import type { Run } from '@/shared/schemas/making/run';
 import type { Payment } from '@/shared/schemas/orderEvents';
-import type { Run } from '@/shared/schemas/run';
 
 /** Money that came for the orders a run was made for, whole minor units, tax in it. */
 interface PaidOfRun {

@@ -1,7 +1,7 @@
 import type { RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { PricesPaid } from './runActuals';
 
 /** The price of one of something, as a delivery had it. */

@@ -1,6 +1,6 @@
 import type { RunFacts } from '@/lib/making/runFacts';
-import type { Hours } from '@/shared/schemas/runEvents';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { Hours } from '@/shared/schemas/making/runEvents';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import { paidForRun } from './pricesPaid';
 import { type RunResult, runResult } from './runResult';
 

@@ -1,7 +1,7 @@
 import type { RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { Hours, RunActual } from '@/shared/schemas/runEvents';
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { Hours, RunActual } from '@/shared/schemas/making/runEvents';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import type { MadeSize } from './goodMade';
 import { type ElementTime, timesOf } from './minutesNoted';
 import type { RunBudget } from './runBudget';

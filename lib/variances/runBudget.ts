@@ -1,4 +1,4 @@
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 
 /** So much of something at so much each. */
 export interface Used {

@@ -1,7 +1,7 @@
 import type { RunFacts, StandardPaper } from '@/lib/making/runFacts';
 import type { RunDone } from '@/lib/stock/runMoves';
 import { toMinor } from '@/shared/money';
-import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 import type { StockUnitCost } from '@/shared/schemas/stock';
 import type { RunResult } from './runResult';
 

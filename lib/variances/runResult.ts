@@ -1,7 +1,7 @@
 import type { RunFacts, StandardPaper } from '@/lib/making/runFacts';
 import { standardFor } from '@/lib/making/standard/standardFor';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
-import type { GapLine, Hours } from '@/shared/schemas/runEvents';
+import type { GapLine, Hours } from '@/shared/schemas/making/runEvents';
 import { splitWhole } from '@/shared/splitWhole';
 import type { GapCause } from '@/shared/tables/faults';
 import { type Gap, gapsOf } from './gapsOf';

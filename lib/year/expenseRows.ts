@@ -1,8 +1,8 @@
 import { grouped } from '@/shared/grouped';
 import type { Entry } from '@/shared/schemas/happened';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { FaultClaim, GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Expense } from '@/shared/schemas/orderEvents';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
 import { leftOutBy, type RowAbout, type YearRow } from './yearRow';
 
 /** What says that money went out. */

@@ -1,9 +1,9 @@
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import type { Run } from '@/shared/schemas/run';
-import type { Hours, RunStep, WorkElement } from '@/shared/schemas/runEvents';
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { Run } from '@/shared/schemas/making/run';
+import type { Hours, RunStep, WorkElement } from '@/shared/schemas/making/runEvents';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { dayOfClose } from './takingRows';
 import type { RowAbout } from './yearRow';

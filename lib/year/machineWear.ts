@@ -1,8 +1,8 @@
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Job } from '@/shared/schemas/job';
+import type { Pressing, SheetsPrinted } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { Rate } from '@/shared/schemas/rate';
-import type { Pressing, SheetsPrinted } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { Press, Printer } from '@/shared/schemas/workshop';
 import { type DaySpan, isWithin } from './yearSpan';
 

@@ -8,7 +8,7 @@ import { stockValue } from '@/lib/stock/stockValue';
 import { inOrder } from '@/lib/stored/entriesInForce';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { yearStanding } from '@/lib/year/yearStanding';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import { stockMoveSchema } from '@/shared/schemas/stock';
 import { club } from '@/tests/fixtures/clubJob';
 import { pieceOf, pressedOn, clubStandard as pressedStandard } from '@/tests/fixtures/clubPressing';

@@ -5,7 +5,7 @@ import type { LearningDocuments } from '@/lib/learning/learnedFrom';
 import { type BodyOf, takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
-import type { Pressing } from '@/shared/schemas/runEvents';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
 import { clubWith } from '@/tests/fixtures/clubJob';
 import { actual, clubFacts, clubPressings, hour, noteOf } from '@/tests/fixtures/clubStandard';
 import { learnedFrom, learnedRun } from '@/tests/fixtures/learnedRun';

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import { runResult } from '@/lib/variances/runResult';
 import { fromMinor } from '@/shared/money';
-import type { Pressing } from '@/shared/schemas/runEvents';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
 import { actual, clubPressings, clubStandard, hour, noFacts } from '@/tests/fixtures/clubStandard';
 import { cases } from '@/tests/tools/cases';
 

@@ -4,8 +4,8 @@ import { runFacts } from '@/lib/making/runFacts';
 import { foldPressings } from '@/lib/pressing/foldPressings';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
 import { runResult } from '@/lib/variances/runResult';
-import { runSchema } from '@/shared/schemas/run';
-import { pressingSchema } from '@/shared/schemas/runEvents';
+import { runSchema } from '@/shared/schemas/making/run';
+import { pressingSchema } from '@/shared/schemas/making/runEvents';
 import { clubStandard } from '@/tests/fixtures/clubStandard';
 import { cases } from '@/tests/tools/cases';
 

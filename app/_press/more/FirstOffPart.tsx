@@ -7,7 +7,7 @@ import { formMemory } from '@/app/_fields/formMemory';
 import { TextField } from '@/app/_fields/TextField';
 import { useTypedText } from '@/app/_fields/useTyped';
 import { textLimits } from '@/shared/limits';
-import { runStepSchema } from '@/shared/schemas/runEvents';
+import { runStepSchema } from '@/shared/schemas/making/runEvents';
 import type { AtThePress } from '../usePressing';
 import styles from './Panel.module.css';
 

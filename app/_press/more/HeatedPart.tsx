@@ -7,7 +7,7 @@ import { formMemory } from '@/app/_fields/formMemory';
 import { MeasureField } from '@/app/_fields/MeasureField';
 import { useTypedNumber } from '@/app/_fields/useTyped';
 import { numberLimits } from '@/shared/limits';
-import { runStepSchema } from '@/shared/schemas/runEvents';
+import { runStepSchema } from '@/shared/schemas/making/runEvents';
 import type { AtThePress } from '../usePressing';
 import styles from './Panel.module.css';
 

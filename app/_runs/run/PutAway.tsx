@@ -4,7 +4,7 @@ import { TextField } from '@/app/_fields/TextField';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { textLimits } from '@/shared/limits';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import styles from './Run.module.css';
 
 type PutAwayProps = Readonly<{

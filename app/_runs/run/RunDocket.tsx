@@ -26,7 +26,7 @@ import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
 import { textLimits } from '@/shared/limits';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import { laterBegun } from './laterBegun';
 import { laterParts } from './laterParts';
 import { RunPlate } from './RunPlate';

@@ -23,7 +23,7 @@ import {
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
 import { textLimits } from '@/shared/limits';
-import { buyingListSchema } from '@/shared/schemas/supply';
+import { buyingListSchema } from '@/shared/schemas/making/supply';
 import type { BuyingOnScreen } from './buyingOnScreen';
 import { CoverKeys } from './CoverKeys';
 import { laterParts } from './laterParts';

@@ -14,7 +14,7 @@ import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
 import styles from '@/app/_supply/Supply.module.css';
 import { listLine } from '@/app/_words/supply/listWords';
 import { mostEntries, textLimits } from '@/shared/limits';
-import { buyingListSchema } from '@/shared/schemas/supply';
+import { buyingListSchema } from '@/shared/schemas/making/supply';
 import { workChoices, worksOf } from './buyingWorks';
 import { WorkChoices } from './WorkChoices';
 

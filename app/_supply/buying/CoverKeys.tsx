@@ -5,7 +5,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
 import { coverFigure, coverReach, coverWords, dearerWords } from '@/app/_words/supply/buyingWords';
 import type { CoverChoice } from '@/lib/buying/buyingPlan';
-import type { Cover } from '@/shared/schemas/supply';
+import type { Cover } from '@/shared/schemas/making/supply';
 
 type CoverKeysProps = Readonly<{
   choices: readonly CoverChoice[];

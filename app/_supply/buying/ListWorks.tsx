@@ -7,7 +7,7 @@ import { ListRow, RowList } from '@/app/_controls/RowList';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import styles from '@/app/_supply/Supply.module.css';
 import { mostEntries } from '@/shared/limits';
-import { buyingListSchema } from '@/shared/schemas/supply';
+import { buyingListSchema } from '@/shared/schemas/making/supply';
 import type { BuyingOnScreen } from './buyingOnScreen';
 import { workChoices, worksOf } from './buyingWorks';
 import { WorkChoices } from './WorkChoices';

@@ -9,7 +9,7 @@ import { unitOf } from '@/app/_words/supply/itemWords';
 import type { BuyingPlan, BuyingRow } from '@/lib/buying/buyingPlan';
 import { stockKey } from '@/lib/stock/stockKey';
 import { numberLimits } from '@/shared/limits';
-import { buyingListSchema } from '@/shared/schemas/supply';
+import { buyingListSchema } from '@/shared/schemas/making/supply';
 import type { BuyingOnScreen } from './buyingOnScreen';
 
 /** Thing by thing: what is needed, what lies here, what is bought. A number that is typed is kept. */

@@ -2,7 +2,7 @@
 
 import { useEffect } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 import { type PlanOfList, useBuyingPlan } from './useBuyingPlan';
 
 type PlanToldProps = Readonly<{

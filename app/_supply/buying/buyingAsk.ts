@@ -8,7 +8,7 @@ import { neededBefore } from '@/lib/openWork/neededBefore';
 import type { OpenNeeds } from '@/lib/openWork/openNeeds';
 import { workKey } from '@/lib/openWork/openWork';
 import type { Job } from '@/shared/schemas/job';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 
 interface BuyingFrom {
   readonly today: string;

@@ -2,7 +2,7 @@ import { typing } from '@/app/_documents/typing';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { stockKey } from '@/lib/stock/stockKey';
-import type { BuyingList, SupplyItem } from '@/shared/schemas/supply';
+import type { BuyingList, SupplyItem } from '@/shared/schemas/making/supply';
 import type { FieldPath } from '@/shared/setIn';
 
 /** One buying list as its screen has it. */

@@ -2,7 +2,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { isOpen } from '@/lib/orders/board/turnOf';
 import { placeOf } from '@/lib/orders/stepOrder';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 
 type Work = BuyingList['works'][number];
 

@@ -9,7 +9,7 @@ import { useRunBook } from '@/app/_runBook/useRunBook';
 import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
 import { upperScrap } from '@/lib/learning/upperScrap';
 import type { OpenNeeds } from '@/lib/openWork/openNeeds';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 import { buyingAsk } from './buyingAsk';
 
 /** What is to be bought, as far as it is worked out. */

@@ -18,7 +18,7 @@ import {
   consumableDrivers,
   consumableSchema,
   consumableUnits,
-} from '@/shared/schemas/supply';
+} from '@/shared/schemas/making/supply';
 import type { FieldPath } from '@/shared/setIn';
 
 type ConsumableEditorProps = Readonly<{ workspace: ReadyWorkspace; id: string; consumable: Consumable }>;

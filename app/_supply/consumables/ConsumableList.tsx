@@ -9,7 +9,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { consumableLine, consumableNameTaken } from '@/app/_words/supply/supplierWords';
 import { textLimits } from '@/shared/limits';
-import { consumableSchema } from '@/shared/schemas/supply';
+import { consumableSchema } from '@/shared/schemas/making/supply';
 import { ConsumableEditor } from './ConsumableEditor';
 
 type ConsumableListProps = Readonly<{ supply: SupplyOnScreen; onRemoved: (name: string) => void }>;

@@ -13,7 +13,7 @@ import { sameItem } from '@/lib/stock/stockKey';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderNumberText } from '@/shared/orderNumberText';
-import { type FaultClaim, faultClaimSchema } from '@/shared/schemas/supplyEvents';
+import { type FaultClaim, faultClaimSchema } from '@/shared/schemas/making/supplyEvents';
 
 type ClaimPartProps = Readonly<{ supply: SupplyOnScreen; standing: DeliveryStanding }>;
 

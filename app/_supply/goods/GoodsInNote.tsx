@@ -20,8 +20,8 @@ import { sameItem } from '@/lib/stock/stockKey';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import { orderNumberText } from '@/shared/orderNumberText';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import { goodsInSchema } from '@/shared/schemas/supplyEvents';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { GoodsRowFields } from './GoodsRowFields';
 import { type GoodsRowDraft, goodsMissing, goodsRows, uncounted } from './goodsDraft';
 

@@ -13,9 +13,9 @@ import { unitOf } from '@/app/_words/supply/itemWords';
 import { paidEach } from '@/lib/buying/received/paidPrices';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
+import type { Consumable } from '@/shared/schemas/making/supply';
+import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
-import type { Consumable } from '@/shared/schemas/supply';
-import { goodsInSchema } from '@/shared/schemas/supplyEvents';
 import { goodsFaults } from '@/shared/tables/faults';
 import type { GoodsRowDraft } from './goodsDraft';
 

@@ -9,7 +9,7 @@ import { paidPlacesWords, paidWords } from '@/app/_words/supply/deliveryWords';
 import type { DeliveryStanding } from '@/lib/buying/received/claims';
 import { type PaidPrice, paidPrices } from '@/lib/buying/received/paidPrices';
 import { takeBack, takeOver } from '@/lib/learning/takeOver';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import { bodyOfKinds, takenEdits } from './takenEdits';
 
 type PaidPricesProps = Readonly<{ supply: SupplyOnScreen; delivery: DeliveryStanding['delivery'] }>;

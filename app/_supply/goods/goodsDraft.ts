@@ -1,8 +1,8 @@
 import { deliveryMissing } from '@/app/_words/supply/deliveryWords';
 import { sameItem } from '@/lib/stock/stockKey';
 import { toMinor } from '@/shared/money';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { GoodsFault } from '@/shared/tables/faults';
 
 /** One thing of a delivery as it is typed. */

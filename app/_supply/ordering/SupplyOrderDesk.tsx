@@ -23,7 +23,7 @@ import { labelsFor } from '@/lib/papers/words/labelsFor';
 import { textLimits } from '@/shared/limits';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { PaperNumber } from '@/shared/schemas/happened';
-import { supplyOrderSchema } from '@/shared/schemas/runPapers';
+import { supplyOrderSchema } from '@/shared/schemas/making/runPapers';
 
 type SupplyOrderDeskProps = Readonly<{
   supply: SupplyOnScreen;

@@ -12,7 +12,7 @@ import { itemName, itemWords, unitOf } from '@/app/_words/supply/itemWords';
 import { tierCaution } from '@/app/_words/supply/supplierWords';
 import { stockKey } from '@/lib/stock/stockKey';
 import { mostEntries, numberLimits, textLimits } from '@/shared/limits';
-import { type Supplier, supplierSchema } from '@/shared/schemas/supply';
+import { type Supplier, supplierSchema } from '@/shared/schemas/making/supply';
 import { currencyDigits } from '@/shared/tables/currencies';
 import type { SupplierFields } from './supplierFields';
 

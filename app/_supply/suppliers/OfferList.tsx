@@ -11,7 +11,7 @@ import { itemName } from '@/app/_words/supply/itemWords';
 import { offerLine } from '@/app/_words/supply/supplierWords';
 import { stockKey } from '@/lib/stock/stockKey';
 import { mostEntries, numberLimits } from '@/shared/limits';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { OfferFields } from './OfferFields';
 import { ownPrice, type SupplierFields } from './supplierFields';
 

@@ -6,7 +6,7 @@ import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_supply/Supply.module.css';
 import { supplierNameTaken } from '@/app/_words/supply/supplierWords';
 import { numberLimits, textLimits } from '@/shared/limits';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { currencyDigits } from '@/shared/tables/currencies';
 import { OfferList } from './OfferList';
 import type { SupplierFields } from './supplierFields';

@@ -12,7 +12,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { putAwayTold, supplierLine, supplierNameTaken } from '@/app/_words/supply/supplierWords';
 import { textLimits } from '@/shared/limits';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { SupplierEditor } from './SupplierEditor';
 import { supplierFields } from './supplierFields';
 

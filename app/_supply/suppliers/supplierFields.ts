@@ -2,7 +2,7 @@ import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
-import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
+import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { FieldPath } from '@/shared/setIn';
 
 type Offer = Supplier['offers'][number];

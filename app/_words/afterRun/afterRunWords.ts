@@ -4,7 +4,7 @@ import { hoursWords, minutesWords } from '@/app/_words/minutesWords';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ActualTrouble } from '@/lib/variances/actualTroubles';
 import type { RunResult } from '@/lib/variances/runResult';
-import type { WorkElement } from '@/shared/schemas/runEvents';
+import type { WorkElement } from '@/shared/schemas/making/runEvents';
 
 /** What the maker may choose time for. */
 export const elementChoices = Object.entries(elementNames).map(([value, label]) => ({

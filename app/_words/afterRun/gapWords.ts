@@ -6,7 +6,7 @@ import type { LossGroup } from '@/lib/variances/largestLosses';
 import type { LostBlanks } from '@/lib/variances/lostBlanks';
 import type { ActualFrom } from '@/lib/variances/runActuals';
 import type { BridgeBar } from '@/lib/variances/runResult';
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import type { GapCause, GoodsFault, PressFault } from '@/shared/tables/faults';
 
 /** What a bar of the bridge is called. */

@@ -4,7 +4,7 @@ import { listed } from '@/app/_words/listed';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Lesson } from '@/lib/learning/lesson';
 import type { SortedLessons } from '@/lib/learning/sortedLessons';
-import type { LearnedSubject } from '@/shared/schemas/learnedEvents';
+import type { LearnedSubject } from '@/shared/schemas/making/learnedEvents';
 
 /** Names of what a lesson is about, as the documents have them. */
 export interface LessonNames {

@@ -2,7 +2,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { hoursWords } from '@/app/_words/minutesWords';
 import type { RunMoves } from '@/lib/stock/runMoves';
 import type { RunResult } from '@/lib/variances/runResult';
-import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 import type { StockItem } from '@/shared/schemas/stock';
 
 /** “41 blanks, 58 sheets, 44 mL, 8 h 24 min; 3 figures as planned” */

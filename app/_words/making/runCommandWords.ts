@@ -1,6 +1,6 @@
 import { listed } from '@/app/_words/listed';
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 
 interface Bar {
   readonly line: GapLine;

@@ -1,6 +1,6 @@
 import type { PressedSize, PressedTurn } from '@/lib/pressing/foldPressings';
 import type { PressMoment, PressPhase } from '@/lib/pressing/pressPhase';
-import type { Pressing } from '@/shared/schemas/runEvents';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
 import type { PressFault } from '@/shared/tables/faults';
 import { faultNames } from './faultWords';
 import { ordinal } from './ordinal';

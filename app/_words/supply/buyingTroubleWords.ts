@@ -1,7 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { BuyingTrouble } from '@/lib/buying/buyingTrouble';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 /** @returns what is wrong with a list, what it would cause, how to mend it. */
 export function buyingTroubleWords(

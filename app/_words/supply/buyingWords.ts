@@ -8,7 +8,7 @@ import type {
   Purchase,
   SupplierPart,
 } from '@/lib/buying/buyingPlan';
-import type { Cover } from '@/shared/schemas/supply';
+import type { Cover } from '@/shared/schemas/making/supply';
 import { unitOf } from './itemWords';
 
 /** @example 'Buy 45 × Club shirt and 48 sheets: 231.40 USD with freight; order by Thu 3 Dec.' */

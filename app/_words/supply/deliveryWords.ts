@@ -1,7 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { DeliveryStanding, WrongRow } from '@/lib/buying/received/claims';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { GoodsFault } from '@/shared/tables/faults';
 
 /** What can be wrong with goods as they come. */

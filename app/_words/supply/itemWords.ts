@@ -1,5 +1,5 @@
 import type { Blank } from '@/shared/schemas/blank';
-import type { Consumable, SupplyItem } from '@/shared/schemas/supply';
+import type { Consumable, SupplyItem } from '@/shared/schemas/making/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Where the names of what is bought stand. */

@@ -1,4 +1,4 @@
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 
 /** @returns what stands beside a list's name. */
 export function listLine({ works }: Pick<BuyingList, 'works'>, orders: number): string {

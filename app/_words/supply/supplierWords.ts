@@ -1,5 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
-import type { Consumable, Supplier } from '@/shared/schemas/supply';
+import type { Consumable, Supplier } from '@/shared/schemas/making/supply';
 
 /** What a supplier put away is. */
 export const putAwayTold = 'Their offers count in no list.';

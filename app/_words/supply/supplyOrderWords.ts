@@ -1,8 +1,8 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { orderNumberText } from '@/shared/orderNumberText';
-import type { SupplyOrder } from '@/shared/schemas/runPapers';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 
 interface ToCome {
   readonly order: { readonly body: SupplyOrder };

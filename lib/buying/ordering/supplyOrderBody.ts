@@ -1,8 +1,8 @@
 import { workshopStyle } from '@/lib/quotes/paperHeading';
 import { toMinor } from '@/shared/money';
 import type { PaperNumber } from '@/shared/schemas/happened';
-import type { SupplyOrder } from '@/shared/schemas/runPapers';
-import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
+import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** One thing asked of a supplier. */

@@ -1,8 +1,8 @@
 import { stockKey } from '@/lib/stock/stockKey';
 import { roundDecimal } from '@/shared/decimal';
 import type { Entry } from '@/shared/schemas/happened';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { FaultClaim, GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { FaultClaim, GoodsIn } from '@/shared/schemas/making/supplyEvents';
 
 type Delivery = Entry<'goodsIn', GoodsIn>;
 type ClaimEntry = Entry<'faultClaim', FaultClaim>;

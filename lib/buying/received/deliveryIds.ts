@@ -1,6 +1,6 @@
 import type { Entry } from '@/shared/schemas/happened';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { StockMove } from '@/shared/schemas/stock';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 
 /**
  * @param moves in force

@@ -1,6 +1,6 @@
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { StockItem, StockMove } from '@/shared/schemas/stock';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 
 type Noted =
   | { readonly kind: 'goodsIn'; readonly body: GoodsIn }

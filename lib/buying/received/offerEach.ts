@@ -1,5 +1,5 @@
 import { sameItem } from '@/lib/stock/stockKey';
-import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
+import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 
 /**
  * @param quantity how many are bought

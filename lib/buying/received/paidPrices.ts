@@ -3,9 +3,9 @@ import { sameItem } from '@/lib/stock/stockKey';
 import { MONEY_DIGITS } from '@/shared/decimal';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Blank } from '@/shared/schemas/blank';
-import type { LearnedSubject } from '@/shared/schemas/learnedEvents';
-import type { Supplier, SupplyItem } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { LearnedSubject } from '@/shared/schemas/making/learnedEvents';
+import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** Where prices are kept that a bill can answer. */

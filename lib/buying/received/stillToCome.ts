@@ -1,7 +1,7 @@
 import { stockKey } from '@/lib/stock/stockKey';
-import type { SupplyOrder } from '@/shared/schemas/runPapers';
-import type { SupplyItem } from '@/shared/schemas/supply';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
+import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 
 /**
  * @param order as it went out

@@ -1,7 +1,7 @@
 import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
 import { workLinks } from '@/lib/kinds/workLinks';
 import type { KindFacts, Link } from '@/lib/stored/registry';
-import type { BuyingList } from '@/shared/schemas/supply';
+import type { BuyingList } from '@/shared/schemas/making/supply';
 
 export const buyingList: KindFacts<BuyingList, 'draft'> = {
   nature: 'draft',

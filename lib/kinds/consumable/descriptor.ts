@@ -1,5 +1,5 @@
 import type { KindFacts, Link } from '@/lib/stored/registry';
-import type { Consumable } from '@/shared/schemas/supply';
+import type { Consumable } from '@/shared/schemas/making/supply';
 
 export const consumable: KindFacts<Consumable, 'draft'> = {
   nature: 'draft',

@@ -1,6 +1,6 @@
 import { workLinks } from '@/lib/kinds/workLinks';
 import type { KindFacts, Link } from '@/lib/stored/registry';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 
 export const run: KindFacts<Run, 'draft'> = {
   nature: 'draft',

@@ -1,6 +1,6 @@
 import { supplyItemLinks } from '@/lib/kinds/supplyItemLinks';
 import type { KindFacts } from '@/lib/stored/registry';
-import type { Supplier } from '@/shared/schemas/supply';
+import type { Supplier } from '@/shared/schemas/making/supply';
 
 export const supplier: KindFacts<Supplier, 'draft'> = {
   nature: 'draft',

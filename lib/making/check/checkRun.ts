@@ -6,7 +6,7 @@ import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Finding } from '@/shared/finding';
 import { textileKinds } from '@/shared/schemas/blank';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 import { runLimits } from '@/shared/tables/runLimits';
 import { lyingBetween } from './lyingBetween';
 

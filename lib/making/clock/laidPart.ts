@@ -1,5 +1,5 @@
 import type { Span } from '@/lib/calendar/span';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import type { TimedPart } from './runSessions';
 
 /** A part with its first minute, as the calendar counts them. */

@@ -1,7 +1,7 @@
 import { DAY_MINUTES, dayOfEnd, MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 import type { LaidPart } from './laidPart';
 import type { RunBlocks } from './runBlocks';
 import type { RunWorkload } from './runWork';

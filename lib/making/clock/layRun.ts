@@ -1,6 +1,6 @@
 import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 import type { LaidPart } from './laidPart';
 import { LEAST_LAID, layLoose, layPrint, loose, printBefore } from './layPrint';
 import type { RunBlocks } from './runBlocks';

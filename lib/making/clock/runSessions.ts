@@ -1,6 +1,6 @@
 import { MINUTES_NOISE } from '@/lib/calendar/minutes';
 import { sessionParts } from '@/lib/calendar/sessionParts';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import { splitWhole } from '@/shared/splitWhole';
 import type { RunWorkload } from './runWork';
 

@@ -1,8 +1,8 @@
 import type { RunJob } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
+import type { Cover } from '@/shared/schemas/making/supply';
 import type { JobInput } from '@/shared/schemas/request';
-import type { Cover } from '@/shared/schemas/supply';
 import { freeAtHome } from './freeAtHome';
 
 /** A size of a blank that a run takes. */

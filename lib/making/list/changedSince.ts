@@ -1,4 +1,4 @@
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 
 /**
  * @param frozen what the run is held against; null where it has not begun

@@ -4,7 +4,7 @@ import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { placeOf } from '@/lib/orders/stepOrder';
 import type { StallDayRow } from '@/lib/stall/days/stallCalendar';
 import { firstDayOf } from '@/lib/stall/sellingDays';
-import type { Run, RunWork } from '@/shared/schemas/run';
+import type { Run, RunWork } from '@/shared/schemas/making/run';
 
 /** Something that waits to be made and stands in no run. */
 export interface ToMake {

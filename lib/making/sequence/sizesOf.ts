@@ -1,6 +1,6 @@
 import type { RunJob } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 import { sizeOrder } from './sizeOrder';
 import type { PressTurn, SizeTurn } from './turns';
 

@@ -1,6 +1,6 @@
 import type { JobSheetFacts, SheetPlacement } from '@/lib/jobSheet/jobSheet';
 import type { RunJob } from '@/lib/making/runPlan';
-import type { RunStandard, StandardPlacement, StandardWork } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardPlacement, StandardWork } from '@/shared/schemas/making/runPapers';
 
 /**
  * A job of a run as it stood when the run began: what is pressed, how, and how many of each size. What the standard does

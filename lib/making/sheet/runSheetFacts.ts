@@ -2,8 +2,8 @@ import { type JobSheetFacts, jobSheetFacts, type SheetPlacement } from '@/lib/jo
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import { pressTurns } from '@/lib/pressing/pressTurns';
-import type { ClockPart, RunStandard } from '@/shared/schemas/runPapers';
-import type { Cover } from '@/shared/schemas/supply';
+import type { ClockPart, RunStandard } from '@/shared/schemas/making/runPapers';
+import type { Cover } from '@/shared/schemas/making/supply';
 import { factsAsFrozen, jobAsFrozen } from './asFrozen';
 
 /** Blanks of a size in one stack. */

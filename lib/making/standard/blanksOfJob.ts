@@ -1,6 +1,6 @@
 import { blanksTaken, casesToCover } from '@/lib/grid/blanksTaken';
 import type { RunJob } from '@/lib/making/runPlan';
-import type { Cover } from '@/shared/schemas/supply';
+import type { Cover } from '@/shared/schemas/making/supply';
 
 /** A size of a line with the blanks laid out for it. */
 interface SizeBlanks {

@@ -1,5 +1,5 @@
 import { addDays } from '@/shared/days';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 
 /** One heating-up as the clock of a standard has it. */
 interface FrozenSession {

@@ -1,7 +1,7 @@
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { sha256OfValue } from '@/lib/stored/sha256';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 import type { JobInput } from '@/shared/schemas/request';
-import type { StandardWork } from '@/shared/schemas/runPapers';
 
 /**
  * What a job is reckoned from, as one SHA-256 over its canonical text: the job, its blanks and artworks, the machines,

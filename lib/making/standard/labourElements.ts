@@ -1,7 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import { wholeJob } from '@/lib/grid/costSheet';
-import type { WorkElement } from '@/shared/schemas/runEvents';
-import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { WorkElement } from '@/shared/schemas/making/runEvents';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 
 /** @returns the paid minutes of a job by element of work, rest in them; they add to all of them */
 export function labourElements({ sheet, laidOut }: CostedJob): StandardWork['labour']['elements'] {

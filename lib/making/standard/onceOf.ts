@@ -1,7 +1,7 @@
 import type { CostedJob } from '@/lib/grid/costJob';
 import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 import type { OwnRow } from '@/shared/schemas/ownRow';
-import type { StandardWork } from '@/shared/schemas/runPapers';
 import { testPresses } from './testPresses';
 
 /** @returns what of a job's costs is the same however many pieces come out well */

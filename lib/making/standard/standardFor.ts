@@ -1,4 +1,4 @@
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 
 /** Good pieces that came out, of a size of a run. */
 export interface GoodOutput {

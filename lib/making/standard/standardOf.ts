@@ -1,7 +1,7 @@
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
 import type { PaperNumber } from '@/shared/schemas/happened';
-import type { Run } from '@/shared/schemas/run';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { Run } from '@/shared/schemas/making/run';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { standardWork } from './standardWork';
 import { withMoreHeatings } from './withMoreHeatings';
 

@@ -1,7 +1,7 @@
 import { type CostSheet, caseValue } from '@/lib/grid/costSheet';
 import type { ResolvedLine } from '@/lib/job/checkedJob';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
-import type { StandardPlacement } from '@/shared/schemas/runPapers';
+import type { StandardPlacement } from '@/shared/schemas/making/runPapers';
 
 /** @returns the prints of a line in press order, with what is set and what the standard expects of each */
 export const standardPlacements = (

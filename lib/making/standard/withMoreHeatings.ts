@@ -1,6 +1,6 @@
 import { moreHeatings, oneHeating } from '@/lib/making/clock/moreHeatings';
 import type { RunJob } from '@/lib/making/runPlan';
-import type { StandardWork } from '@/shared/schemas/runPapers';
+import type { StandardWork } from '@/shared/schemas/making/runPapers';
 
 /** @returns works of a run, that whose session takes most with so many heatings-up more; the same that is told before */
 export function withMoreHeatings(

@@ -6,7 +6,7 @@ import { planRun } from '@/lib/making/planRun';
 import type { FoundWork, RunJob, RunPace, RunPlanned } from '@/lib/making/runPlan';
 import { standardOf } from '@/lib/making/standard/standardOf';
 import type { Finding } from '@/shared/finding';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { RunQuestion } from './runQuestion';
 
 /** What the sums say of a run. */

@@ -1,6 +1,6 @@
 import type { StockNeed } from '@/lib/stock/reserved';
+import type { Run, RunWork } from '@/shared/schemas/making/run';
 import type { JobInput } from '@/shared/schemas/request';
-import type { Run, RunWork } from '@/shared/schemas/run';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** A run and everything it is planned from; plain data. */

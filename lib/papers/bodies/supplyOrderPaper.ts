@@ -3,7 +3,7 @@ import type { Labels } from '@/lib/papers/words/englishLabels';
 import { type Figures, figuresOf } from '@/lib/papers/words/figures';
 import { filled } from '@/lib/papers/words/labelsFor';
 import { orderNumberText } from '@/shared/orderNumberText';
-import type { SupplyOrder } from '@/shared/schemas/runPapers';
+import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
 import { headOf, oneLine, textLines } from './heading';
 
 /** What a supplier is told of an order: who it is from and what hangs on it stays with the maker. */

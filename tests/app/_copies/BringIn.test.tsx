@@ -6,7 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Arrived } from '@/app/_copies/Arrived';
 import { BringIn } from '@/app/_copies/BringIn';
 import { type ArrivalStore, useArriving } from '@/app/_copies/useArriving';
-import type { CopyLook } from '@/app/_store/copyActions';
+import type { CopyLook } from '@/app/_store/copies/copyActions';
 import type { ArrivalPlan } from '@/lib/copies/arrival';
 import { aDraft, aMeeting, aPlan } from './aPlan';
 

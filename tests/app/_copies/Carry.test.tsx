@@ -4,7 +4,7 @@ import { cleanup, render, screen } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Carry } from '@/app/_copies/Carry';
-import type { CopyActions } from '@/app/_store/copyActions';
+import type { CopyActions } from '@/app/_store/copies/copyActions';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { aMeeting, aPlan } from './aPlan';
 

@@ -2,8 +2,8 @@ import { act } from '@testing-library/react';
 import type { Lazy } from '@/app/_network/lazy';
 import { laterParts } from '@/app/_press/laterParts';
 import { PressScreen } from '@/app/_press/PressScreen';
-import type { Pressing } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { enter, screenStore } from '@/tests/app/_screens/screens';
 import { clubStandard, RUN } from '@/tests/fixtures/clubPressing';
 

@@ -6,7 +6,7 @@ import { describe, expect, it, vi } from 'vitest';
 import { takeAttachment } from '@/app/_attachments/takeAttachment';
 import { PressLogScreen } from '@/app/_pressLog/PressLogScreen';
 import { addDays } from '@/shared/days';
-import { pressTestSchema } from '@/shared/schemas/pressLog';
+import { pressTestSchema } from '@/shared/schemas/making/pressLog';
 import { beginRun } from '@/tests/app/_press/inPress';
 import { enter, screenStore } from '@/tests/app/_screens/screens';
 import { clubRecipe, pieceOf } from '@/tests/fixtures/clubPressing';

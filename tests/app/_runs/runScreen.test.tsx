@@ -8,7 +8,7 @@ import { RunScreen } from '@/app/_runs/run/RunScreen';
 import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { addDays } from '@/shared/days';
-import { type Run, runSchema } from '@/shared/schemas/run';
+import { type Run, runSchema } from '@/shared/schemas/making/run';
 import { bodyOf, enter, idsOf, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';

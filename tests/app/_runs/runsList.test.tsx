@@ -9,7 +9,7 @@ import { CLUB_ENQUIRY_ID } from '@/lib/examples/clubEnquiry';
 import { FIRST_JOB_ID } from '@/lib/examples/exampleDocuments';
 import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
-import { type Run, runSchema } from '@/shared/schemas/run';
+import { type Run, runSchema } from '@/shared/schemas/making/run';
 import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';

@@ -5,7 +5,7 @@ import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { StockroomScreen } from '@/app/_stockroom/StockroomScreen';
-import { consumableSchema, supplierSchema } from '@/shared/schemas/supply';
+import { consumableSchema, supplierSchema } from '@/shared/schemas/making/supply';
 import { enter, screenStore } from '@/tests/app/_screens/screens';
 
 const store = () => screenStore();

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CopyLook } from '@/app/_store/copyActions';
+import type { CopyLook } from '@/app/_store/copies/copyActions';
 import { bytesOfFile } from '@/lib/stored/storedFile';
 import { aFile, crest } from '@/tests/lib/copies/copyTools';
 import { aJobBody } from '@/tests/lib/stored/smallRegistry';

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import type { CopyLook } from '@/app/_store/copyActions';
+import type { CopyLook } from '@/app/_store/copies/copyActions';
 import type { Tap } from '@/shared/schemas/stallEvents';
 import { fillTheDisk } from './fullDisk';
 import { aDevice, openTab, openTabWithJob, rowsOf, type SmallStore } from './tabs';

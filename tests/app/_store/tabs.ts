@@ -1,7 +1,7 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { onTestFinished } from 'vitest';
 import { type DeviceDatabase, openDeviceBackend, type StoreLayout } from '@/app/_backend/deviceBackend';
-import type { CopyActions } from '@/app/_store/copyActions';
+import type { CopyActions } from '@/app/_store/copies/copyActions';
 import { createDocumentStore } from '@/app/_store/createDocumentStore';
 import type { DocumentStore, DocumentStoreOptions } from '@/app/_store/documentStore';
 import { openTabMessages } from '@/app/_tab/tabMessages';

@@ -7,7 +7,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { StudyRequest } from '@/app/_studies/studies';
 import { BuyingListScreen } from '@/app/_supply/buying/BuyingListScreen';
 import { BuyingListsScreen } from '@/app/_supply/buying/BuyingListsScreen';
-import { buyingListSchema, supplierSchema } from '@/shared/schemas/supply';
+import { buyingListSchema, supplierSchema } from '@/shared/schemas/making/supply';
 import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
 
 vi.mock('@/app/_studies/shareStudyWorker', async () => {

@@ -6,7 +6,7 @@ import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { SuppliersScreen } from '@/app/_supply/SuppliersScreen';
 import { foldStock } from '@/lib/stock/foldStock';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { enter, screenStore, undo } from '@/tests/app/_screens/screens';
 
 const state = () => screenStore().getState();

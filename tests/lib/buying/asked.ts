@@ -1,7 +1,6 @@
 import type { z } from 'zod';
 import type { BuyingAsked, BuyingWork } from '@/lib/buying/buyingAsked';
 import type { Pile } from '@/lib/stock/foldStock';
-import type { JobInput } from '@/shared/schemas/request';
 import {
   buyingListSchema,
   type Consumable,
@@ -9,7 +8,8 @@ import {
   type Supplier,
   type SupplyItem,
   supplierSchema,
-} from '@/shared/schemas/supply';
+} from '@/shared/schemas/making/supply';
+import type { JobInput } from '@/shared/schemas/request';
 import { club, TODAY } from '@/tests/fixtures/clubJob';
 
 export const work = (input: JobInput = club(), more: Partial<BuyingWork> = {}): BuyingWork => ({

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BuyingAsked } from '@/lib/buying/buyingAsked';
 import { planBuying } from '@/lib/buying/planBuying';
 import { stockKey } from '@/lib/stock/stockKey';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import { grid } from '@/tests/fixtures/costed';
 import { asked, shirt, supplier, work } from './asked';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BuyingAsked } from '@/lib/buying/buyingAsked';
 import { planBuying } from '@/lib/buying/planBuying';
-import type { SupplyItem } from '@/shared/schemas/supply';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import { club, mugs } from '@/tests/fixtures/clubJob';
 import { grid } from '@/tests/fixtures/costed';
 import { asked, lying, work } from './asked';

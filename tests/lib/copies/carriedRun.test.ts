@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { carriedWith } from '@/lib/copies/carriedWith';
 import { kinds } from '@/lib/kinds/kinds';
 import type { Entry, Paper } from '@/shared/schemas/happened';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import type { Stored } from '@/shared/schemas/stored';
 import { appKinds } from './copyTools';
 import { emptyDevice, holding, leave, look, type ModelDevice, seenOn, take } from './modelDevice';

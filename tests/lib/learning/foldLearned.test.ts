@@ -4,7 +4,7 @@ import { learnedShare } from '@/lib/learning/learnedShare';
 import { shrunk } from '@/lib/learning/shrunk';
 import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { topmostTaken } from '@/lib/learning/topmostTaken';
-import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
+import { rateTakenSchema } from '@/shared/schemas/making/learnedEvents';
 import { club } from '@/tests/fixtures/clubJob';
 import { clubFacts, hour, noteOf } from '@/tests/fixtures/clubStandard';
 import { learnedFrom, learnedRun } from '@/tests/fixtures/learnedRun';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { startingPlacement } from '@/lib/drafts/startingPlacement';
 import { measuredScrap } from '@/lib/learning/measuredScrap';
-import type { RateTaken } from '@/shared/schemas/learnedEvents';
+import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import { club, TODAY } from '@/tests/fixtures/clubJob';
 
 const { workshop, blanks } = club();

@@ -3,7 +3,7 @@ import { stepToNote } from '@/lib/making/list/stepToNote';
 import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import { standardOf } from '@/lib/making/standard/standardOf';
 import { foldPressings } from '@/lib/pressing/foldPressings';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import { clubStandard, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 import { jobsOf, ownBlock, planned, runAsked } from '@/tests/fixtures/clubRun';
 

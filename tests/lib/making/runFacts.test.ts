@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type AnyRunNote, factsOfRuns, runFacts, type StandardPaper } from '@/lib/making/runFacts';
 import { standardOf } from '@/lib/making/standard/standardOf';
 import { entriesInForce } from '@/lib/stored/entriesInForce';
-import type { RunStep } from '@/shared/schemas/runEvents';
+import type { RunStep } from '@/shared/schemas/making/runEvents';
 import { jobsOf, planned, runAsked } from '@/tests/fixtures/clubRun';
 import { cases } from '@/tests/tools/cases';
 

@@ -3,8 +3,8 @@ import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
 import { jobChangedSince } from '@/lib/making/standard/jobDigest';
 import { type GoodOutput, standardFor } from '@/lib/making/standard/standardFor';
 import { standardOf } from '@/lib/making/standard/standardOf';
+import { type RunStandard, runStandardSchema, type StandardWork } from '@/shared/schemas/making/runPapers';
 import type { JobInput } from '@/shared/schemas/request';
-import { type RunStandard, runStandardSchema, type StandardWork } from '@/shared/schemas/runPapers';
 import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
 import { jobsOf, ownBlock, planned, runAsked } from '@/tests/fixtures/clubRun';
 

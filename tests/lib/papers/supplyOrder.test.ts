@@ -4,8 +4,8 @@ import {
   supplyOrderBody,
   supplyOrderSeries,
 } from '@/lib/buying/ordering/supplyOrderBody';
-import { supplyOrderSchema } from '@/shared/schemas/runPapers';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplyOrderSchema } from '@/shared/schemas/making/runPapers';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { club } from '@/tests/fixtures/clubJob';
 import { writtenPaper } from '@/tests/fixtures/orderPapers';
 import { readPages } from '@/tests/fixtures/readPages';

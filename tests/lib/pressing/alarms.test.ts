@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { alarmRules, falseAlarmChance, scrapAlarms } from '@/lib/pressing/scrapAlarms';
 import { faultTwiceRunning } from '@/lib/pressing/stopRule';
-import type { Pressing } from '@/shared/schemas/runEvents';
+import type { Pressing } from '@/shared/schemas/making/runEvents';
 import { pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 
 /** A row of presses: a dot came good, an x was lost. */

@@ -3,7 +3,7 @@ import { foldPressings } from '@/lib/pressing/foldPressings';
 import { pressedSummary } from '@/lib/pressing/pressedSummary';
 import { pressTurns } from '@/lib/pressing/pressTurns';
 import { twiceRunningChance } from '@/lib/pressing/stopRule';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import { clubStandard, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 
 const badge = { placementId: 'badge' } as const;

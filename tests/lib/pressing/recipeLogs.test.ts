@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { recipeLogs } from '@/lib/pressing/recipeLogs';
 import { nextMove, testTrail } from '@/lib/pressing/testTrail';
 import type { Recipe } from '@/shared/schemas/job';
-import { type PressTest, pressTestSchema } from '@/shared/schemas/pressLog';
-import { goodsInSchema } from '@/shared/schemas/supplyEvents';
+import { type PressTest, pressTestSchema } from '@/shared/schemas/making/pressLog';
+import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { clubRecipe, clubStandard, pieceOf, pressedOn, RUN, STANDARD } from '@/tests/fixtures/clubPressing';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 

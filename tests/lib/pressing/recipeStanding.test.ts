@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recipeKey } from '@/lib/pressing/recipeKey';
 import { passChance, type RecipeEvent, recipeStanding } from '@/lib/pressing/recipeStanding';
-import { type PressTest, pressTestSchema, washCheckSchema } from '@/shared/schemas/pressLog';
+import { type PressTest, pressTestSchema, washCheckSchema } from '@/shared/schemas/making/pressLog';
 import { clubRecipe, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 

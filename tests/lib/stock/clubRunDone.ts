@@ -1,5 +1,5 @@
 import type { RunPieces } from '@/lib/stock/runMoves';
-import type { RunStandard, StandardWork } from '@/shared/schemas/runPapers';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 /* The worked order of 37 shirts as it was pressed, typed by hand: 41 backs of which 2 ghosted, 39 badges of which 1 had

@@ -3,7 +3,7 @@ import { bottleOf } from '@/lib/stock/bottleOf';
 import { foldStock } from '@/lib/stock/foldStock';
 import { inkChannels } from '@/lib/stock/inkChannels';
 import { stockroom } from '@/lib/stock/stockroom';
-import { supplierSchema } from '@/shared/schemas/supply';
+import { supplierSchema } from '@/shared/schemas/making/supply';
 import { club } from '@/tests/fixtures/clubJob';
 import { home, shirts, van, writer } from './stockEntries';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { actualTroubles } from '@/lib/variances/actualTroubles';
 import { type RunResult, runResult } from '@/lib/variances/runResult';
-import type { GapLine } from '@/shared/schemas/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import {
   actual,
   clubFacts,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { paidForRun } from '@/lib/variances/pricesPaid';
-import type { RunStep } from '@/shared/schemas/runEvents';
-import { goodsInSchema } from '@/shared/schemas/supplyEvents';
+import type { RunStep } from '@/shared/schemas/making/runEvents';
+import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { noteOf } from '@/tests/fixtures/clubStandard';
 
 const delivery = (day: string, amountMinor: number, currency = 'USD') =>

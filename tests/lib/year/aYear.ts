@@ -2,11 +2,11 @@ import type { EntryBodies } from '@/lib/kinds/entryKinds';
 import type { DayPaper } from '@/lib/stall/closeInForce';
 import type { YearNoted } from '@/lib/year/yearStanding';
 import type { Entry } from '@/shared/schemas/happened';
+import type { Hours } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Expense } from '@/shared/schemas/orderEvents';
-import type { Hours } from '@/shared/schemas/runEvents';
-import type { RunStandard } from '@/shared/schemas/runPapers';
 import type { DayClose } from '@/shared/schemas/stallPapers';
-import type { GoodsIn } from '@/shared/schemas/supplyEvents';
 import { fairPlan } from '@/tests/fixtures/stallPlan';
 
 /* A year that a test writes down entry by entry. Money in cents. */

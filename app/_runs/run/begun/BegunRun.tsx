@@ -9,7 +9,7 @@ import { IndexedSections } from '@/app/_sections/IndexedSections';
 import { begunStates } from '@/app/_words/making/runs/runStates';
 import { begunSections } from '@/app/_words/making/runs/runTable';
 import { foldPressings } from '@/lib/pressing/foldPressings';
-import type { RunStandard } from '@/shared/schemas/runPapers';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { BegunPlate } from './BegunPlate';
 import type { BegunOnScreen } from './begunOnScreen';
 import { FrozenClock } from './FrozenClock';

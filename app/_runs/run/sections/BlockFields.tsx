@@ -9,7 +9,7 @@ import styles from '@/app/_runs/run/Run.module.css';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 
 const DAY_MINUTES = 1440;
 const MOST = 60;

@@ -5,7 +5,7 @@ import { clockPartWords } from '@/app/_words/making/runs/clockPartWords';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 
 type ClockTableProps = Readonly<{ clock: readonly ClockPart[]; locale: string }>;
 

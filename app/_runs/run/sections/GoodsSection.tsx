@@ -10,7 +10,7 @@ import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { blanksAtHome } from '@/lib/making/list/blanksAtHome';
-import { buyingListSchema } from '@/shared/schemas/supply';
+import { buyingListSchema } from '@/shared/schemas/making/supply';
 
 /** Blanks the run takes beside what lies at home; what is short leads to a buying list made for it. */
 export function GoodsSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {

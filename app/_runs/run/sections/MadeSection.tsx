@@ -8,7 +8,7 @@ import styles from '@/app/_runs/run/Run.module.css';
 import { coverNames, runTable } from '@/app/_words/making/runs/runTable';
 import { takenWords } from '@/app/_words/making/runs/takenWords';
 import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
-import { covers } from '@/shared/schemas/supply';
+import { covers } from '@/shared/schemas/making/supply';
 
 /** What is made: jobs, how sure every size is to come out whole, and in which order sizes are pressed. */
 export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {

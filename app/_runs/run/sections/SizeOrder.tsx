@@ -4,7 +4,7 @@ import { Button } from '@/app/_controls/Button';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
-import type { Run } from '@/shared/schemas/run';
+import type { Run } from '@/shared/schemas/making/run';
 
 /** Sizes as they are pressed one after the other, each to be moved. */
 export function SizeOrder({ on }: Readonly<{ on: RunOnScreen }>) {

@@ -6,7 +6,7 @@ import { YesNoField } from '@/app/_fields/YesNoField';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { numberLimits } from '@/shared/limits';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 
 /** How long sheets dry and pieces cool, and whether printed sheets lie sealed. */
 export function WaitFields({ on: { run, set } }: Readonly<{ on: RunOnScreen }>) {

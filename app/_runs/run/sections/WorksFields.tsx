@@ -6,7 +6,7 @@ import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
-import type { RunWork } from '@/shared/schemas/run';
+import type { RunWork } from '@/shared/schemas/making/run';
 
 /** A run holds no more. */
 const MOST = 24;

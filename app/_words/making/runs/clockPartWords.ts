@@ -1,4 +1,4 @@
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 
 const names: Readonly<Record<ClockPart['what'], string>> = {
   print: 'Print the sheets',

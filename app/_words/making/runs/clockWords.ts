@@ -1,7 +1,7 @@
 import { clockWords } from '@/app/_words/clockWords';
 import { elementNames } from '@/app/_words/elementNames';
 import { minutesWords } from '@/app/_words/minutesWords';
-import type { WorkElement } from '@/shared/schemas/runEvents';
+import type { WorkElement } from '@/shared/schemas/making/runEvents';
 
 /** The clock of a run. */
 export const clockTable = {

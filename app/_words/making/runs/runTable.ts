@@ -1,4 +1,4 @@
-import type { Cover } from '@/shared/schemas/supply';
+import type { Cover } from '@/shared/schemas/making/supply';
 
 /** The sections of a run, each by the id of its element. */
 export const runSections = [

@@ -1,7 +1,7 @@
 import { clockWords } from '@/app/_words/clockWords';
 import { dayFormat } from '@/app/_words/dayFormat';
 import { minutesWords } from '@/app/_words/minutesWords';
-import type { ClockPart } from '@/shared/schemas/runPapers';
+import type { ClockPart } from '@/shared/schemas/making/runPapers';
 
 /**
  * When parts of the work are done, those of one day told together.

@@ -8,7 +8,7 @@ import { entryKinds } from '@/lib/kinds/entryKinds';
 import { type DocumentBodies, kinds } from '@/lib/kinds/kinds';
 import { paperKinds } from '@/lib/kinds/paperKinds';
 import { rareSchemas } from '@/lib/kinds/rareSchemas';
-import { runSchema } from '@/shared/schemas/run';
+import { runSchema } from '@/shared/schemas/making/run';
 import { bringBack, copyOf, rowsOf, STORE } from '@/tests/app/_store/tabs';
 import { clubStandard, pieceOf, RUN } from '@/tests/fixtures/clubPressing';
 

@@ -7,9 +7,9 @@ import { stillToCome } from '@/lib/buying/received/stillToCome';
 import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { stockValue } from '@/lib/stock/stockValue';
 import { blankSchema } from '@/shared/schemas/blank';
-import { rateTakenSchema } from '@/shared/schemas/learnedEvents';
-import { supplierSchema } from '@/shared/schemas/supply';
-import { type FaultClaim, type GoodsIn, goodsInSchema } from '@/shared/schemas/supplyEvents';
+import { rateTakenSchema } from '@/shared/schemas/making/learnedEvents';
+import { supplierSchema } from '@/shared/schemas/making/supply';
+import { type FaultClaim, type GoodsIn, goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { club } from '@/tests/fixtures/clubJob';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 

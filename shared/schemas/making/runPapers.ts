@@ -1,11 +1,11 @@
+import { idSchema, nameSchema } from '@/shared/schemas/basics';
+import { positions, sizeNameSchema } from '@/shared/schemas/blank';
+import { deviceLetterSchema, paperNumberSchema, sha256Schema } from '@/shared/schemas/happened';
+import { recipeSchema } from '@/shared/schemas/job';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 import { findingIds } from '@/shared/tables/findingIds';
-import { idSchema, nameSchema } from './basics';
-import { positions, sizeNameSchema } from './blank';
-import { deviceLetterSchema, paperNumberSchema, sha256Schema } from './happened';
-import { recipeSchema } from './job';
-import { daySchema } from './rate';
 import { covers, supplyItemSchema } from './supply';
-import { z } from './z';
 
 const currencySchema = z.string().regex(/^[A-Z]{3}$/);
 /** Currency units, unrounded as the sums make them. */

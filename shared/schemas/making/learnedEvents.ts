@@ -1,8 +1,8 @@
-import { idSchema } from './basics';
-import { positions, sizeNameSchema } from './blank';
-import { daySchema } from './rate';
+import { idSchema } from '@/shared/schemas/basics';
+import { positions, sizeNameSchema } from '@/shared/schemas/blank';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 import { workElements } from './runEvents';
-import { z } from './z';
 
 /** What a measured figure is of. */
 const learnedSubjectSchema = z.discriminatedUnion('of', [

@@ -1,8 +1,8 @@
 import type { SaveFailure } from '@/app/_backend/saveFailure';
+import type { ReplaceOutcome } from '@/app/_store/documentsState';
 import type { ArrivalChoice, ArrivalPlan } from '@/lib/copies/arrival';
 import type { LackingFile, NotACopy } from '@/lib/copies/copy';
 import type { Holdings } from '@/lib/copies/holdings';
-import type { ReplaceOutcome } from './documentsState';
 
 /** A copy as it is handed to the maker. */
 export interface CopyMade {

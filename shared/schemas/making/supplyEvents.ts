@@ -1,10 +1,10 @@
+import { idSchema } from '@/shared/schemas/basics';
+import { attachmentSchema } from '@/shared/schemas/keptFile';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 import { currencyCodes } from '@/shared/tables/currencies';
 import { goodsFaults } from '@/shared/tables/faults';
-import { idSchema } from './basics';
-import { attachmentSchema } from './keptFile';
-import { daySchema } from './rate';
 import { supplyItemSchema } from './supply';
-import { z } from './z';
 
 const currencySchema = z.string().refine((code) => currencyCodes.includes(code));
 const minorSchema = z.int().min(0).max(1e12);

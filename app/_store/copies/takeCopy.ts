@@ -1,4 +1,10 @@
 import type { SaveFailure } from '@/app/_backend/saveFailure';
+import { blobSource } from '@/app/_store/blobSource';
+import { breathing } from '@/app/_store/breathing';
+import type { DocumentActions } from '@/app/_store/documentStore';
+import type { ReplaceOutcome } from '@/app/_store/documentsState';
+import { hereOf } from '@/app/_store/hereOf';
+import type { StoreCore } from '@/app/_store/storeCore';
 import { arrangeArrival } from '@/lib/copies/arrangeArrival';
 import type { Arrival, ArrivalChoice, ArrivalPlan } from '@/lib/copies/arrival';
 import type { Copy } from '@/lib/copies/copy';
@@ -6,13 +12,7 @@ import type { ReadCopy } from '@/lib/copies/copyReading';
 import { planArrival } from '@/lib/copies/planArrival';
 import { readCopy } from '@/lib/copies/readCopy';
 import { failed, ok, type Result } from '@/shared/result';
-import { blobSource } from './blobSource';
-import { breathing } from './breathing';
 import type { CopyLook } from './copyActions';
-import type { DocumentActions } from './documentStore';
-import type { ReplaceOutcome } from './documentsState';
-import { hereOf } from './hereOf';
-import type { StoreCore } from './storeCore';
 
 /** How the files of copies that were looked at come out of them. */
 const filesOf = new WeakMap<Copy, ReadCopy['fileOf']>();

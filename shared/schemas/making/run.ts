@@ -1,8 +1,8 @@
-import { idSchema, nameSchema } from './basics';
-import { sizeNameSchema } from './blank';
-import { daySchema } from './rate';
+import { idSchema, nameSchema } from '@/shared/schemas/basics';
+import { sizeNameSchema } from '@/shared/schemas/blank';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 import { covers } from './supply';
-import { z } from './z';
 
 /** Goods of a run in one size. */
 const runGoods = { jobId: idSchema, lineId: idSchema, size: sizeNameSchema } as const;

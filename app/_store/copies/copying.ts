@@ -1,6 +1,6 @@
+import type { StoreCore } from '@/app/_store/storeCore';
 import type { CopyActions } from './copyActions';
 import type { makeCopy } from './makeCopy';
-import type { StoreCore } from './storeCore';
 import type { takeCopy } from './takeCopy';
 
 type Copying = Pick<Parameters<typeof makeCopy>[1], 'readFile'> &

@@ -1,3 +1,8 @@
+import { blobOf } from '@/app/_store/blobOf';
+import { breathing } from '@/app/_store/breathing';
+import { hereOf } from '@/app/_store/hereOf';
+import type { StoreCore } from '@/app/_store/storeCore';
+import { withFileHashes } from '@/app/_store/withFileHashes';
 import { noteLastCopy } from '@/app/_transactions/lastCopy';
 import { type CopyAsked, contentOf } from '@/lib/copies/contentOf';
 import type { LackingFile } from '@/lib/copies/copy';
@@ -6,12 +11,7 @@ import { lastingEntries } from '@/lib/copies/lastingEntries';
 import { writeCopy } from '@/lib/copies/writeCopy';
 import { fileIdsIn } from '@/lib/stored/fileIds';
 import { bytesOfFile, type StoredFile } from '@/lib/stored/storedFile';
-import { blobOf } from './blobOf';
-import { breathing } from './breathing';
 import type { CopyMade } from './copyActions';
-import { hereOf } from './hereOf';
-import type { StoreCore } from './storeCore';
-import { withFileHashes } from './withFileHashes';
 
 interface MakingCopy {
   readonly core: StoreCore;

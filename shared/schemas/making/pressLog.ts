@@ -1,10 +1,10 @@
+import { idSchema } from '@/shared/schemas/basics';
+import { positions } from '@/shared/schemas/blank';
+import { recipeSchema } from '@/shared/schemas/job';
+import { attachmentSchema } from '@/shared/schemas/keptFile';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 import { pressFaults } from '@/shared/tables/faults';
-import { idSchema } from './basics';
-import { positions } from './blank';
-import { recipeSchema } from './job';
-import { attachmentSchema } from './keptFile';
-import { daySchema } from './rate';
-import { z } from './z';
 
 const noteSchema = z.string().max(500).default('');
 const lotSchema = z.string().trim().min(1).max(80).nullable().default(null);

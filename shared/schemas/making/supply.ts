@@ -1,7 +1,7 @@
-import { idSchema, nameSchema } from './basics';
-import { sizeNameSchema } from './blank';
-import { daySchema } from './rate';
-import { z } from './z';
+import { idSchema, nameSchema } from '@/shared/schemas/basics';
+import { sizeNameSchema } from '@/shared/schemas/blank';
+import { daySchema } from '@/shared/schemas/rate';
+import { z } from '@/shared/schemas/z';
 
 /** What is bought: a size of a blank, paper, ink of a channel, a consumable. It lies in stock under the same names. */
 export const supplyItemSchema = z.discriminatedUnion('kind', [

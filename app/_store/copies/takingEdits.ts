@@ -1,3 +1,8 @@
+import type { DocumentActions } from '@/app/_store/documentStore';
+import type { EditOutcome } from '@/app/_store/documentsState';
+import { WAITING_DEVICE, WAITING_ID } from '@/app/_store/happenedState';
+import type { StoreCore } from '@/app/_store/storeCore';
+import { withRealIds } from '@/app/_store/withGivenIds';
 import { isPlainObject } from '@/lib/merging/sameValue';
 import { type NewEntry, prepareEntries, type UncountedEntry } from '@/lib/stored/newEntries';
 import { addPending, type PendingEdit } from '@/lib/stored/pendingEdits';
@@ -5,11 +10,6 @@ import { type Edit, type EditFinding, prepareEdit } from '@/lib/stored/prepareEd
 import type { Bodies } from '@/lib/stored/registry';
 import { TAKE_BACK } from '@/lib/stored/takeBack';
 import type { Entry } from '@/shared/schemas/happened';
-import type { DocumentActions } from './documentStore';
-import type { EditOutcome } from './documentsState';
-import { WAITING_DEVICE, WAITING_ID } from './happenedState';
-import type { StoreCore } from './storeCore';
-import { withRealIds } from './withGivenIds';
 
 type TakingEdits<Kinds extends Bodies, Papers extends Bodies, Entries extends Bodies> = Pick<
   DocumentActions<Kinds, Papers, Entries>,

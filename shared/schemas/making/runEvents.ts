@@ -1,10 +1,10 @@
+import { idSchema } from '@/shared/schemas/basics';
+import { sizeNameSchema } from '@/shared/schemas/blank';
+import { daySchema } from '@/shared/schemas/rate';
+import { instantSchema } from '@/shared/schemas/stored';
+import { z } from '@/shared/schemas/z';
 import { currencyCodes } from '@/shared/tables/currencies';
 import { gapCauses, goodsFaults, pressFaults, sheetFaults } from '@/shared/tables/faults';
-import { idSchema } from './basics';
-import { sizeNameSchema } from './blank';
-import { daySchema } from './rate';
-import { instantSchema } from './stored';
-import { z } from './z';
 
 const currencySchema = z.string().refine((code) => currencyCodes.includes(code));
 const minorSchema = z.int().min(0).max(1e12);
