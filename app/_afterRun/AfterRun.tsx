@@ -20,7 +20,7 @@ import { laterParts } from './laterParts';
 
 /** What a run took, held against what it was to take: the way between both profits, and what it teaches. */
 export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
-  const { workspace, figures, result, formatter, locale } = on;
+  const { workspace, figures, result, standard, formatter, locale } = on;
   const { facts, troubles, closed } = figures;
   const { runId, run } = facts;
   const { currency, sum } = result;
@@ -46,6 +46,11 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
           {troubleWords(trouble, formatter, locale)}
         </p>
       ))}
+      <LaterPart
+        part={laterParts.changed}
+        what="What changed since it began"
+        props={{ workspace, frozen: standard.body }}
+      />
       {facts.otherStandards.length > 0 && (
         <p className={styles.trouble}>
           Two devices began this run, each with figures of its own. The newest count; what both noted counts.

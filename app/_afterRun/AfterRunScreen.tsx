@@ -3,8 +3,10 @@
 import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { runKinds } from '@/app/_runBook/runKinds';
 import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AfterRun } from './AfterRun';
@@ -21,6 +23,7 @@ export function AfterRunScreen({ runId }: Readonly<{ runId: string }>) {
       {(workspace) => (
         <>
           <MakingLinks here="/making" isInside />
+          <UnreadableRecords workspace={workspace} level={2} of={runKinds} />
           <AfterOfRun key={runId} {...{ workspace, runId }} />
         </>
       )}

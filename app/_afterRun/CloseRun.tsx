@@ -5,7 +5,10 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { CheckField } from '@/app/_fields/CheckField';
 import { closeTable } from '@/app/_words/afterRun/actualWords';
 import { stockMoveWords, unsaidWords } from '@/app/_words/afterRun/tookWords';
+import { blankName } from '@/app/_words/making/blankName';
+import { goneNames } from '@/app/_words/making/goneNames';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { RunFacts } from '@/lib/making/runFacts';
 import { type RunMoves, runMoves } from '@/lib/stock/runMoves';
 import { runDone } from '@/lib/variances/runDone';
@@ -100,9 +103,9 @@ function Moves({ on, found }: Readonly<{ on: AfterRunOnScreen; found: RunMoves }
   const { workspace, standard, formatter } = on;
   const { moves, unsaid } = found;
   const names = {
-    blank: (id: string) => workspace.blanks[id]?.name ?? closeTable.gone.blank,
+    blank: (id: string) => withCapital(blankName(workspace.blanks, workspace.papers.runStandard, id)),
     sheet: (id: string) =>
-      workspace.workshop.sheets.find((one) => one.id === id)?.name ?? closeTable.gone.sheet,
+      withCapital(workspace.workshop.sheets.find((one) => one.id === id)?.name ?? goneNames.sheet),
   };
   return (
     <>

@@ -14,6 +14,8 @@ import {
   paidWords,
 } from '@/app/_words/afterRun/lessonWords';
 import { positionWords } from '@/app/_words/workshop/blankWords';
+import { blankName } from '@/app/_words/making/blankName';
+import { goneNames } from '@/app/_words/making/goneNames';
 import type { Lesson } from '@/lib/learning/lesson';
 import { mirrorDoubts } from '@/lib/pressing/mirrorDoubts';
 import styles from './AfterRun.module.css';
@@ -121,12 +123,11 @@ export function LessonsSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
 
 // Helpers
 
-function namesIn({ workshop, blanks }: ReadyWorkspace): LessonNames {
-  const { gone } = lessonTable;
+function namesIn({ workshop, blanks, papers }: ReadyWorkspace): LessonNames {
   return {
-    blank: (id) => blanks[id]?.name ?? gone.blank,
-    press: (id) => workshop.presses.find((press) => press.id === id)?.name ?? gone.press,
-    sheet: (id) => workshop.sheets.find((sheet) => sheet.id === id)?.name ?? gone.sheet,
+    blank: (id) => blankName(blanks, papers.runStandard, id),
+    press: (id) => workshop.presses.find((press) => press.id === id)?.name ?? goneNames.press,
+    sheet: (id) => workshop.sheets.find((sheet) => sheet.id === id)?.name ?? goneNames.sheet,
     place: (position) =>
       Object.entries(positionWords)
         .find(([name]) => name === position)?.[1]

@@ -48,6 +48,11 @@ export function PressRoom({ workspace, runId, standard, locale }: PressRoomProps
       {!isDone && <DwellPart {...{ pressing, now }} isSmall={asked !== null} />}
       {asked !== null && <CausePart {...{ pressing, asked }} />}
       <PressTold pressing={pressing} onOpen={setPanel} />
+      <LaterPart
+        part={laterParts.changed}
+        what="What changed since it began"
+        props={{ workspace, frozen: standard.body }}
+      />
       {isDone && <DonePart pressing={pressing} />}
       {asked === null && !isDone && <VerdictPart pressing={pressing} />}
       {!isDone && <SparesPart pressing={pressing} />}

@@ -4,7 +4,9 @@ import Link from 'next/link';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { runKinds } from '@/app/_runBook/runKinds';
 import { notBegunWords } from '@/app/_words/press/pressWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { PressRoom } from './PressRoom';
@@ -14,7 +16,16 @@ export const PressOfAddress = () => <PressScreen runId={useIdInAddress('/making/
 
 /** At the press: by the standard that the run was begun with last. */
 export function PressScreen({ runId }: Readonly<{ runId: string }>) {
-  return <WithWorkspace>{(workspace) => <PressOfRun key={runId} {...{ workspace, runId }} />}</WithWorkspace>;
+  return (
+    <WithWorkspace>
+      {(workspace) => (
+        <>
+          <PressOfRun key={runId} {...{ workspace, runId }} />
+          <UnreadableRecords workspace={workspace} level={2} of={runKinds} />
+        </>
+      )}
+    </WithWorkspace>
+  );
 }
 
 // Helpers

@@ -3,6 +3,7 @@
 import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { PageHead } from '@/app/_controls/PageHead';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { pressLogWords, withoutRecipeWords } from '@/app/_words/press/logWords';
@@ -17,6 +18,11 @@ export const PressLogScreen = () => (
 );
 
 // Helpers
+
+/** Whatever the log is folded from: one of them that cannot be read is missing in it. */
+const LOG_KINDS: ReadonlySet<string> = new Set([
+  ...['pressing', 'pressTest', 'washCheck', 'goodsIn', 'runStandard', 'takeBack'],
+]);
 
 function PressLogRoom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const { entries, papers } = workspace;
@@ -39,6 +45,7 @@ function PressLogRoom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         line={recipes.length === 0 ? pressLogWords.nothing : pressLogWords.line}
         aside={!isNew && <Button onPress={() => setNew(true)}>Note a test press</Button>}
       />
+      <UnreadableRecords workspace={workspace} level={2} of={LOG_KINDS} />
       {isNew && <NewTest workspace={workspace} onDone={() => setNew(false)} />}
       {recipes.map((log) => (
         <RecipeCard key={log.key} {...{ workspace, log }} />

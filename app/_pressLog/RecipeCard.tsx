@@ -6,9 +6,12 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { useTextContext } from '@/app/_fields/useTextContext';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { blankName } from '@/app/_words/making/blankName';
+import { goneNames } from '@/app/_words/making/goneNames';
 import { faultNames, nextMoveWords, ONE_AT_A_TIME } from '@/app/_words/press/faultWords';
 import { missingWords, provesWords, stateWords } from '@/app/_words/press/logWords';
 import { recipeAtPress } from '@/app/_words/press/recipeAtPress';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { RecipeLog } from '@/lib/pressing/recipeLogs';
 import { testTrail } from '@/lib/pressing/testTrail';
 import styles from './Log.module.css';
@@ -24,9 +27,8 @@ export function RecipeCard({ workspace, log }: RecipeCardProps) {
   const formatter = formatterFor(useTextContext());
   const { standing, recipe, pressed } = log;
   const id = `recipe-${log.tests.at(-1)?.id ?? log.pressed[0]?.id ?? log.washes.at(-1)?.id ?? 'none'}`;
-  const blank = workspace.blanks[log.blankId]?.name ?? 'a blank that is not here';
-  const press =
-    workspace.workshop.presses.find((one) => one.id === log.pressId)?.name ?? 'a press that is not here';
+  const blank = withCapital(blankName(workspace.blanks, workspace.papers.runStandard, log.blankId));
+  const press = workspace.workshop.presses.find((one) => one.id === log.pressId)?.name ?? goneNames.press;
   const trail = testTrail(workspace.entries.pressTest, log);
   const newest = trail.at(-1);
   const next = newest !== undefined && newest.entry.id === log.tests[0]?.id ? newest.next : [];

@@ -1,9 +1,11 @@
 import { Button } from '@/app/_controls/Button';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { mirrorTable, mirrorWords } from '@/app/_words/making/runs/mirrorWords';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
 import styles from './MirrorNote.module.css';
+import { workName } from './workName';
 
 type MirrorNoteProps = Readonly<{
   workspace: Pick<ReadyWorkspace, 'note' | 'jobs'>;
@@ -18,7 +20,7 @@ export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps)
   const { runId, run, standard } = facts;
   const own = doubts.filter(({ jobId }) => run.works.some((work) => work.jobId === jobId));
   return own.map(({ jobId, pieces, reversed }) => {
-    const name = workspace.jobs.find(({ id }) => id === jobId)?.job.name ?? mirrorTable.gone;
+    const name = withCapital(workName(workspace.jobs, facts, jobId));
     return (
       <div key={jobId} className={styles.note}>
         <p>{mirrorWords(name, pieces)}</p>

@@ -2,6 +2,7 @@ import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Run } from '@/shared/schemas/making/run';
+import type { JobInput } from '@/shared/schemas/request';
 
 /** Which run is asked for. */
 interface AskedRun {
@@ -11,6 +12,11 @@ interface AskedRun {
   /** What of the stock is kept for other work; nothing while nobody knows. */
   readonly kept?: RunQuestion['kept'];
 }
+
+type WorkDocuments = Pick<
+  ReadyWorkspace,
+  'workshop' | 'blanks' | 'artworks' | 'jobs' | 'onHand' | 'approvedVersions'
+>;
 
 /**
  * Everything a run is planned from.
@@ -22,16 +28,24 @@ export function runAsked(
   { runId, run, isBegun, kept = [] }: AskedRun,
   today: string,
 ): RunQuestion {
-  const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
-  const byId = new Map(jobs.map(({ id, job }) => [id, job]));
+  const { workshop } = workspace;
   return {
     ...{ runId, run, isBegun, kept },
     today,
     bench: { blocks: workshop.blocks, daysOff: workshop.daysOff },
-    works: run.works.map((work) => {
-      const job = byId.get(work.jobId);
-      const asked = { asOf: today, workshop, blanks, artworks, onHand, approvedVersions };
-      return { work, input: job === undefined ? null : namedInput({ ...asked, job }) };
-    }),
+    works: run.works.map((work) => ({ work, input: workInput(workspace, work.jobId, today) })),
   };
+}
+
+/**
+ * Everything a job of a run is reckoned from.
+ *
+ * @param today YYYY-MM-DD
+ * @returns null where the job is not on this device
+ */
+export function workInput(workspace: WorkDocuments, jobId: string, today: string): JobInput | null {
+  const { workshop, blanks, artworks, jobs, onHand, approvedVersions } = workspace;
+  const job = jobs.find(({ id }) => id === jobId)?.job;
+  if (job === undefined) return null;
+  return namedInput({ asOf: today, workshop, blanks, artworks, onHand, approvedVersions, job });
 }

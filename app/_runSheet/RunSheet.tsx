@@ -5,9 +5,9 @@ import { SheetPaper } from '@/app/_docket/jobSheet/SheetPaper';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { paperOfLocale } from '@/app/_priceLists/paperOfLocale';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { useJobsSince } from '@/app/_runBook/useJobsSince';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { runSheetTable } from '@/app/_words/making/sheet/runSheetTable';
-import { changedSince } from '@/lib/making/list/changedSince';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobSheetBody } from '@/lib/papers/bodies/jobSheetPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
@@ -18,6 +18,7 @@ import { runBody } from './runBody';
 export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
   const { run, jobs, planned, answer, workspace, today, context } = on;
   const frozen = on.facts.standard?.body ?? null;
+  const since = useJobsSince(workspace, frozen);
   const plan = planned?.plan ?? null;
   const { workshop, readFile, kinds, stallDays } = workspace;
   const [page, setPage] = useState<JobSheetBody['page']>(
@@ -40,15 +41,19 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
     const body = runBody({
       name: frozen?.title ?? run.name,
       facts,
-      changed: changedSince(frozen, answer?.standard ?? null),
+      changed: since.flatMap(({ name, isGone }) => (isGone ? [] : [name])),
+      missing:
+        frozen?.works.flatMap(({ jobId, name }) =>
+          jobs.some(({ work }) => work.jobId === jobId) ? [] : [name],
+        ) ?? [],
       findings: answer?.found.flatMap((one) => (one.kind === 'costed' ? one.findings : [])) ?? [],
       madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
       wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
       ...{ workshop, today, page, context },
     });
     return { kind: 'jobSheet', body };
-  }, [frozen, plan, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
-  if (source === null) return <p>{runTable.noPaper}</p>;
+  }, [frozen, since, plan, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
+  if (source === null) return <p>{frozen === null ? runTable.noPaper : runTable.noPaperNow}</p>;
   return (
     <>
       <ChoiceField

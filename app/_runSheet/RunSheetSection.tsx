@@ -11,13 +11,15 @@ type RunSheetSectionProps = Readonly<{ on: RunOnScreen; numeral: number }>;
 
 /** The sheet that lies beside the press, looked at before it is printed. */
 export function RunSheetSection({ on, numeral }: RunSheetSectionProps) {
-  const isReady = on.planned !== null || (on.facts.standard !== null && on.jobs.length > 0);
+  const isReady = on.facts.standard === null ? on.planned !== null : on.jobs.length > 0;
   return (
     <CardSection
       {...{ numeral }}
       id="paper"
       heading={runTable.paper}
-      answer={isReady ? runTable.paperAnswer : runTable.noPaper}
+      answer={
+        isReady ? runTable.paperAnswer : on.facts.standard === null ? runTable.noPaper : runTable.noPaperNow
+      }
     >
       {isReady && (
         <FoldRow

@@ -23,6 +23,8 @@ interface RunSheetTold {
   readonly findings: readonly Finding[];
   /** Names of jobs that changed since the run began; the sheet goes by what was frozen. */
   readonly changed: readonly string[];
+  /** Names of jobs it was begun with that cannot be drawn: not here any more, or without sums. */
+  readonly missing: readonly string[];
   /** Orders and stall days it is made for. */
   readonly madeFor: readonly string[];
   /** YYYY-MM-DD; null where nobody waits. */
@@ -70,6 +72,7 @@ export function runBody(told: RunSheetTold): JobSheetBody {
     watch: [
       runSheetTable.stops,
       ...(told.changed.length === 0 ? [] : [runSheetTable.changed(listed(told.changed))]),
+      ...(told.missing.length === 0 ? [] : [runSheetTable.missing(listed(told.missing))]),
       ...watchNotes(findings, context),
     ],
   };

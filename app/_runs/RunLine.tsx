@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { workName } from '@/app/_runBook/workName';
 import { listed } from '@/app/_words/listed';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import type { RunFacts } from '@/lib/making/runFacts';
@@ -13,11 +14,14 @@ type RunLineProps = Readonly<{
   state?: ReactNode;
   /** What it comes to, beneath. */
   answer?: ReactNode;
+  /** What is to be minded of it, last. */
+  note?: ReactNode;
 }>;
 
 /** One run of the list: its name, what is made, how it stands. */
-export function RunLine({ facts: { runId, run }, workspace: { jobs }, state, answer }: RunLineProps) {
-  const names = run.works.flatMap(({ jobId }) => jobs.find(({ id }) => id === jobId)?.job.name ?? []);
+export function RunLine({ facts, workspace: { jobs }, state, answer, note }: RunLineProps) {
+  const { runId, run } = facts;
+  const names = run.works.map(({ jobId }) => workName(jobs, facts, jobId));
   const told = listed(names);
   return (
     <OpenLine className={styles.line}>
@@ -31,6 +35,7 @@ export function RunLine({ facts: { runId, run }, workspace: { jobs }, state, ans
       </div>
       {state !== undefined && <div className={styles.state}>{state}</div>}
       {answer !== undefined && <p className={styles.answer}>{answer}</p>}
+      {note !== undefined && <div className={styles.answer}>{note}</div>}
     </OpenLine>
   );
 }

@@ -14,6 +14,7 @@ import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { addRun, nameOfRun } from '@/app/_runBook/runEdits';
+import { runKinds } from '@/app/_runBook/runKinds';
 import { useRunBook } from '@/app/_runBook/useRunBook';
 import { formatterFor } from '@/app/_words/formatter';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
@@ -73,7 +74,8 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         <RunLine
           key={facts.runId}
           {...{ facts, workspace }}
-          state={<RunState {...{ facts }} day={wantedOn(facts)} {...{ workspace }} />}
+          state={<RunState {...{ facts, workspace }} day={wantedOn(facts)} />}
+          note={<Changed {...{ facts, workspace }} />}
         />
       ))}
     </ul>
@@ -105,10 +107,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           }}
         />
       )}
-      <UnreadableRecords
-        workspace={{ ...workspace, unreadable: workspace.unreadable.filter(({ kind }) => kind === 'run') }}
-        level={2}
-      />
+      <UnreadableRecords workspace={workspace} level={2} of={runKinds} />
       <div className={styles.card}>
         {waiting.length > 0 && (
           <WaitingList
@@ -192,6 +191,19 @@ const toMakeOf = (id: string, order: Order): ToMake => ({
   ...{ kind: 'order', id, name: order.name, wantedOn: order.wantedOn },
   works: order.jobIds.map((jobId) => ({ jobId, orderId: id, stallDayId: null })),
 });
+
+type ChangedProps = Readonly<{ facts: RunFacts; workspace: ReadyWorkspace }>;
+
+/** Of a run under way: what changed of its jobs since it began. */
+const Changed = ({ facts: { standard, isClosed }, workspace }: ChangedProps) =>
+  standard !== null &&
+  !isClosed && (
+    <LaterPart
+      part={laterParts.changed}
+      what="What changed since it began"
+      props={{ workspace, frozen: standard.body }}
+    />
+  );
 
 type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }>;
 

@@ -3,12 +3,11 @@
 import { useState } from 'react';
 import { Advice } from '@/app/_controls/Advice';
 import { Button } from '@/app/_controls/Button';
+import { RunChanged } from '@/app/_runBook/RunChanged';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
-import { listed } from '@/app/_words/listed';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { notIssuedWords } from '@/app/_words/store/notIssuedWords';
 import { saveFailureWords } from '@/app/_words/store/saveFailureWords';
-import { changedSince } from '@/lib/making/list/changedSince';
 import styles from './Run.module.css';
 
 type Beginning =
@@ -46,7 +45,6 @@ export function BeginRun({ on }: Readonly<{ on: RunOnScreen }>) {
       setState({ kind: 'notBegun', why: notIssuedWords(error) });
     }
   };
-  const changed = changedSince(facts.standard?.body ?? null, standard);
   const blockedBy =
     state.kind === 'beginning'
       ? runTable.beginning
@@ -58,7 +56,7 @@ export function BeginRun({ on }: Readonly<{ on: RunOnScreen }>) {
   return (
     <div className={styles.stack}>
       {facts.otherStandards.length > 0 && <Advice severity="caution">{runTable.several}</Advice>}
-      {changed.length > 0 && <Advice severity="caution">{runTable.changed(listed(changed))}</Advice>}
+      {facts.standard !== null && <RunChanged {...{ workspace }} frozen={facts.standard.body} />}
       {!facts.isBegun && (
         <>
           <div className={styles.ends}>

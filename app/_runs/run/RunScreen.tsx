@@ -4,8 +4,10 @@ import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
+import { runKinds } from '@/app/_runBook/runKinds';
 import { useRunBook } from '@/app/_runBook/useRunBook';
 import { mirrorDoubts } from '@/lib/pressing/mirrorDoubts';
 import { RunDocket } from './RunDocket';
@@ -31,6 +33,7 @@ function RunHere({ workspace, runId }: RunHereProps) {
   return (
     <>
       <MakingLinks here="/making" isInside />
+      <UnreadableRecords workspace={workspace} level={2} of={runKinds} />
       {facts === null ? (
         <NotHere
           {...{ workspace, id: runId }}

@@ -36,5 +36,4 @@ export const closeTable = {
   fold: 'What it moves in stock',
   nothing: 'Nothing to book: no piece, sheet or ink is noted, or all of it is booked.',
   stock: 'To the stock',
-  gone: { blank: 'A blank no longer here', sheet: 'A paper no longer here' },
 } as const;

@@ -94,9 +94,4 @@ export const lessonTable = {
   same: (figures: string) => `${figures} as assumed`,
   taken: (day: string, places: string) => `Taken over ${day}, in ${places}.`,
   older: (count: number) => `Taken over before (${count})`,
-  gone: {
-    blank: 'a blank no longer here',
-    press: 'a press no longer here',
-    sheet: 'a paper no longer here',
-  },
 } as const;

@@ -1,17 +1,74 @@
-import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import { sameValue } from '@/lib/merging/sameValue';
+import { jobChangedSince } from '@/lib/making/standard/jobDigest';
+import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
+import type { JobInput } from '@/shared/schemas/request';
+
+/** What a standard holds of a job, so that a change of it can be named. */
+const changedParts = ['lines', 'pieces', 'blank', 'prints', 'recipe'] as const;
+export type ChangedPart = (typeof changedParts)[number];
+
+/** A job that is otherwise than when its run began. */
+export interface JobSince {
+  /** As it was called then. */
+  readonly name: string;
+  /** Removed, or on another device alone. */
+  readonly isGone: boolean;
+  /** What of it changed, as far as the standard holds it; none where only its prices and rates did. */
+  readonly parts: readonly ChangedPart[];
+}
 
 /**
+ * Jobs of a run that are otherwise than when it began, whether they still make a clock or not; what was frozen stays.
+ *
  * @param frozen what the run is held against; null where it has not begun
- * @param now what it would be by the documents of now; null while nobody knows
- * @returns names of jobs that are otherwise than when the run began
+ * @param inputOf the documents of a job as they are now; null where it is not here
  */
 export function changedSince(
   frozen: Pick<RunStandard, 'works'> | null,
-  now: Pick<RunStandard, 'works'> | null,
-): readonly string[] {
-  if (frozen === null || now === null) return [];
-  return frozen.works.flatMap((work) => {
-    const same = now.works.find(({ jobId }) => jobId === work.jobId);
-    return same === undefined || same.sha256 === work.sha256 ? [] : [work.name];
+  inputOf: (jobId: string) => JobInput | null,
+): readonly JobSince[] {
+  return (frozen?.works ?? []).flatMap((work): readonly JobSince[] => {
+    const input = inputOf(work.jobId);
+    if (input === null) return [{ name: work.name, isGone: true, parts: [] }];
+    return jobChangedSince(work, input) ? [{ name: work.name, isGone: false, parts: partsOf(work, input) }] : [];
   });
 }
+
+// Helpers
+
+function partsOf(work: StandardWork, { job }: JobInput): readonly ChangedPart[] {
+  const pairs = work.lines.flatMap((then) => {
+    const now = job.lines.find(({ id }) => id === then.lineId);
+    return now === undefined ? [] : [{ then, now }];
+  });
+  const prints = pairs.flatMap(({ then, now }) =>
+    then.placements.map((print) => ({
+      then: print,
+      now: now.placements.find(({ id }) => id === print.placementId),
+    })),
+  );
+  const changed: Readonly<Record<ChangedPart, boolean>> = {
+    lines: pairs.length !== work.lines.length || job.lines.length !== work.lines.length,
+    pieces: pairs.some(({ then, now }) => !sameValue(wantedOf(then.sizes), askedOf(now.quantities))),
+    blank: pairs.some(({ then, now }) => then.blankId !== now.blankId),
+    prints:
+      pairs.some(({ then, now }) => then.placements.length !== now.placements.length) ||
+      prints.some(
+        ({ then, now }) =>
+          now === undefined || now.artworkId !== then.artworkId || now.position !== then.position,
+      ),
+    recipe: prints.some(({ then, now }) => now !== undefined && !sameValue(then.recipe, now.recipe)),
+  };
+  return changedParts.filter((part) => changed[part]);
+}
+
+/** Pieces by size, those of which none are wanted left out. */
+const wantedOf = (sizes: StandardWork['lines'][number]['sizes']): Readonly<Record<string, number>> =>
+  bySize(sizes.map(({ size, wanted }) => [size, wanted]));
+
+const askedOf = (
+  quantities: JobInput['job']['lines'][number]['quantities'],
+): Readonly<Record<string, number>> => bySize(quantities.map(({ size, quantity }) => [size, Math.ceil(quantity)]));
+
+const bySize = (pairs: readonly (readonly [string, number])[]): Readonly<Record<string, number>> =>
+  Object.fromEntries(pairs.filter(([, pieces]) => pieces > 0));

@@ -64,8 +64,10 @@ export function runSheetFacts(jobs: readonly RunJob[], of: SheetOf): RunSheetFac
     const job = jobAsFrozen(now, standard);
     return [{ job, facts: factsAsFrozen(factsOfJob(job), frozen) }];
   });
+  // Stacks of a job that is not here would stand beside none of its pieces.
+  const isHere = (jobId: string) => found.some(({ job }) => job.work.jobId === jobId);
   const blanks = standard.works.flatMap(({ jobId, lines }) =>
-    lines.flatMap(({ lineId, sizes }) => sizes.map((size) => ({ jobId, lineId, ...size }))),
+    (isHere(jobId) ? lines : []).flatMap(({ lineId, sizes }) => sizes.map((size) => ({ jobId, lineId, ...size }))),
   );
   return factsOf(found, { ...standard, turns: pressTurns(standard) }, blanks);
 }

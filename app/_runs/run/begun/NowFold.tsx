@@ -14,6 +14,9 @@ import type { BegunOnScreen } from './begunOnScreen';
 export const NowFold = ({ on }: Readonly<{ on: BegunOnScreen }>) => (
   <div className={styles.below}>
     <Disclosure id="run-now" level={2} heading={runTable.nowFold} line={runTable.nowLine}>
+      {on.troubles.length > 0 && (
+        <LaterPart part={laterParts.troubles} what="What the run asks" props={{ on }} />
+      )}
       <Card>
         <MadeSection on={on} numeral={1} />
         <WhenSection on={on} numeral={2} />

@@ -12,7 +12,7 @@ import { covers } from '@/shared/schemas/making/supply';
 
 /** What is made: jobs, how sure every size is to come out whole, and in which order sizes are pressed. */
 export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {
-  const { run, jobs, formatter, id, pieces } = on;
+  const { run, jobs, formatter, id, pieces, answer } = on;
   const taken = takenWords(
     jobs.flatMap((job) => blanksOfJob(job, run.cover)),
     formatter,
@@ -26,9 +26,14 @@ export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
       answer={
         count === 0 ? (
           'Nothing yet'
+        ) : answer === null ? (
+          runTable.waits
+        ) : jobs.length === 0 ? (
+          runTable.noSums
         ) : (
           <>
-            <strong>{formatter.count(pieces, 'piece')}</strong> of {formatter.count(count, 'job')}
+            <strong>{formatter.count(pieces, 'piece')}</strong> of{' '}
+            {jobs.length < count ? runTable.someOf(formatter.number(jobs.length), count) : formatter.count(count, 'job')}
             {taken === null ? '' : `; ${taken}`}
           </>
         )

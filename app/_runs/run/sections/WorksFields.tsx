@@ -4,8 +4,10 @@ import Link from 'next/link';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
+import { workName } from '@/app/_runBook/workName';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
+import { withCapital } from '@/app/_words/spelledNumber';
 import type { RunWork } from '@/shared/schemas/making/run';
 
 /** A run holds no more. */
@@ -13,9 +15,9 @@ const MOST = 24;
 
 /** The jobs of a run: whose they are, one more, one less. */
 export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
-  const { run, workspace, change } = on;
+  const { run, facts, workspace, change } = on;
   const { jobs, kinds, stallDays } = workspace;
-  const nameOf = (jobId: string) => jobs.find(({ id }) => id === jobId)?.job.name ?? 'A job that is not here';
+  const isHere = (jobId: string) => jobs.some(({ id }) => id === jobId);
   const madeFor = ({ orderId, stallDayId }: RunWork) => {
     const order = orderId === null ? undefined : kinds.order.bodies[orderId];
     const day = stallDayId === null ? undefined : stallDays[stallDayId];
@@ -35,15 +37,19 @@ export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
     <div className={styles.stack}>
       <ul className={styles.rows}>
         {run.works.map((work, at) => {
-          const [name, owner] = [nameOf(work.jobId), madeFor(work)];
+          const [name, owner] = [withCapital(workName(jobs, facts, work.jobId)), madeFor(work)];
           return (
             // A job may stand here twice, which is said; then only its place tells them apart.
             // biome-ignore lint/suspicious/noArrayIndexKey: as said
             <li className={styles.row} key={`${work.jobId} ${at}`}>
               <div>
-                <Link href={`/jobs/${work.jobId}`}>
+                {isHere(work.jobId) ? (
+                  <Link href={`/jobs/${work.jobId}`}>
+                    <bdi>{name}</bdi>
+                  </Link>
+                ) : (
                   <bdi>{name}</bdi>
-                </Link>{' '}
+                )}{' '}
                 {owner !== undefined && <Link href={owner.href}>{runTable.forOrder(owner.name)}</Link>}
               </div>
               <Button kind="quiet" spoken={runTable.takeOutOf(name)} onPress={() => takeOut(at)}>

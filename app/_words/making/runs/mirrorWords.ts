@@ -1,7 +1,6 @@
 /** The mirror of a job after a print came out reversed. */
 export const mirrorTable = {
   checked: 'The mirror was checked',
-  gone: 'A job no longer here',
 } as const;
 
 /** What came, what it would cause, what to do. */

@@ -46,8 +46,6 @@ export const runTable = {
     'Begin freezes what the run is held against: its costs, recipes, spares and clock. No stock moves and no order changes.',
   beginWaits: 'The clock comes first.',
   beginOld: 'The clock is being worked out anew.',
-  changed: (names: string) =>
-    `${names} changed since the run began. What was frozen then stays: the run is held against it.`,
   several: 'Two devices each began this run. The newest standard counts; what each noted counts as well.',
   carry: 'Take it to another device',
   putAway: 'Put away',
@@ -58,6 +56,8 @@ export const runTable = {
   // What is made
   made: 'What is made',
   works: 'Jobs',
+  noSums: 'No figures now: its jobs are not here, or have no sums.',
+  someOf: (known: string, jobs: number) => `${known} of its ${jobs} jobs; the others are not here, or have no sums`,
   worksFold: 'Jobs of this run',
   add: 'Add a job',
   addChoice: 'Job to add',
@@ -143,4 +143,6 @@ export const runTable = {
   paperFold: 'Look at it and print it',
   page: 'Printed on',
   noPaper: 'There is no run sheet before the clock stands.',
+  noPaperNow:
+    'No sheet can be drawn: its jobs are not here, or have no sums now. The press goes by what was frozen.',
 } as const;

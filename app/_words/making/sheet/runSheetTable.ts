@@ -13,6 +13,10 @@ export const runSheetTable = {
     lead: 'As the run began.',
     text: `${names} changed since; this sheet goes by what was frozen then.`,
   }),
+  missing: (names: string) => ({
+    lead: 'Not on this sheet.',
+    text: `${names}: no longer here, or without sums now. The press goes by what was frozen.`,
+  }),
   file: {
     heading: 'For the bench',
     spoken: 'of the run sheet',
