@@ -2,9 +2,13 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { EntryForm } from '@/app/_fields/EntryForm';
+import { formMemory, halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
+import { useTyped } from '@/app/_fields/useTyped';
 import { actualWords } from '@/app/_words/afterRun/actualWords';
+import type { Formatter } from '@/app/_words/formatter';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
+import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import {
@@ -14,6 +18,7 @@ import {
   runAmountSchema,
   sheetsUsedSchema,
 } from '@/shared/schemas/making/runEvents';
+import { z } from '@/shared/schemas/z';
 import styles from './AfterRun.module.css';
 import type { AfterRunOnScreen } from './afterRunOnScreen';
 
@@ -28,19 +33,26 @@ const paidFor = { blanks: 'blanksAmount', sheets: 'sheetsAmount' } as const;
 const money = ['freight', 'otherCost', 'fees', 'reprints', 'revenue'] as const;
 type Amount = (typeof money)[number] | (typeof paidFor)[keyof typeof paidFor];
 
+const amount = z.number().nullable().exactOptional();
 /** What is typed about one subject; left out is not typed. */
-type Typed = Readonly<Partial<Record<Goods | Amount, number | null>>>;
+const typedSchema = z.strictObject({
+  ...{ blanks: amount, blanksAmount: amount, sheets: amount, sheetsAmount: amount, ink: amount },
+  ...{ freight: amount, otherCost: amount, fees: amount, reprints: amount, revenue: amount },
+});
+type Typed = z.infer<typeof typedSchema>;
+
+const NOTHING: Typed = {};
 
 type ActualsFormProps = Readonly<{ on: AfterRunOnScreen; about: Goods | 'money' }>;
 
 /** What was used of one thing and what it cost. What is left empty is as before: counted, or as planned. */
 export function ActualsForm({ on, about }: ActualsFormProps) {
-  const { workspace, figures, result, formatter } = on;
-  const [typed, setTyped] = useState<Typed>({});
+  const { workspace, figures, result, standard, formatter } = on;
+  const form = { orderId: figures.facts.runId, name: `after ${about}`, isErased: false };
+  const [typed, setTyped] = useTyped(form, 'typed', typedSchema, NOTHING);
   const [problem, setProblem] = useState<string | null>(null);
   const { currency } = result;
-  const set = (field: Goods | Amount) => (value: number | null) =>
-    setTyped((now) => ({ ...now, [field]: value }));
+  const set = (field: Goods | Amount) => (value: number | null) => setTyped({ ...typed, [field]: value });
   const missing = missingOf(typed);
   const enter = () => {
     const entries = actualsOf(typed, currency).map((actual) => ({
@@ -49,7 +61,9 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
     }));
     const outcome = workspace.note(actualWords.noted, entries);
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
-    if (outcome.state === 'shown') setTyped({});
+    if (outcome.state !== 'shown') return;
+    setTyped(NOTHING);
+    formMemory.forget(form);
   };
   const amounts: readonly Amount[] = about === 'money' ? money : about === 'ink' ? [] : [paidFor[about]];
   return (
@@ -61,6 +75,8 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
           {...goods[about]}
           width="narrow"
           hint={`now ${formatter.number(result.actuals[about].quantity, 2)}`}
+          caution={about === 'blanks' ? cautionOf(typed.blanks ?? null, standard, formatter) : undefined}
+          half={halfTyped(form, about)}
           onCommit={set(about)}
         />
       )}
@@ -71,6 +87,7 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
           currency={currency}
           value={typed[field] ?? null}
           minorLimits={numberLimits(runAmountSchema, ['amountMinor'])}
+          half={halfTyped(form, field)}
           onCommit={set(field)}
         />
       ))}
@@ -85,6 +102,16 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
 }
 
 // Helpers
+
+/** More blanks than were laid out are kept, and asked about while they are typed. */
+function cautionOf(
+  blanks: number | null,
+  { body }: AfterRunOnScreen['standard'],
+  { number }: Formatter,
+): string | undefined {
+  const { take } = frozenPlan(body);
+  return blanks !== null && blanks > take ? actualWords.moreThanLaidOut(number(take)) : undefined;
+}
 
 function missingOf(typed: Typed): string | undefined {
   if (typed.blanksAmount != null && typed.blanks == null) return actualWords.missing.blanks;

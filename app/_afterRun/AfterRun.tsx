@@ -47,6 +47,11 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
         </p>
       ))}
       <LaterPart
+        part={laterParts.causes}
+        what="What nobody named"
+        props={{ workspace, facts, frozen: standard.body }}
+      />
+      <LaterPart
         part={laterParts.changed}
         what="What changed since it began"
         props={{ workspace, frozen: standard.body }}

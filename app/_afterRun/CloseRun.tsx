@@ -27,7 +27,7 @@ export function CloseRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
     () => runMoves(runDone(facts, standard, result, stockMove)),
     [facts, standard, result, stockMove],
   );
-  const { moves } = found;
+  const { moves, unsaid } = found;
   const isBegun = stockMove.some(
     ({ body: { reference } }) => reference?.kind === 'run' && reference.id === runId,
   );
@@ -57,7 +57,15 @@ export function CloseRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
         />
       )}
       {isClosed && moves.length > 0 && <p>{isBegun ? closeTable.rest : closeTable.open}</p>}
-      {isClosed && moves.length === 0 && isBegun && <p className={styles.quiet}>{closeTable.booked}</p>}
+      {isClosed && moves.length === 0 && isBegun && unsaid.length === 0 && (
+        <p className={styles.quiet}>{closeTable.booked}</p>
+      )}
+      {isClosed && moves.length === 0 && unsaid.length > 0 && (
+        <>
+          <p>{isBegun ? closeTable.bookedSave : closeTable.notBooked}</p>
+          <Unsaid {...{ unsaid, on }} />
+        </>
+      )}
       <div className={styles.ends}>
         {isClosed ? (
           <>
@@ -117,16 +125,19 @@ function Moves({ on, found }: Readonly<{ on: AfterRunOnScreen; found: RunMoves }
           </li>
         ))}
       </ul>
-      {unsaid.length > 0 && (
-        <ul className={styles.plain}>
-          {unsaid.map((one) => (
-            <li key={JSON.stringify(one)} className={styles.quiet}>
-              {unsaidWords(one, formatter)}
-            </li>
-          ))}
-        </ul>
-      )}
+      {unsaid.length > 0 && <Unsaid {...{ unsaid, on }} />}
       <ButtonLink href="/making/stock">{closeTable.stock}</ButtonLink>
     </>
   );
 }
+
+/** What cannot be booked by itself: above all ink, of whose channels nobody noted a thing. */
+const Unsaid = ({ unsaid, on }: Readonly<{ unsaid: RunMoves['unsaid']; on: AfterRunOnScreen }>) => (
+  <ul className={styles.plain}>
+    {unsaid.map((one) => (
+      <li key={JSON.stringify(one)} className={styles.quiet}>
+        {unsaidWords(one, on.formatter)}
+      </li>
+    ))}
+  </ul>
+);

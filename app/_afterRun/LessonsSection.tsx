@@ -13,9 +13,9 @@ import {
   movedWords,
   paidWords,
 } from '@/app/_words/afterRun/lessonWords';
-import { positionWords } from '@/app/_words/workshop/blankWords';
 import { blankName } from '@/app/_words/making/blankName';
 import { goneNames } from '@/app/_words/making/goneNames';
+import { positionWords } from '@/app/_words/workshop/blankWords';
 import type { Lesson } from '@/lib/learning/lesson';
 import { mirrorDoubts } from '@/lib/pressing/mirrorDoubts';
 import styles from './AfterRun.module.css';

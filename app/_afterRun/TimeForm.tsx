@@ -2,9 +2,11 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
+import { formMemory } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
+import { useTypedChoice, useTypedNumber } from '@/app/_fields/useTyped';
 import { elementChoices, timeTable } from '@/app/_words/afterRun/afterRunWords';
-import { elementName } from '@/app/_words/elementNames';
+import { elementName, elementNames } from '@/app/_words/elementNames';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { LONG_DAY_MINUTES, WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
@@ -16,8 +18,10 @@ import type { AfterRunOnScreen } from './afterRunOnScreen';
 /** Time worked on the run, by element or all the rest in one. */
 export function TimeForm({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   const { workspace, figures } = on;
-  const [element, setElement] = useState<WorkElement | null>(null);
-  const [minutes, setMinutes] = useState<number | null>(null);
+  const form = { orderId: figures.facts.runId, name: 'after time', isErased: false };
+  const [element, setElement] = useTypedChoice<WorkElement, null>(form, 'element', elementNames, null);
+  const time = useTypedNumber(form, 'minutes');
+  const minutes = time.value;
   const [problem, setProblem] = useState<string | null>(null);
   const missing =
     element === null
@@ -37,7 +41,9 @@ export function TimeForm({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       },
     ]);
     setProblem(outcome.state === 'shown' ? null : notNotedWords(outcome.state));
-    if (outcome.state === 'shown') setMinutes(null);
+    if (outcome.state !== 'shown') return;
+    time.onCommit(null);
+    formMemory.forget(form);
   };
   return (
     <EntryForm label="Time worked" className={styles.form} missing={missing} onEnter={enter}>
@@ -45,11 +51,10 @@ export function TimeForm({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       <NumberField
         label="Time"
         unit="min"
-        value={minutes}
+        {...time}
         {...numberLimits(hoursSchema, ['minutes'])}
         width="narrow"
         caution={cautionOf(minutes)}
-        onCommit={setMinutes}
       />
       <div className={styles.ends}>
         <Button type="submit" blockedBy={missing}>

@@ -13,6 +13,7 @@ import {
   moreThanCameWords,
   noSpareWords,
   outsideWords,
+  sayWhy,
   severalBegan,
   twiceByChance,
   twiceHead,
@@ -124,7 +125,7 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
         <p className={styles.line}>
           {withoutCauseWords(run.withoutCause.length)}
           <button type="button" className={styles.plain} onClick={() => onOpen('causes')}>
-            Say why
+            {sayWhy}
           </button>
         </p>
       )}

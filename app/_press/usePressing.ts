@@ -15,6 +15,7 @@ import {
   sizeToJudge,
   turnUp,
 } from '@/lib/pressing/atPress';
+import { causeNamed } from '@/lib/pressing/causeNamed';
 import { foldPressings, type PressedRun, type PressedTurn } from '@/lib/pressing/foldPressings';
 import { inPressOrder, type PressedEntry } from '@/lib/pressing/pressedEntry';
 import { turnKey } from '@/lib/pressing/pressTurns';
@@ -109,10 +110,8 @@ export function usePressing(
         setAt(afterVerdict(at, result !== 'good'));
     },
     nameFault: (entry, fault) => {
-      // It keeps the place at which it was lifted.
-      const body: Pressing = { pressedAt: entry.at, ...entry.body, fault };
-      const entries = [takeBack(entry), { kind: 'pressing' as const, body }];
-      if (noteAll(tappedWords(body), entries)) setAt({ ...at, isAsking: false });
+      const noted = causeNamed(entry, fault);
+      if (noteAll(tappedWords(noted[1].body), noted)) setAt({ ...at, isAsking: false });
     },
     noteInstead: (entry, what) => {
       const good: Pressing = { pressedAt: entry.at, ...entry.body, result: 'good', fault: null };

@@ -52,7 +52,21 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
       ...{ workshop, today, page, context },
     });
     return { kind: 'jobSheet', body };
-  }, [frozen, since, plan, jobs, run, orders, stallDays, workspace.jobs, answer, workshop, today, page, context]);
+  }, [
+    frozen,
+    since,
+    plan,
+    jobs,
+    run,
+    orders,
+    stallDays,
+    workspace.jobs,
+    answer,
+    workshop,
+    today,
+    page,
+    context,
+  ]);
   if (source === null) return <p>{frozen === null ? runTable.noPaper : runTable.noPaperNow}</p>;
   return (
     <>

@@ -110,16 +110,17 @@ export function factsOfRuns(
   );
 }
 
+/** @param steps of one run, in force, in the store's one order */
+export function isClosedBy(steps: readonly { readonly body: Pick<RunStep, 'step'> }[]): boolean {
+  const last = steps.findLast(({ body: { step } }) => step.what === 'closed' || step.what === 'reopened');
+  return last?.body.step.what === 'closed';
+}
+
 // Helpers
 
 function runOf(note: AnyRunNote): string | null {
   if (note.kind !== 'hours') return note.body.runId;
   return note.body.for.kind === 'run' ? note.body.for.id : null;
-}
-
-function isClosedBy(steps: readonly RunNote<'runStep'>[]): boolean {
-  const last = steps.findLast(({ body: { step } }) => step.what === 'closed' || step.what === 'reopened');
-  return last?.body.step.what === 'closed';
 }
 
 const onceEach = (notes: readonly AnyRunNote[]): readonly AnyRunNote[] => [

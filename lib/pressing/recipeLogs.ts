@@ -192,15 +192,26 @@ function logOf(
   standards: ReadonlyMap<string, RunStandard>,
 ): RecipeLog {
   const pressed = noted.filter((entry) => entry.kind === 'pressing');
+  const tests = inTestOrder(noted.filter((entry) => entry.kind === 'pressTest'));
   return {
-    ...{ key, ...use, standing: recipeStanding(events), pressed },
-    tests: inTestOrder(noted.filter((entry) => entry.kind === 'pressTest')).toReversed(),
+    ...{ key, ...use, standing: recipeStanding(byDays(events, tests)), pressed },
+    tests: tests.toReversed(),
     runs: runsOf(pressed, standards),
     alarms: scrapAlarms(pressed).toReversed(),
     washes: noted.filter((entry) => entry.kind === 'washCheck').toReversed(),
     lots: lots.seen.toReversed(),
     lastAt: Math.max(...noted.map(({ at }) => at)),
   };
+}
+
+/** A test that was noted days later takes its place among the tests: three in a row are those that the log lists so. */
+function byDays(events: readonly RecipeEvent[], tests: readonly TestEntry[]): readonly RecipeEvent[] {
+  const waiting = tests.values();
+  return events.map((event) => {
+    if (event.what !== 'tested') return event;
+    const next = waiting.next();
+    return next.done === true ? event : { what: 'tested', test: next.value.body };
+  });
 }
 
 function runsOf(

@@ -1,4 +1,5 @@
 import type { Hours, Pressing } from '@/shared/schemas/making/runEvents';
+import type { MadeSize } from './goodMade';
 import type { RunResult } from './runResult';
 
 /** Longer than this in one go is more likely a clock that was left running; from memory. */
@@ -12,6 +13,13 @@ export type ActualTrouble =
   | { readonly what: 'moreCameThanUsed'; readonly came: number; readonly used: number }
   | { readonly what: 'moreLostThanStarted'; readonly lost: number; readonly started: number }
   | { readonly what: 'moreCameThanStarted'; readonly came: number; readonly started: number }
+  /** More went into the first press than was laid out of these sizes; pieces of them alone. */
+  | {
+      readonly what: 'moreThanLaidOut';
+      readonly sizes: readonly string[];
+      readonly started: number;
+      readonly laidOut: number;
+    }
   | { readonly what: 'otherCurrency'; readonly noted: string; readonly run: string }
   | { readonly what: 'noTime' | 'wholeNight'; readonly entryId: string; readonly minutes: number }
   | { readonly what: 'longDay'; readonly day: string; readonly minutes: number }
@@ -39,6 +47,7 @@ export function actualTroubles(
       : !isUsedTyped && came > sum('started')
         ? [{ what: 'moreCameThanStarted' as const, came, started: sum('started') }]
         : []),
+    ...moreThanLaidOut(made ?? []),
     ...(isUsedTyped && used > 0 && came > used ? [{ what: 'moreCameThanUsed' as const, came, used }] : []),
     ...(['blanks', 'sheets'] as const)
       .filter((of) => actuals[of].quantityFrom === 'typed' && actuals[of].quantity === 0)
@@ -56,6 +65,14 @@ export function actualTroubles(
 }
 
 // Helpers
+
+function moreThanLaidOut(made: readonly MadeSize[]): readonly ActualTrouble[] {
+  const over = made.filter(({ started, take }) => started > take);
+  if (over.length === 0) return [];
+  const all = (of: 'started' | 'take') => over.reduce((sum, one) => sum + one[of], 0);
+  const sizes = [...new Set(over.map(({ size }) => size))];
+  return [{ what: 'moreThanLaidOut', sizes, started: all('started'), laidOut: all('take') }];
+}
 
 function longDays(hours: readonly { readonly body: Hours }[]): readonly ActualTrouble[] {
   const days = new Map<string, number>();

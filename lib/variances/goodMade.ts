@@ -7,6 +7,8 @@ export interface MadeSize {
   readonly lineId: string;
   readonly size: string;
   readonly wanted: number;
+  /** Blanks laid out. */
+  readonly take: number;
   /** Good out of the last press. */
   readonly good: number;
   /** Set aside at the last press, to be sold for less. */
@@ -34,11 +36,11 @@ export function goodMade(
       const ofLine = pressings.filter(
         (one) => one.jobId === jobId && one.lineId === lineId && named.includes(one.placementId),
       );
-      return sizes.map(({ size, wanted }): MadeSize => {
+      return sizes.map(({ size, wanted, take }): MadeSize => {
         const own = ofLine.filter((one) => one.size === size);
         const out = own.filter(({ placementId }) => placementId === last);
         return {
-          ...{ jobId, lineId, size, wanted },
+          ...{ jobId, lineId, size, wanted, take },
           good: out.filter(({ result }) => result === 'good').length,
           seconds: out.filter(({ result }) => result === 'second').length,
           scrap: own.filter(({ result }) => result === 'scrap').length,

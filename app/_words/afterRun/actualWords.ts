@@ -17,6 +17,8 @@ export const actualWords = {
     reprints: 'Reprints',
     revenue: 'Brought in, without tax',
   },
+  moreThanLaidOut: (laidOut: string) =>
+    `Only ${laidOut} were laid out when it began. Every one more makes the run dearer: check it, or leave it where more were fetched.`,
   missing: {
     blanks: 'How many blanks that was for is missing.',
     sheets: 'How many sheets that was for is missing.',
@@ -33,6 +35,8 @@ export const closeTable = {
   open: 'What it moved in stock is not booked yet.',
   rest: 'Since it was booked, what was noted of the run changed: only the difference is booked.',
   booked: 'Its stock is booked.',
+  notBooked: 'Of this nothing is booked by itself:',
+  bookedSave: 'Its stock is booked, save what nobody noted enough of:',
   fold: 'What it moves in stock',
   nothing: 'Nothing to book: no piece, sheet or ink is noted, or all of it is booked.',
   stock: 'To the stock',

@@ -1,5 +1,6 @@
 import { elementNames } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
+import { listed } from '@/app/_words/listed';
 import { hoursWords, minutesWords } from '@/app/_words/minutesWords';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ActualTrouble } from '@/lib/variances/actualTroubles';
@@ -21,6 +22,8 @@ export function troubleWords(trouble: ActualTrouble, formatter: Formatter, local
       return `${trouble.came} pieces came of ${trouble.used} blanks. The blanks look cheaper than they were: correct how many were used.`;
     case 'moreCameThanStarted':
       return `${trouble.came} pieces came out, but only ${trouble.started} are noted at the first press. As many blanks count as used as came out: type how many it were if that is wrong.`;
+    case 'moreThanLaidOut':
+      return `${trouble.started} of ${listed(trouble.sizes)} went into the first press, but only ${trouble.laidOut} were laid out. They all count as used: take back what was noted twice, or leave it where more were fetched.`;
     case 'otherCurrency':
       return `An amount is noted in ${trouble.noted}, but this run is reckoned in ${trouble.run}. It counts for nothing: type it again in ${trouble.run}.`;
     case 'noTime':
@@ -30,7 +33,7 @@ export function troubleWords(trouble: ActualTrouble, formatter: Formatter, local
     case 'longDay':
       return `${minutesWords(trouble.minutes, locale)} are noted on ${formatter.day(trouble.day)}. Nobody works so long: your pay an hour looks lower than it was. Take back what was noted twice, or note it on its own day.`;
     case 'withoutCause':
-      return `${formatter.count(trouble.pieces, 'piece was', 'pieces were')} scrapped without a cause. What keeps going wrong stays hidden: name the causes at the press.`;
+      return `${formatter.count(trouble.pieces, 'piece was', 'pieces were')} scrapped without a cause. What keeps going wrong stays hidden: say why each was lost.`;
     case 'noneUsed':
       return `No ${trouble.of} are noted as used. The run looks cheaper than it was: correct how many there were.`;
     default:

@@ -113,6 +113,8 @@ export const faultyOutsideWords = (entries: number): string =>
   `${entries} notes of faulty blanks of another kind or size: kept, and no spare is taken for them.`;
 export const withoutCauseWords = (pieces: number): string =>
   pieces === 1 ? 'One was lost and nobody said why.' : `${pieces} were lost and nobody said why.`;
+export const sayWhy = 'Say why';
+export const everyCauseNamed = 'Every one has its cause.';
 export const devicesWords = (devices: number): string =>
   `${devices} devices log this run; what both tapped of the same piece counts twice.`;
 export const lookCloselyWords = (pressed: number): string =>

@@ -1,5 +1,5 @@
-import { sameValue } from '@/lib/merging/sameValue';
 import { jobChangedSince } from '@/lib/making/standard/jobDigest';
+import { sameValue } from '@/lib/merging/sameValue';
 import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import type { JobInput } from '@/shared/schemas/request';
 
@@ -9,7 +9,7 @@ export type ChangedPart = (typeof changedParts)[number];
 
 /** A job that is otherwise than when its run began. */
 export interface JobSince {
-  /** As it was called then. */
+  /** As it was called frozen. */
   readonly name: string;
   /** Removed, or on another device alone. */
   readonly isGone: boolean;
@@ -30,34 +30,36 @@ export function changedSince(
   return (frozen?.works ?? []).flatMap((work): readonly JobSince[] => {
     const input = inputOf(work.jobId);
     if (input === null) return [{ name: work.name, isGone: true, parts: [] }];
-    return jobChangedSince(work, input) ? [{ name: work.name, isGone: false, parts: partsOf(work, input) }] : [];
+    return jobChangedSince(work, input)
+      ? [{ name: work.name, isGone: false, parts: partsOf(work, input) }]
+      : [];
   });
 }
 
 // Helpers
 
 function partsOf(work: StandardWork, { job }: JobInput): readonly ChangedPart[] {
-  const pairs = work.lines.flatMap((then) => {
-    const now = job.lines.find(({ id }) => id === then.lineId);
-    return now === undefined ? [] : [{ then, now }];
+  const pairs = work.lines.flatMap((frozen) => {
+    const now = job.lines.find(({ id }) => id === frozen.lineId);
+    return now === undefined ? [] : [{ frozen, now }];
   });
-  const prints = pairs.flatMap(({ then, now }) =>
-    then.placements.map((print) => ({
-      then: print,
+  const prints = pairs.flatMap(({ frozen, now }) =>
+    frozen.placements.map((print) => ({
+      frozen: print,
       now: now.placements.find(({ id }) => id === print.placementId),
     })),
   );
   const changed: Readonly<Record<ChangedPart, boolean>> = {
     lines: pairs.length !== work.lines.length || job.lines.length !== work.lines.length,
-    pieces: pairs.some(({ then, now }) => !sameValue(wantedOf(then.sizes), askedOf(now.quantities))),
-    blank: pairs.some(({ then, now }) => then.blankId !== now.blankId),
+    pieces: pairs.some(({ frozen, now }) => !sameValue(wantedOf(frozen.sizes), askedOf(now.quantities))),
+    blank: pairs.some(({ frozen, now }) => frozen.blankId !== now.blankId),
     prints:
-      pairs.some(({ then, now }) => then.placements.length !== now.placements.length) ||
+      pairs.some(({ frozen, now }) => frozen.placements.length !== now.placements.length) ||
       prints.some(
-        ({ then, now }) =>
-          now === undefined || now.artworkId !== then.artworkId || now.position !== then.position,
+        ({ frozen, now }) =>
+          now === undefined || now.artworkId !== frozen.artworkId || now.position !== frozen.position,
       ),
-    recipe: prints.some(({ then, now }) => now !== undefined && !sameValue(then.recipe, now.recipe)),
+    recipe: prints.some(({ frozen, now }) => now !== undefined && !sameValue(frozen.recipe, now.recipe)),
   };
   return changedParts.filter((part) => changed[part]);
 }
@@ -68,7 +70,8 @@ const wantedOf = (sizes: StandardWork['lines'][number]['sizes']): Readonly<Recor
 
 const askedOf = (
   quantities: JobInput['job']['lines'][number]['quantities'],
-): Readonly<Record<string, number>> => bySize(quantities.map(({ size, quantity }) => [size, Math.ceil(quantity)]));
+): Readonly<Record<string, number>> =>
+  bySize(quantities.map(({ size, quantity }) => [size, Math.ceil(quantity)]));
 
 const bySize = (pairs: readonly (readonly [string, number])[]): Readonly<Record<string, number>> =>
   Object.fromEntries(pairs.filter(([, pieces]) => pieces > 0));

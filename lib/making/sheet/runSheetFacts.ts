@@ -67,7 +67,9 @@ export function runSheetFacts(jobs: readonly RunJob[], of: SheetOf): RunSheetFac
   // Stacks of a job that is not here would stand beside none of its pieces.
   const isHere = (jobId: string) => found.some(({ job }) => job.work.jobId === jobId);
   const blanks = standard.works.flatMap(({ jobId, lines }) =>
-    (isHere(jobId) ? lines : []).flatMap(({ lineId, sizes }) => sizes.map((size) => ({ jobId, lineId, ...size }))),
+    (isHere(jobId) ? lines : []).flatMap(({ lineId, sizes }) =>
+      sizes.map((size) => ({ jobId, lineId, ...size })),
+    ),
   );
   return factsOf(found, { ...standard, turns: pressTurns(standard) }, blanks);
 }

@@ -132,12 +132,67 @@ describe('after the run', () => {
     expect(used).toHaveValue('-3');
   });
 
+  it('tells that more was pressed than laid out, and asks while more blanks are typed', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    // One spare of each size was laid out: 22 M and L, of which 24 were begun; 43 in all.
+    expect(
+      screen.getByText(/^24 of M and L went into the first press, but only 22 were laid out/),
+    ).toBeVisible();
+    await press(/^Blanks used$/);
+    const used = screen.getByRole('textbox', { name: /^Blanks used/ });
+    await userEvent.type(used, '43');
+    await userEvent.tab();
+    expect(screen.queryByText(/^Only 43 were laid out/)).toBeNull();
+    await userEvent.clear(used);
+    await userEvent.type(used, '44');
+    await userEvent.tab();
+    expect(screen.getByText(/^Only 43 were laid out when it began/)).toBeVisible();
+    await press(/^Note it$/);
+    expect(entries().runActual.at(-1)?.body.actual).toMatchObject({ of: 'blanks', quantity: 44 });
+  });
+
+  it('finds what was typed after a reload, until it is noted', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Blanks used$/);
+    await userEvent.type(screen.getByRole('textbox', { name: /^Blanks used/ }), '42');
+    await userEvent.type(screen.getByRole('textbox', { name: /^Paid for those blanks/ }), '207.90');
+    await userEvent.tab();
+    await press(/^Time worked$/);
+    await userEvent.type(screen.getByRole('textbox', { name: /^Time/ }), '35');
+    await userEvent.tab();
+    const field = (name: RegExp) => screen.findByRole('textbox', { name });
+    await reload();
+    expect(await field(/^Blanks used/)).toHaveValue('42');
+    expect(await field(/^Paid for those blanks/)).toHaveValue('207.90');
+    expect(await field(/^Time/)).toHaveValue('35');
+    await press(/^Note it$/);
+    expect(entries().runActual.at(-1)?.body.actual).toEqual({
+      of: 'blanks',
+      quantity: 42,
+      amountMinor: 20_790,
+    });
+    await reload();
+    expect(await field(/^Blanks used/)).toHaveValue('');
+  });
+
   it('says so where there is no such run', async () => {
     await act(() => screenStore().open());
     await enter(<AfterRunScreen runId="none" />);
     expect(screen.getByRole('heading', { level: 1, name: /run is not here/ })).toBeVisible();
   });
 });
+
+/** Reloads, with both folds opened again where they are shut. */
+async function reload(): Promise<void> {
+  cleanup();
+  await enter(<AfterRunScreen runId="run" />);
+  for (const name of [/^Blanks used$/, /^Time worked$/]) {
+    const fold = await screen.findByRole('button', { name });
+    if (fold.getAttribute('aria-expanded') !== 'true') await userEvent.click(fold);
+  }
+}
 
 describe('what runs teach', () => {
   it('takes all sizes of a blank over by one button and back by one tap, to the last bit', async () => {
@@ -188,6 +243,10 @@ describe('closing', () => {
     expect(steps().map(({ what }) => what)).toEqual(['closed']);
     expect(stockOf('blank')).toBe(-41);
     expect(stockOf('paper')).toBe(-58);
+    // Of which channels its 44 mL were nobody noted: nothing is booked, and it is said.
+    expect(stockOf('ink')).toBe(0);
+    expect(screen.getByText('Its stock is booked, save what nobody noted enough of:')).toBeVisible();
+    expect(screen.getAllByText(/^44 mL of ink, of channels nobody noted: note it in stock/)).not.toEqual([]);
     await undo();
     expect([steps(), entries().stockMove]).toEqual([[], []]);
   });
@@ -215,7 +274,7 @@ describe('closing', () => {
     await press(/^Book it in stock$/);
     expect(stockOf('blank')).toBe(-41);
     expect(screen.queryByRole('button', { name: 'Book it in stock' })).toBeNull();
-    expect(screen.getByText('Its stock is booked.')).toBeVisible();
+    expect(screen.getByText(/^Its stock is booked/)).toBeVisible();
   });
 });
 

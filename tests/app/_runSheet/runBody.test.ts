@@ -18,6 +18,7 @@ function bodyOf(
   page: 'a4' | 'letter' = 'a4',
   block = ownBlock(EVENING),
   since: readonly string[] = [],
+  missing: readonly string[] = [],
 ) {
   const asked = runAsked({ ownBlocks: [block] }, inputs);
   const jobs = jobsOf(asked);
@@ -27,6 +28,7 @@ function bodyOf(
     facts: runSheetFacts(jobs, { plan: planned(asked), cover: 'usual' }),
     findings: jobs.flatMap(({ input }) => judgeJob(input, grid).answer.findings),
     changed: since,
+    missing,
     madeFor: ['Exampleton Ramblers Club'],
     wantedOn: null,
     today: TODAY,
@@ -113,6 +115,14 @@ describe('the sheet of a run', () => {
     expect(watch[1]).toEqual({
       lead: 'As the run began.',
       text: 'Club shirts changed since; this sheet goes by what was frozen then.',
+    });
+  });
+
+  it('says of which jobs nothing can be drawn any more', () => {
+    const { watch } = bodyOf(undefined, 'a4', undefined, [], ['Mugs']);
+    expect(watch[1]).toMatchObject({
+      lead: 'Not on this sheet.',
+      text: expect.stringMatching(/^Mugs: no longer here/),
     });
   });
 

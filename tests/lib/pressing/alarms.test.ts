@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { foldPressings } from '@/lib/pressing/foldPressings';
 import { alarmRules, falseAlarmChance, scrapAlarms } from '@/lib/pressing/scrapAlarms';
 import { faultTwiceRunning } from '@/lib/pressing/stopRule';
 import type { Pressing } from '@/shared/schemas/making/runEvents';
-import { pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
+import { clubStandard, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 
 /** A row of presses: a dot came good, an x was lost. */
 const row = (marks: string) =>
@@ -62,6 +63,24 @@ describe('faultTwiceRunning', () => {
     expect(faults('ghost')).toBeNull();
     expect(faults('other', 'other')).toBeNull();
     expect(faultTwiceRunning(pressedOn([pieceOf('M', 'scrap'), pieceOf('M', 'scrap')]))).toBeNull();
+  });
+
+  it('goes by when pieces were lifted, whichever of two devices noted them and whatever came first here', () => {
+    const ghost = pieceOf('M', 'scrap', { fault: 'ghost' });
+    const on = (device: string, minute: number, body: Pressing) =>
+      pressedOn([body], device, minute).map((one) => ({ ...one, count: 1 }));
+    const fold = (...pieces: ReturnType<typeof on>[]) =>
+      faultTwiceRunning(foldPressings(clubStandard, pieces.flat(), []).turns[0]?.pressed ?? []);
+    const mine = [on('pressphone1', 1, ghost), on('pressphone1', 3, ghost)] as const;
+    const between = on('pressphone2', 2, pieceOf('M'));
+    // The other device's good one was lifted between both, though it comes last.
+    expect(fold(...mine, between)).toBeNull();
+    expect(fold(between, mine[1], mine[0])).toBeNull();
+    expect(fold(on('pressphone2', 2, ghost), mine[0])).toBe('ghost');
+    // Noted last, for nobody had said why; lifted before a good one.
+    const late = on('pressphone2', 9, pieceOf('M', 'scrap', { fault: 'ghost', pressedAt: 90_000 }));
+    expect(fold(mine[0], late)).toBe('ghost');
+    expect(fold(mine[0], late, on('pressphone1', 2, pieceOf('M')))).toBeNull();
   });
 
   it('takes a second with a fault for a fault', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recipeLogs } from '@/lib/pressing/recipeLogs';
 import { nextMove, testTrail } from '@/lib/pressing/testTrail';
+import { addDays } from '@/shared/days';
 import type { Recipe } from '@/shared/schemas/job';
 import { type PressTest, pressTestSchema } from '@/shared/schemas/making/pressLog';
 import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
@@ -97,6 +98,21 @@ describe('recipeLogs', () => {
       pressings: pieces('...', 5),
     });
     expect(recipes[0]?.standing).toMatchObject({ good: 0, fellBy: 'newLot', tests: 2 });
+  });
+
+  it('takes three tests in a row as the log lists them: by their days, and of a day as they were noted', () => {
+    const of = (tests: readonly ReturnType<typeof test>[]) =>
+      recipeLogs({ ...NONE, tests }).recipes[0]?.standing.tests;
+    const bad = { faults: ['pale' as const] };
+    const before = { day: addDays(TEST_DAY, -1) };
+    // Passed the day before and noted last: failed stands between it and the two that passed.
+    expect(of([test(1, bad), test(2), test(3), test(4, before)])).toBe(2);
+    // Failed the day before and noted between: the three that passed stand together.
+    expect(of([test(1), test(2, { ...bad, ...before }), test(3), test(4)])).toBe(3);
+    // Two devices, one after the other by the clock.
+    const other = { ...test(2, bad), device: 'pressphone2', count: 1, id: 'other-1' };
+    expect(of([test(1), test(3), other])).toBe(1);
+    expect(of([other, test(3), test(1)])).toBe(1);
   });
 
   it('comes to the same in any order', () => {

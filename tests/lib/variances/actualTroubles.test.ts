@@ -1,17 +1,22 @@
 import { expect, it } from 'vitest';
 import { actualTroubles } from '@/lib/variances/actualTroubles';
 import { runResult } from '@/lib/variances/runResult';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { clubPressings, clubStandard, hour, noFacts } from '@/tests/fixtures/clubStandard';
 
 const result = (pressings = clubPressings()) =>
   runResult(
-    { body: clubStandard() },
+    { body: enough(clubStandard()) },
     {
       facts: { ...noFacts, pressings },
       paid: { blank: () => null, sheet: () => null },
       orderHours: [],
     },
   );
+
+/** The worked run laid out 11 M and 13 L, with one spare of every other size. */
+const laidOut = { M: 11, L: 13 } as const;
+const isEnough = (size: string): size is keyof typeof laidOut => Object.hasOwn(laidOut, size);
 
 it('finds nothing to ask of the worked run', () => {
   expect(actualTroubles(result(), [hour(504, 'rest')].map(typed), clubPressings())).toEqual([]);
@@ -23,6 +28,23 @@ it('asks about a time of nothing, a whole night on the clock and more than 16 h 
   expect(found.map(({ what }) => what)).toEqual(['noTime', 'wholeNight', 'wholeNight', 'longDay']);
   expect(found.at(-1)).toMatchObject({ day: '2026-12-12', minutes: 961 });
   expect(actualTroubles(result(), [typed(night), typed(hour(480, 'rest'))], [])).toEqual([]);
+});
+
+it('tells that more went into the first press than was laid out, by size', () => {
+  // The fixture lays out one spare of each size: 10 M and 12 L, of which 11 and 13 were begun.
+  const found = actualTroubles(
+    runResult(
+      { body: clubStandard() },
+      {
+        facts: { ...noFacts, pressings: clubPressings() },
+        paid: { blank: () => null, sheet: () => null },
+        orderHours: [],
+      },
+    ),
+    [],
+    [],
+  );
+  expect(found).toEqual([{ what: 'moreThanLaidOut', sizes: ['M', 'L'], started: 24, laidOut: 22 }]);
 });
 
 it('tells pieces scrapped without a cause, and more lost than were begun', () => {
@@ -38,6 +60,19 @@ it('tells pieces scrapped without a cause, and more lost than were begun', () =>
 });
 
 // Helpers
+
+function enough({ works, ...rest }: RunStandard): RunStandard {
+  return {
+    ...rest,
+    works: works.map((work) => ({
+      ...work,
+      lines: work.lines.map((line) => ({
+        ...line,
+        sizes: line.sizes.map((one) => (isEnough(one.size) ? { ...one, take: laidOut[one.size] } : one)),
+      })),
+    })),
+  };
+}
 
 function typed(entry: ReturnType<typeof hour>) {
   return { ...entry, body: { ...entry.body, from: 'typed' as const } };

@@ -39,6 +39,11 @@ export function BegunPlate({ on }: Readonly<{ on: BegunOnScreen }>) {
         </ButtonLink>
       </div>
       <LaterPart part={laterParts.begin} what="What is told of the standard" props={{ on }} />
+      <LaterPart
+        part={laterParts.causes}
+        what="What nobody named"
+        props={{ workspace: on.workspace, facts, frozen: on.standard }}
+      />
       {!facts.isClosed && (
         <LaterPart
           part={laterParts.clock}

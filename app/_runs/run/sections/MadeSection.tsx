@@ -33,7 +33,9 @@ export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
         ) : (
           <>
             <strong>{formatter.count(pieces, 'piece')}</strong> of{' '}
-            {jobs.length < count ? runTable.someOf(formatter.number(jobs.length), count) : formatter.count(count, 'job')}
+            {jobs.length < count
+              ? runTable.someOf(formatter.number(jobs.length), count)
+              : formatter.count(count, 'job')}
             {taken === null ? '' : `; ${taken}`}
           </>
         )

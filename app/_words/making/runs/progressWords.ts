@@ -36,7 +36,7 @@ export function closedWords(
   locale: string,
 ): RunAnswerLine {
   const { good, lost } = pressedSummary(run);
-  const pieces = runTable.goodLost(number(good), number(lost));
+  const pieces = run.pressed.length === 0 ? runTable.noPiece : runTable.goodLost(number(good), number(lost));
   const { bridge, currency } = result;
   if (bridge === null) return { key: pieces, after: `; ${runTable.noPrice}` };
   const money = (minor: number) => minorMoney(minor, currency, locale);

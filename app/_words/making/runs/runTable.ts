@@ -57,7 +57,8 @@ export const runTable = {
   made: 'What is made',
   works: 'Jobs',
   noSums: 'No figures now: its jobs are not here, or have no sums.',
-  someOf: (known: string, jobs: number) => `${known} of its ${jobs} jobs; the others are not here, or have no sums`,
+  someOf: (known: string, jobs: number) =>
+    `${known} of its ${jobs} jobs; the others are not here, or have no sums`,
   worksFold: 'Jobs of this run',
   add: 'Add a job',
   addChoice: 'Job to add',
@@ -123,6 +124,7 @@ export const runTable = {
   profit: (amount: string) => `${amount} profit`,
   profitOf: (amount: string) => `, ${amount} as quoted`,
   noPrice: 'no price was asked, so there is no profit to tell',
+  noPiece: 'no piece is noted',
   goodLost: (good: string, lost: string) => `${good} good, ${lost} lost`,
   plannedFor: (day: string, isDone: boolean) => (isDone ? `Was to be done on ${day}` : `Done on ${day}`),
   frozenTable: 'Pieces by size as the run began',

@@ -7,7 +7,8 @@ export function sinceWords(jobs: readonly JobSince[]): readonly string[] {
   const told = jobs
     .filter(({ isGone }) => !isGone)
     .map(({ name, parts }) => {
-      const what = parts.length === 0 ? 'prices, rates or the like' : listed(parts.map((part) => partNames[part]));
+      const what =
+        parts.length === 0 ? 'prices, rates or the like' : listed(parts.map((part) => partNames[part]));
       return `${name} changed since the run began: ${what}. ${STAYS}`;
     });
   if (gone.length === 0) return told;
