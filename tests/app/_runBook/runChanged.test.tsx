@@ -143,18 +143,21 @@ describe('a cause that nobody named', () => {
         ),
     );
 
-  it.each([places[1], places[3]])('is named later on %s', async (_, place) => {
-    await beginRun();
-    await noteLost();
-    await enter(place);
-    await userEvent.click(await screen.findByRole('button', { name: 'Say why' }));
-    await userEvent.click(await screen.findByRole('button', { name: 'Pale' }));
-    expect(await screen.findByText('Every one has its cause.')).toBeVisible();
-    const { pressing } = screenStore().getState().entries;
-    expect(pressing.map(({ body }) => [body.result, body.fault, typeof body.pressedAt])).toEqual([
-      ['scrap', 'pale', 'number'],
-    ]);
-  });
+  it.each(places.filter(([name]) => name === 'the run' || name === 'after the run'))(
+    'is named later on %s',
+    async (_, place) => {
+      await beginRun();
+      await noteLost();
+      await enter(place);
+      await userEvent.click(await screen.findByRole('button', { name: 'Say why' }));
+      await userEvent.click(await screen.findByRole('button', { name: 'Pale' }));
+      expect(await screen.findByText('Every one has its cause.')).toBeVisible();
+      const { pressing } = screenStore().getState().entries;
+      expect(pressing.map(({ body }) => [body.result, body.fault, typeof body.pressedAt])).toEqual([
+        ['scrap', 'pale', 'number'],
+      ]);
+    },
+  );
 });
 
 describe('a record that cannot be read', () => {
