@@ -76,7 +76,9 @@ test('a list of seven items from two jobs is issued and saved as one page, price
 
 test('a dearer mug shows on a phone which prices no longer hold, after a reload too, until it is undone', async () => {
   const page = await issuedList([`Fern shirt · ${SHIRTS}`, `Fern mug · ${MUGS}`], { width: 390 });
-  await page.getByRole('link', { name: 'Blanks' }).click();
+  const main = page.getByRole('navigation', { name: 'Main' });
+  await main.getByRole('button', { name: 'More' }).click();
+  await main.getByRole('link', { name: 'Blanks' }).click();
   // The list that is left has buttons that name the mug, too.
   await page.getByRole('heading', { level: 1, name: 'Blanks' }).waitFor();
   await page.getByRole('button', { name: /mug/i }).first().click();
@@ -85,7 +87,8 @@ test('a dearer mug shows on a phone which prices no longer hold, after a reload 
     .first()
     .fill('4');
   await kept(page);
-  await page.getByRole('link', { name: 'Price lists' }).click();
+  await main.getByRole('button', { name: 'More' }).click();
+  await main.getByRole('link', { name: 'Price lists' }).click();
   await page.getByText(/prices? no longer hold/).waitFor();
   await looksRight(page, 'price-lists');
   await page

@@ -29,6 +29,20 @@ describe('Shell', () => {
     expect(marked[0]).toHaveAttribute('aria-current', current);
   });
 
+  it('keeps the rarer rooms behind one word on a phone, which marks that we stand in one and folds when we go on', async () => {
+    place.folders = ['blanks'];
+    const { rerender } = render(<Shell>x</Shell>);
+    const more = screen.getByRole('button', { name: 'More' });
+    expect(more).toHaveAttribute('data-marked');
+    expect(more).toHaveAttribute('aria-expanded', 'false');
+    await userEvent.click(more);
+    expect(more).toHaveAttribute('aria-expanded', 'true');
+    place.folders = ['jobs'];
+    rerender(<Shell>y</Shell>);
+    expect(more).toHaveAttribute('aria-expanded', 'false');
+    expect(more).not.toHaveAttribute('data-marked');
+  });
+
   it('starts with a link past the header, to the content', async () => {
     render(<Shell>the docket</Shell>);
     await userEvent.tab();

@@ -4,6 +4,8 @@ import { expect } from 'vitest';
 
 /** Fails on any finding of the accessibility checker, on the page as it stands now. */
 export async function axe(page: Page): Promise<void> {
+  // The title comes in after the rest of a page that was gone to by a link.
+  await page.waitForFunction(() => document.title !== '');
   // In the page itself and without a list of every part that passed: the same findings for a fifth of the work.
   const { violations, passes } = await new AxeBuilder({ page })
     .setLegacyMode(true)
