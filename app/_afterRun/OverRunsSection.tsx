@@ -65,6 +65,7 @@ function RunsTable({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   const paidWords = (run: ClosedRun) => {
     const paid = paidOfRun(run.runId, workspace.runs, payments, currency);
     if (paid === null) return overRunsTable.noOrder;
+    if (paid.minor === null) return paid.isElsewhere ? overRunsTable.paidElsewhere : overRunsTable.nonePaid;
     return `${words(paid.minor)}${paid.isShared ? overRunsTable.shared : ''}`;
   };
   return (

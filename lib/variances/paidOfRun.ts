@@ -4,7 +4,10 @@ import type { Payment } from '@/shared/schemas/orderEvents';
 
 /** Money that came for the orders a run was made for, whole minor units, tax in it. */
 interface PaidOfRun {
-  readonly minor: number;
+  /** Null where nobody noted any in the currency asked for. */
+  readonly minor: number | null;
+  /** Some was noted in another currency; it is in no sum. */
+  readonly isElsewhere: boolean;
   /** Of these orders something is made in another run as well: the money is that of both. */
   readonly isShared: boolean;
 }
@@ -23,10 +26,11 @@ export function paidOfRun(
   const orders = new Set(ordersOf(runs[runId]));
   if (orders.size === 0) return null;
   const others = Object.entries(runs).flatMap(([id, run]) => (id === runId ? [] : ordersOf(run)));
+  const noted = payments.filter(({ orderId }) => orders.has(orderId));
+  const own = noted.filter((payment) => payment.currency === currency);
   return {
-    minor: payments
-      .filter((payment) => orders.has(payment.orderId) && payment.currency === currency)
-      .reduce((sum, payment) => sum + cameMinor(payment), 0),
+    minor: own.length === 0 ? null : own.reduce((sum, payment) => sum + cameMinor(payment), 0),
+    isElsewhere: noted.length > own.length,
     isShared: others.some((orderId) => orders.has(orderId)),
   };
 }

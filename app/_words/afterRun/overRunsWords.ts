@@ -19,6 +19,8 @@ export const overRunsTable = {
   caption: (currency: string) => `Closed runs: quoted, made and paid, ${currency}`,
   told: 'Prices are without tax; money that came is what its orders paid, tax in it.',
   noOrder: 'no order',
+  nonePaid: 'none noted',
+  paidElsewhere: 'another currency',
   shared: ', also for another run',
   wrong: 'What keeps going wrong',
   pay: 'Pay of an hour, run by run: bars as made, lines as quoted',

@@ -19,10 +19,18 @@ const payments = [
 ];
 
 it('adds what came for the orders of a run, less what went back, in one currency', () => {
-  expect(paidOfRun('club', runs, payments, 'USD')).toEqual({ minor: 38_066 + 8_500, isShared: true });
+  expect(paidOfRun('club', runs, payments, 'USD')).toEqual({
+    ...{ minor: 38_066 + 8_500, isShared: true, isElsewhere: true },
+  });
 });
 
-it('tells nothing where no order waits, and nothing came where none paid', () => {
+it('tells nothing where no order waits, and no sum where nobody noted a payment: missing is not 0', () => {
   expect(paidOfRun('stall', runs, payments, 'USD')).toBeNull();
-  expect(paidOfRun('more', { more: runs.more }, [], 'USD')).toEqual({ minor: 0, isShared: false });
+  const more = { more: runs.more };
+  expect(paidOfRun('more', more, [], 'USD')).toEqual({ minor: null, isShared: false, isElsewhere: false });
+  const euros = [payment('choir', 'payment', 900, 'EUR')];
+  expect(paidOfRun('more', more, euros, 'USD')).toEqual({ minor: null, isShared: false, isElsewhere: true });
+  // What came and went back is noted, and is 0.
+  const back = [payment('choir', 'payment', 900), payment('choir', 'refund', 900)];
+  expect(paidOfRun('more', more, back, 'USD')).toEqual({ minor: 0, isShared: false, isElsewhere: false });
 });
