@@ -6,7 +6,7 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { saveBytes } from '@/app/_files/saveBytes';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { LaterPart } from '@/app/_network/LaterPart';
-import { lineWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
+import { lineWords, sparesWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
 import { causeWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
 import { bridgeCsv } from '@/lib/variances/bridgeCsv';
@@ -41,6 +41,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       <PageHead title={`${run.name}, after the run`} line={lineWords(facts, result, formatter, locale)} />
       <ClockBehind clockBehind={workspace.clockBehind} />
       <AfterRunHead {...{ result, formatter, locale }} />
+      {result.spares.pieces > 0 && <p className={styles.quiet}>{sparesWords(result, formatter, locale)}</p>}
       {troubles.map((trouble) => (
         <p key={JSON.stringify(trouble)} className={styles.trouble}>
           {troubleWords(trouble, formatter, locale)}

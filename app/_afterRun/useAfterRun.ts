@@ -11,6 +11,7 @@ import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubl
 import { newestPrices, type PricePaid } from '@/lib/variances/pricesPaid';
 import { resultOfRun } from '@/lib/variances/resultOfRun';
 import type { RunResult } from '@/lib/variances/runResult';
+import { sharedHours } from '@/lib/variances/sharedHours';
 
 /** A run once it is made, as its screen has it. */
 export interface AfterRunFigures {
@@ -30,7 +31,7 @@ export interface AfterRunFigures {
 
 /** Results of all runs that have a standard: one is looked at, all teach. */
 export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunFigures | null {
-  const { entries, workshop } = workspace;
+  const { entries, papers, workshop } = workspace;
   const { currency } = workshop;
   const today = useToday();
   const { runs, of } = useRunBook(workspace);
@@ -43,10 +44,10 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
       ),
     [entries.goodsIn, currency],
   );
-  const learned = useMemo(
-    () => runs.flatMap((facts) => learnedOf(facts, entries.goodsIn, entries.hours)),
-    [runs, entries.goodsIn, entries.hours],
-  );
+  const learned = useMemo(() => {
+    const shared = sharedHours(entries.hours, papers.runStandard);
+    return runs.flatMap((facts) => learnedOf(facts, entries.goodsIn, shared));
+  }, [runs, entries.goodsIn, entries.hours, papers.runStandard]);
   const facts = of(runId);
   if (facts === null) return null;
   const result = learned.find((one) => one.runId === runId)?.result ?? null;
@@ -74,9 +75,9 @@ const closedOf = (
 function learnedOf(
   facts: RunFacts,
   goodsIn: ReadyWorkspace['entries']['goodsIn'],
-  hours: ReadyWorkspace['entries']['hours'],
+  shared: ReturnType<typeof sharedHours>,
 ): readonly LearnedRun[] {
   const { standard, runId } = facts;
-  const result = resultOfRun(facts, goodsIn, hours);
+  const result = resultOfRun(facts, goodsIn, shared);
   return standard === null || result === null ? [] : [{ runId, standard: standard.body, facts, result }];
 }

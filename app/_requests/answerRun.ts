@@ -13,6 +13,7 @@ import type { RunPlan, RunTrouble } from '@/lib/making/runPlan';
 import { canonicalText } from '@/lib/stored/canonicalText';
 import { paidForRun } from '@/lib/variances/pricesPaid';
 import { runResult } from '@/lib/variances/runResult';
+import { sharedHours } from '@/lib/variances/sharedHours';
 import { addDays } from '@/shared/days';
 import type { GapLine } from '@/shared/schemas/making/runEvents';
 import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/making/supply';
@@ -141,12 +142,13 @@ const blanksOf = ({ rows }: BuyingPlan): TableOfRun['buy'] =>
   );
 
 /** How it came out against the standard it began by; nothing of a run that has none or of which nothing was noted. */
-function cameOf({ runId, run, day, notes, standards, orderHours, goodsIn, workshop }: RunOfFile) {
+function cameOf({ runId, run, day, notes, standards, hours, goodsIn, workshop }: RunOfFile) {
   const facts = runFacts(runId, run, notes, standards);
   if (facts.standard === null) return { variances: [], bridge: null, learned: [], beside: [] };
   const { currency } = facts.standard.body;
   const paid = paidForRun(goodsIn, currency, facts);
-  const result = runResult(facts.standard, { facts, paid, orderHours });
+  const shared = sharedHours(hours, standards);
+  const result = runResult(facts.standard, { facts, paid, orderHours: shared.get(runId) ?? [] });
   const { bars, bridge } = result;
   const named = new Set<GapLine>(varianceLines);
   const others = bars.filter(({ line, minor }) => !named.has(line) && minor !== 0);

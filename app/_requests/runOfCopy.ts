@@ -28,8 +28,8 @@ export interface RunOfFile {
   readonly inputs: ReadonlyMap<string, JobInput>;
   readonly notes: readonly AnyRunNote[];
   readonly standards: readonly StandardPaper[];
-  /** Time noted for orders that the run is made for. */
-  readonly orderHours: readonly Hours[];
+  /** Time noted for anything. */
+  readonly hours: readonly { readonly body: Hours }[];
   readonly goodsIn: readonly GoodsIn[];
   readonly suppliers: readonly { readonly id: string; readonly supplier: Supplier }[];
   readonly consumables: readonly { readonly id: string; readonly consumable: Consumable }[];
@@ -76,7 +76,7 @@ export async function runOfCopy(bytes: Uint8Array, { file, runId, day }: OfFile)
       run,
       inputs,
       workshop: workshopSchema.parse(workshop.body),
-      ...noted(read, run),
+      ...noted(read),
     },
   };
 }
@@ -88,9 +88,8 @@ const needed: readonly string[] = [
   ...['pressing', 'sheetsPrinted', 'blankFault', 'runStep', 'runActual', 'hours', 'pressTest'],
 ];
 
-function noted(read: Extract<CopyOfFile, { readonly kind: 'copy' }>, { works }: Run) {
+function noted(read: Extract<CopyOfFile, { readonly kind: 'copy' }>) {
   const { copy, inForce } = read;
-  const orders = new Set(works.flatMap(({ orderId }) => (orderId === null ? [] : [orderId])));
   const drafts = <Of>(kind: 'supplier' | 'consumable', parse: (body: unknown) => Of) =>
     Object.entries(bodiesOf(kind, copy)).map(([id, body]) => ({ id, body: parse(body) }));
   return {
@@ -104,9 +103,7 @@ function noted(read: Extract<CopyOfFile, { readonly kind: 'copy' }>, { works }: 
       ...entriesOf('pressTest', inForce),
     ],
     standards: papersOf('runStandard', read),
-    orderHours: entriesOf('hours', inForce)
-      .map(({ body }) => body)
-      .filter(({ for: of }) => of.kind === 'order' && orders.has(of.id)),
+    hours: entriesOf('hours', inForce),
     goodsIn: entriesOf('goodsIn', inForce).map(({ body }) => body),
     suppliers: drafts('supplier', (body) => supplierSchema.parse(body)).map(({ id, body }) => ({
       ...{ id, supplier: body },

@@ -13,6 +13,8 @@ export interface RunPieces {
   readonly wanted: number;
   /** That went into the first press. */
   readonly started: number;
+  /** Blanks it took; more than started where only later presses are noted. */
+  readonly drawn: number;
   /** Lost at any press. */
   readonly scrap: number;
   /** Out of the last press. */
@@ -50,7 +52,7 @@ export interface RunDone {
 type RunUnsaid =
   /** More blanks used than pieces were pressed or found faulty; below 0 fewer. Of several sizes. */
   | { readonly what: 'blanks'; readonly pieces: number }
-  /** Begun, neither finished nor spoiled; below 0 more came out than went in. */
+  /** Begun, neither finished nor spoiled; below 0 more came out than are noted at the first press. */
   | { readonly what: 'unfinished'; readonly size: string; readonly pieces: number }
   /** Of several papers. */
   | { readonly what: 'sheets'; readonly sheets: number }
@@ -98,9 +100,10 @@ const HOME = { place: { kind: 'home' }, grade: 'first' } as const;
 const move = (item: StockItem, quantity: number, cause: Wanted['cause']): readonly Wanted[] =>
   quantity === 0 ? [] : [{ ...HOME, item, quantity, cause, unitCost: null }];
 
-function unfinishedOf({ size, started, scrap, good, seconds }: RunPieces): readonly RunUnsaid[] {
-  const pieces = started - scrap - good - seconds;
-  return pieces === 0 ? [] : [{ what: 'unfinished', size, pieces }];
+function unfinishedOf({ size, started, drawn, scrap, good, seconds }: RunPieces): readonly RunUnsaid[] {
+  return [drawn - scrap - good - seconds, started - drawn].flatMap((pieces): readonly RunUnsaid[] =>
+    pieces === 0 ? [] : [{ what: 'unfinished', size, pieces }],
+  );
 }
 
 function blankMoves({ standard, pieces, blankFaults }: RunDone, told: number | null): Part {
@@ -115,14 +118,14 @@ function blankMoves({ standard, pieces, blankFaults }: RunDone, told: number | n
   // Those that a customer brings lie in no stock, but are among all that were told.
   const brought = new Set(lines.filter(({ isBrought }) => isBrought).map(({ blankId }) => blankId));
   for (const { isBrought, blankId } of lines) if (!isBrought) brought.delete(blankId);
-  const pressed = pieces.reduce((sum, { started }) => sum + started, 0);
+  const pressed = pieces.reduce((sum, { drawn }) => sum + drawn, 0);
   const faulty = blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
   const more = told === null ? 0 : told - pressed - faulty;
   const only = own.length === 1 && pieces.length === 1 ? own[0] : undefined;
   return {
     moves: [
       ...own.flatMap((one) => [
-        ...move(item(one, null), one.scrap - one.started - (one === only ? more : 0), 'used'),
+        ...move(item(one, null), one.scrap - one.drawn - (one === only ? more : 0), 'used'),
         ...move(item(one, null), -one.scrap, 'scrapped'),
       ]),
       ...blankFaults.flatMap(({ body }) =>

@@ -26,8 +26,14 @@ export interface Gap {
  *
  * @param frozen the budget for what was wanted, as it stood when the run began
  * @param budget the same for the good pieces made
+ * @param sparesCost what those beyond an order take, currency units: it lies in stock
  */
-export function gapsOf(frozen: RunBudget, budget: RunBudget, actuals: RunActuals): readonly Gap[] {
+export function gapsOf(
+  frozen: RunBudget,
+  budget: RunBudget,
+  actuals: RunActuals,
+  sparesCost: number,
+): readonly Gap[] {
   const { labour } = actuals;
   const spent = (line: 'freight' | 'otherCost' | 'fees' | 'reprints'): Gap => ({
     line,
@@ -39,7 +45,7 @@ export function gapsOf(frozen: RunBudget, budget: RunBudget, actuals: RunActuals
   return [
     {
       line: 'output',
-      ...times(profitOf(budget), profitOf(frozen), 1),
+      ...times(profitOf(budget) + sparesCost, profitOf(frozen), 1),
       units: ['money', null],
       actual: 'counted',
     },

@@ -17,6 +17,8 @@ export interface MadeSize {
   readonly scrap: number;
   /** That went into the first press. */
   readonly started: number;
+  /** Blanks it took: a piece noted at a later press alone was a blank all the same. */
+  readonly drawn: number;
 }
 
 /**
@@ -45,8 +47,22 @@ export function goodMade(
           seconds: out.filter(({ result }) => result === 'second').length,
           scrap: own.filter(({ result }) => result === 'scrap').length,
           started: own.filter(({ placementId }) => placementId === first).length,
+          drawn: drawnBy(named, own),
         };
       });
     }),
   );
+}
+
+// Helpers
+
+/** At least as many as any one press saw, with those that presses before it lost. */
+function drawnBy(named: readonly string[], own: readonly Pressing[]): number {
+  let [most, lost] = [0, 0];
+  for (const placementId of named) {
+    const seen = own.filter((one) => one.placementId === placementId);
+    most = Math.max(most, lost + seen.length);
+    lost += seen.filter(({ result }) => result === 'scrap').length;
+  }
+  return most;
 }

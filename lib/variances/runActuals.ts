@@ -1,10 +1,10 @@
 import type { RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
-import type { Hours, RunActual } from '@/shared/schemas/making/runEvents';
+import type { RunActual } from '@/shared/schemas/making/runEvents';
 import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
 import type { MadeSize } from './goodMade';
-import { type ElementTime, timesOf } from './minutesNoted';
 import type { RunBudget } from './runBudget';
+import type { ElementTime, RunTime } from './runTime';
 
 /** Whence a figure comes: typed, counted at the press or the printer, of a delivery, or nobody noted it. */
 export type ActualFrom = 'typed' | 'counted' | 'goodsIn' | 'standard';
@@ -48,13 +48,13 @@ export interface PricesPaid {
   readonly sheet: (sheetId: string) => number | null;
 }
 
-type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'hours'>;
+type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted'>;
 
 /**
- * What was noted of a run, folded: of each kind the newest counts, time adds up.
+ * What was noted of a run, folded: of each kind the newest counts.
  *
  * @param facts entries in force, in the store's one order
- * @param orderHours time noted for the orders it is made for
+ * @param time what it took
  */
 export function runActuals(
   { works, currency }: Pick<RunStandard, 'works' | 'currency'>,
@@ -62,16 +62,13 @@ export function runActuals(
   made: readonly MadeSize[] | null,
   facts: Facts,
   paid: PricesPaid,
-  orderHours: readonly Hours[],
+  time: RunTime,
 ): RunActuals {
   const noted = newestOf(
     facts.actuals.map(({ body }) => body),
     currency,
   );
-  const { elements, hours, isNoted } = timesOf(budget, [
-    ...facts.hours.map(({ body }) => body),
-    ...orderHours,
-  ]);
+  const hours = time.minutes / 60;
   const printed = facts.sheetsPrinted.reduce((sum, { body }) => sum + body.good + body.rejected, 0);
   const amount = (of: AmountKind, otherwise: number): ActualAmount => {
     const found = noted.amounts.get(of);
@@ -85,10 +82,10 @@ export function runActuals(
       quantity: hours,
       each: budget.labour.each,
       cost: hours * budget.labour.each,
-      quantityFrom: isNoted ? 'counted' : 'standard',
+      quantityFrom: time.isNoted ? 'counted' : 'standard',
       eachFrom: 'standard',
     },
-    elements,
+    elements: time.elements,
     freight: amount('freight', budget.freight),
     otherCost: amount('otherCost', budget.otherCost),
     fees: amount('fees', budget.fees),
@@ -149,17 +146,13 @@ function takenOf(
   };
 }
 
-/**
- * Blanks that went into the first press, and those found faulty before it. Where nobody noted the first press, what came
- * out went in.
- */
+/** Blanks that went into the presses, and those found faulty before. */
 function countedBlanks(made: readonly MadeSize[] | null, { blankFaults }: Pick<Facts, 'blankFaults'>) {
   if (made === null) return null;
-  const started = made.reduce(
-    (sum, { started: into, good, seconds, scrap }) => sum + Math.max(into, good + seconds + scrap),
-    0,
+  return (
+    made.reduce((sum, { drawn }) => sum + drawn, 0) +
+    blankFaults.reduce((sum, { body }) => sum + body.pieces, 0)
   );
-  return started + blankFaults.reduce((sum, { body }) => sum + body.pieces, 0);
 }
 
 /** The mean price of a blank as the standard draws its sizes; null where no delivery tells of any. */

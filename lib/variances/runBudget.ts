@@ -17,7 +17,6 @@ export interface RunBudget {
   readonly ink: Used;
   /** Hours at the pay wanted for one. */
   readonly labour: Used;
-  readonly elements: readonly { readonly element: string; readonly minutes: number }[];
   readonly overheadPerHour: number;
   readonly freight: number;
   readonly otherCost: number;
@@ -36,10 +35,6 @@ export function runBudget({ works }: Pick<RunStandard, 'works'>): RunBudget {
     return { quantity: all, each: all > 0 ? sum(cost) / all : each };
   };
   const [first] = works;
-  const elements = new Map<string, number>();
-  for (const { element, minutes } of parts.flatMap((part) => part.elements)) {
-    elements.set(element, (elements.get(element) ?? 0) + minutes);
-  }
   return {
     pieces: sum(({ pieces }) => pieces),
     blanks: used(
@@ -62,7 +57,6 @@ export function runBudget({ works }: Pick<RunStandard, 'works'>): RunBudget {
       ({ hours, wage }) => hours * wage,
       first?.labour.wagePerHour ?? 0,
     ),
-    elements: [...elements].map(([element, minutes]) => ({ element, minutes })),
     overheadPerHour: used(
       ({ hours }) => hours,
       ({ hours, overhead }) => hours * overhead,
@@ -95,7 +89,6 @@ function ofWork(work: StandardWork) {
     inkPrice: ink.pricePerMl,
     hours: labour.minutes / 60,
     wage: labour.wagePerHour,
-    elements: labour.elements,
     overhead: work.overheadPerHour,
     ...{ freight, otherCost, reprints, fees, revenue },
   };

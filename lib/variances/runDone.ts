@@ -2,12 +2,13 @@ import type { RunFacts, StandardPaper } from '@/lib/making/runFacts';
 import type { RunDone } from '@/lib/stock/runMoves';
 import { toMinor } from '@/shared/money';
 import type { StandardWork } from '@/shared/schemas/making/runPapers';
-import type { StockUnitCost } from '@/shared/schemas/stock';
 import type { RunResult } from './runResult';
+import { costOfOneMore } from './sparesOf';
 
 /**
  * What the stock is to know of a run that is over: pieces as counted, and what somebody typed of the whole run. A
- * finished piece is worth what the standard says that making one cost. Of which channels its ink was is not known.
+ * finished piece is worth what the standard says that making one cost, one beyond an order what one more takes. Of which
+ * channels its ink was is not known.
  *
  * @param moves all that are in force
  */
@@ -27,7 +28,11 @@ export function runDone(
     inkShares: [],
     costOf: ({ jobId, lineId, size }) => {
       const work = standard.works.find((one) => one.jobId === jobId);
-      return work === undefined ? null : costOfOne(work, lineId, size, standard.currency);
+      if (work === undefined) return null;
+      const cost =
+        work.orderId === null ? costOfOne(work, lineId, size) : costOfOneMore(standard, work, lineId, size);
+      if (cost === null || cost < 0) return null;
+      return { minor: toMinor(cost, standard.currency), currency: standard.currency };
     },
   };
 }
@@ -35,12 +40,11 @@ export function runDone(
 // Helpers
 
 /** Everything but blanks is shared over the pieces alike; a size carries its own blank. */
-function costOfOne(work: StandardWork, lineId: string, size: string, currency: string): StockUnitCost | null {
+function costOfOne(work: StandardWork, lineId: string, size: string): number | null {
   const sizes = work.lines.flatMap((line) => line.sizes.map((one) => ({ lineId: line.lineId, ...one })));
   const pieces = sizes.reduce((sum, { wanted }) => sum + wanted, 0);
   const own = sizes.find((one) => one.lineId === lineId && one.size === size);
   if (own === undefined || pieces === 0) return null;
   const blanks = sizes.reduce((sum, one) => sum + one.wanted * one.blanksEach * one.price, 0);
-  const minor = toMinor((work.fullCost - blanks) / pieces + own.blanksEach * own.price, currency);
-  return minor < 0 ? null : { minor, currency };
+  return (work.fullCost - blanks) / pieces + own.blanksEach * own.price;
 }

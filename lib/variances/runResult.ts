@@ -1,7 +1,7 @@
 import type { RunFacts, StandardPaper } from '@/lib/making/runFacts';
 import { standardFor } from '@/lib/making/standard/standardFor';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
-import type { GapLine, Hours } from '@/shared/schemas/making/runEvents';
+import type { GapLine } from '@/shared/schemas/making/runEvents';
 import { splitWhole } from '@/shared/splitWhole';
 import type { GapCause } from '@/shared/tables/faults';
 import { type Gap, gapsOf } from './gapsOf';
@@ -9,6 +9,8 @@ import { goodMade, type MadeSize } from './goodMade';
 import { type LostBlanks, lostBlanks } from './lostBlanks';
 import { type PricesPaid, type RunActuals, runActuals } from './runActuals';
 import { type RunBudget, runBudget } from './runBudget';
+import { runTime, type TimeNoted } from './runTime';
+import { type Spares, sparesOf } from './sparesOf';
 
 /** A bar of the bridge: a gap in whole minor units, with why the maker says it came. */
 export interface BridgeBar extends Gap {
@@ -33,6 +35,8 @@ export interface RunResult {
   readonly budget: RunBudget;
   readonly actuals: RunActuals;
   readonly made: readonly MadeSize[] | null;
+  /** Good pieces beyond what was ordered; their cost is in stock and no loss. */
+  readonly spares: Spares;
   readonly lost: readonly LostBlanks[];
   /** Whole minor units that add up: from + bars = to. Null where no price was asked. */
   readonly bridge: { readonly from: MinorUnits; readonly to: MinorUnits } | null;
@@ -51,7 +55,8 @@ interface ResultAsked {
     'pressings' | 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'hours' | 'steps'
   >;
   readonly paid: PricesPaid;
-  readonly orderHours: readonly Hours[];
+  /** Its parts of the hours of its orders and stall days. */
+  readonly orderHours: TimeNoted['shared'];
 }
 
 /**
@@ -66,8 +71,11 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const made = goodMade(standard, pressings);
   const frozen = runBudget(standard);
   const budget = made === null ? frozen : runBudget(standardFor(standard, made));
-  const actuals = runActuals(standard, budget, made, facts, paid, orderHours);
-  const gaps = gapsOf(frozen, budget, actuals);
+  const spares = sparesOf(standard, made ?? []);
+  const hours = facts.hours.map(({ body }) => body);
+  const time = runTime({ standard, pressings, hours, shared: orderHours });
+  const actuals = runActuals(standard, budget, made, facts, paid, time);
+  const gaps = gapsOf(frozen, budget, actuals, spares.cost);
   const change = gaps.reduce((running, { amount }) => running + amount, 0);
   const minors = wholeGaps(gaps, currency);
   const sum = minors.reduce((running, minor) => running + minor, 0) as MinorUnits;
@@ -79,7 +87,7 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const from = toMinor(quotedProfit, currency);
   const blanksGap = gaps.find(({ line }) => line === 'blanksUsage')?.amount ?? 0;
   return {
-    ...{ currency, budget, actuals, made, sum },
+    ...{ currency, budget, actuals, made, spares, sum },
     lost: lostBlanks(
       blanksGap,
       pressings,

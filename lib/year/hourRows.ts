@@ -1,12 +1,16 @@
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
+import { runTime } from '@/lib/variances/runTime';
+import { benchElements, sharedHours, standardsInForce } from '@/lib/variances/sharedHours';
 import { grouped } from '@/shared/grouped';
 import type { Entry, Paper } from '@/shared/schemas/happened';
 import type { Run } from '@/shared/schemas/making/run';
-import type { Hours, RunStep, WorkElement } from '@/shared/schemas/making/runEvents';
-import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
+import type { Hours, Pressing, RunStep, WorkElement } from '@/shared/schemas/making/runEvents';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { dayOfClose } from './takingRows';
 import type { RowAbout } from './yearRow';
+
+type StandardKept = Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'> & { readonly withdrawn: boolean };
 
 /** What says how long something took. */
 export interface HoursNoted {
@@ -14,7 +18,8 @@ export interface HoursNoted {
   readonly closes: readonly DayPaper<'dayClose', DayClose>[];
   /** In order. */
   readonly runSteps: readonly Entry<'runStep', RunStep>[];
-  readonly standards: readonly Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>[];
+  readonly standards: readonly StandardKept[];
+  readonly pressings: readonly Entry<'pressing', Pressing>[];
   readonly runs: Readonly<Record<string, Run>>;
 }
 
@@ -34,8 +39,8 @@ export interface HourRow {
 
 /**
  * Hours of all years, each once. What a close says a day took is what that day took; what was noted for it beside counts
- * where it was at the bench. Bench hours of a day count as planned only where neither a run nor a note says them; those of
- * a run as its standard has them only where it is closed and nobody noted any.
+ * where it was at the bench. Bench hours of a day count as planned only where neither a run nor a note says them; work of a
+ * run that nobody noted as its bridge has it, once it is closed.
  */
 export function hourRows(noted: HoursNoted): readonly HourRow[] {
   const closes = closesInForce(noted.closes);
@@ -53,7 +58,7 @@ export function hourRows(noted: HoursNoted): readonly HourRow[] {
     ...[...closes.values()].flatMap((close) =>
       closeHours(close, entries, daysWithRuns(runs, entries, noted)),
     ),
-    ...runs.flatMap((run) => standardHours(run, entries)),
+    ...plannedHours(runs, noted),
   ];
 }
 
@@ -76,10 +81,6 @@ export function longDays(
 }
 
 // Helpers
-
-const benchElements: ReadonlySet<string> = new Set<WorkElement>([
-  ...(['art', 'proof', 'setUp', 'sheets', 'presses', 'finish', 'pack', 'cleanDown'] as const),
-]);
 
 /** @returns stall days for which a run was made whose time is known: it is closed, or somebody noted hours of it. */
 function daysWithRuns(
@@ -111,43 +112,37 @@ function closeHours(
 interface ClosedRun {
   readonly runId: string;
   readonly day: string;
-  readonly standard: Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>;
+  readonly standard: StandardKept;
 }
 
-/** Runs that are closed and not opened again, with the standard they were closed by. */
+/** Runs that are closed and not opened again, with the standard that counts. */
 function closedRuns({ runSteps, standards }: HoursNoted): readonly ClosedRun[] {
+  const inForce = standardsInForce(standards);
   return [...grouped(runSteps, ({ body }) => body.runId)].flatMap(([runId, own]) => {
     const last = own.findLast(({ body: { step } }) => step.what === 'closed' || step.what === 'reopened');
-    if (last?.body.step.what !== 'closed') return [];
-    const named = last.body.standardId;
-    const standard =
-      standards.find(({ id }) => id === named) ?? standards.findLast(({ body }) => body.runId === runId);
-    return standard === undefined ? [] : [{ runId, day: last.body.day, standard }];
+    const standard = inForce.get(runId);
+    if (last?.body.step.what !== 'closed' || standard === undefined) return [];
+    return [{ runId, day: last.body.day, standard }];
   });
 }
 
-function standardHours({ runId, day, standard }: ClosedRun, entries: readonly HourRow[]): readonly HourRow[] {
-  if (entries.some((one) => isAbout(one, 'run', runId))) return [];
-  const minutes = standard.body.works.reduce((sum, work) => sum + plannedMinutes(work, entries), 0);
-  const about = { kind: 'run', id: runId } as const;
-  if (minutes <= 0) return [];
-  return [
-    { id: standard.id, day, about, minutes, element: null, note: '', from: 'standard', isInClose: false },
-  ];
-}
-
-/** Without what is noted of its order for itself, and of a day of selling without what its close says. */
-function plannedMinutes({ orderId, stallDayId, labour }: StandardWork, entries: readonly HourRow[]): number {
-  if (labour.elements.length === 0) return labour.minutes;
-  const told = entries.filter(
-    (one) =>
-      (orderId !== null && isAbout(one, 'order', orderId)) ||
-      (stallDayId !== null && isAbout(one, 'stallDay', stallDayId)),
-  );
-  const isTold = (element: string) =>
-    told.some((one) => one.element === element) ||
-    (stallDayId !== null && (element === 'selling' || element === 'deliver'));
-  return labour.elements.reduce((sum, { element, minutes }) => (isTold(element) ? sum : sum + minutes), 0);
+/** What of closed runs nobody noted, as planned; selling and what else is done on a stall day is in its close. */
+function plannedHours(runs: readonly ClosedRun[], { hours, standards, pressings }: HoursNoted) {
+  if (runs.length === 0) return [];
+  const shared = sharedHours(hours, standards);
+  const pressed = grouped(pressings, ({ body }) => body.runId);
+  const worked = grouped(hours, ({ body }) => (body.for.kind === 'run' ? body.for.id : ''));
+  const bodies = <Of>(notes: readonly { readonly body: Of }[] = []) => notes.map(({ body }) => body);
+  return runs.flatMap(({ runId, day, standard: { id, body } }): readonly HourRow[] => {
+    const { plannedMinutes, onTheDayMinutes } = runTime({
+      ...{ standard: body, pressings: bodies(pressed.get(runId)) },
+      ...{ hours: bodies(worked.get(runId)), shared: shared.get(runId) ?? [] },
+    });
+    const about = { kind: 'run', id: runId } as const;
+    const minutes = plannedMinutes - onTheDayMinutes;
+    if (minutes <= 0) return [];
+    return [{ id, day, about, minutes, element: null, note: '', from: 'standard', isInClose: false }];
+  });
 }
 
 const isAbout = ({ about }: Pick<HourRow, 'about'>, kind: RowAbout['kind'], id: string): boolean =>

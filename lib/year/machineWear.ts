@@ -1,9 +1,9 @@
-import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { Entry } from '@/shared/schemas/happened';
 import type { Job } from '@/shared/schemas/job';
 import type { Pressing, SheetsPrinted } from '@/shared/schemas/making/runEvents';
-import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { Rate } from '@/shared/schemas/rate';
 import type { Press, Printer } from '@/shared/schemas/workshop';
+import type { HoursNoted } from './hourRows';
 import { type DaySpan, isWithin } from './yearSpan';
 
 /** What a machine lost of its worth in a year. */
@@ -24,7 +24,7 @@ export interface WearNoted {
   readonly printers: readonly Printer[];
   readonly pressings: readonly Entry<'pressing', Pressing>[];
   readonly sheetsPrinted: readonly Entry<'sheetsPrinted', SheetsPrinted>[];
-  readonly standards: readonly Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>[];
+  readonly standards: HoursNoted['standards'];
   readonly jobOf: (jobId: string) => Job | null;
   /** The maker's calendar day of a moment. */
   readonly dayOf: (at: number) => string;

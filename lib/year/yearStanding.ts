@@ -114,7 +114,13 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
     (stockMinor ?? 0) -
     wearMinor;
   const overhead = {
-    ...{ hours, rows: counted, currency, standards: noted.standards, plans: noted.plans },
+    ...{
+      hours,
+      rows: counted,
+      currency,
+      standards: noted.standards.filter(({ withdrawn }) => !withdrawn),
+      plans: noted.plans,
+    },
     planOfDay: (id: string) =>
       noted.closes.findLast(({ body, withdrawn }) => !withdrawn && body.stallDayId === id)?.body.planId ??
       null,

@@ -25,7 +25,7 @@ const actuals = (fields: Partial<RunActuals>): RunActuals => ({
   ...fields,
 });
 const amounts = (planned: RunBudget, came: RunActuals) =>
-  new Map(gapsOf(planned, planned, came).map(({ line, amount }) => [line, amount]));
+  new Map(gapsOf(planned, planned, came, 0).map(({ line, amount }) => [line, amount]));
 
 describe('variances by the textbook', () => {
   it.each([

@@ -11,7 +11,11 @@ const money = fc.integer({ min: 0, max: 200_000 });
 const figure = fc.double({ min: 0, max: 500, noNaN: true });
 
 const runs = fc.record({
-  kept: fc.array(fc.constantFrom<Pressing['result']>('good', 'good', 'second', 'scrap'), { maxLength: 80 }),
+  // All good, two pieces are beyond the order.
+  kept: fc.oneof(
+    fc.array(fc.constantFrom<Pressing['result']>('good', 'good', 'second', 'scrap'), { maxLength: 80 }),
+    fc.constant(Array.from({ length: 80 }, (): Pressing['result'] => 'good')),
+  ),
   blanks: fc.option(fc.tuple(fc.integer({ min: 0, max: 90 }), fc.option(money))),
   sheets: fc.option(fc.tuple(figure, fc.option(money))),
   ink: fc.option(figure),
@@ -54,11 +58,12 @@ const asked = (run: Parameters<typeof facts>[0]) => ({
 });
 
 /** What a run left, from its actuals alone. */
-function leftBy({ actuals }: ReturnType<typeof runResult>): number {
+function leftBy({ actuals, spares }: ReturnType<typeof runResult>): number {
   const { blanks, sheets, ink, labour, freight, otherCost, fees, reprints, revenue } = actuals;
   const used = [blanks, sheets, ink, labour].reduce((sum, { cost }) => sum + cost, 0);
   const spent = [freight, otherCost, fees, reprints].reduce((sum, { amount }) => sum + amount, 0);
-  return (revenue?.amount ?? 0) - used - labour.quantity * 4.2 - spent;
+  // What came beyond the order lies in stock and is not gone.
+  return (revenue?.amount ?? 0) + spares.cost - used - labour.quantity * 4.2 - spent;
 }
 
 test('the gaps of a run add up to what it left less the profit of its standard', () => {

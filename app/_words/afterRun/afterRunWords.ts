@@ -2,9 +2,11 @@ import { elementNames } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
 import { hoursWords, minutesWords } from '@/app/_words/minutesWords';
+import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ActualTrouble } from '@/lib/variances/actualTroubles';
 import type { RunResult } from '@/lib/variances/runResult';
+import { toMinor } from '@/shared/money';
 import type { WorkElement } from '@/shared/schemas/making/runEvents';
 
 /** What the maker may choose time for. */
@@ -60,6 +62,19 @@ export function lineWords(
     ].join(', '),
     isClosed && closedOn !== undefined ? `closed ${formatter.day(closedOn)}` : 'not closed yet',
   ].join('; ');
+}
+
+/** “2 pieces more than ordered lie in stock at 17.20, what making them took. No price is asked for them.” */
+export function sparesWords(
+  { spares: { pieces, cost }, currency }: Pick<RunResult, 'spares' | 'currency'>,
+  formatter: Formatter,
+  locale: string,
+): string {
+  const money = minorMoney(toMinor(cost, currency), currency, locale);
+  const many = formatter.count(pieces, 'piece');
+  return pieces === 1
+    ? `${many} more than ordered lies in stock at ${money}, what making it took. It brings no price in.`
+    : `${many} more than ordered lie in stock at ${money}, what making them took. They bring no price in.`;
 }
 
 /** What is asked of a time that is hardly so. */

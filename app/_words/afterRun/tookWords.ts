@@ -58,7 +58,9 @@ export function unsaidWords(unsaid: RunMoves['unsaid'][number], formatter: Forma
     case 'blanks':
       return `${number(unsaid.pieces)} blanks ${unsaid.pieces > 0 ? 'more' : 'fewer'} were used than were pressed or found faulty, of sizes nobody noted: correct them in stock.`;
     case 'unfinished':
-      return `${unsaid.size}: ${number(unsaid.pieces)} ${unsaid.pieces > 0 ? 'begun and neither finished nor spoiled' : 'more came out than went in'}: note the missing press, or correct it in stock.`;
+      return unsaid.pieces > 0
+        ? `${unsaid.size}: ${number(unsaid.pieces)} begun and neither finished nor spoiled: note the missing press, or correct it in stock.`
+        : `${unsaid.size}: ${number(unsaid.pieces)} noted at a later press alone; their blanks are taken all the same. Note the first press.`;
     case 'sheets':
       return `${number(unsaid.sheets)} sheets ${unsaid.sheets > 0 ? 'more' : 'fewer'} than were noted, of several papers: correct them in stock.`;
     case 'ink':

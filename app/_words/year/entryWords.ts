@@ -54,6 +54,6 @@ export function hourSources({ hours }: YearStanding, locale: string): readonly s
     ...said(of('noted'), 'noted'),
     ...said(of('close'), 'by closes of stall days'),
     ...said(of('closePlan'), 'at the bench for stall days, as planned'),
-    ...said(of('standard'), 'of closed runs, as planned: nobody noted any'),
+    ...said(of('standard'), 'of closed runs, as planned: nobody noted them'),
   ];
 }

@@ -11,7 +11,8 @@ export interface GoodOutput {
 
 /**
  * The standard for what was really made (a flexible budget): what an order, a design and a session take stays, what a
- * piece takes goes with the pieces. At the output that was planned it is the frozen one, to the last digit.
+ * piece takes goes with the pieces. At the output that was planned it is the frozen one, to the last digit. Nobody pays for
+ * pieces beyond what an order asked for: they take what any piece takes, and bring no price in.
  *
  * @param output a size that is not named came out with no good piece; one the standard does not know counts for nothing
  */
@@ -28,7 +29,8 @@ function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork
   const lines = work.lines.map((line) => flexedLine(work.jobId, line, output));
   const isAsPlanned = work.lines.every((line, at) => piecesBySize(line).every(isSameAs(lines[at])));
   if (isAsPlanned) return work;
-  const pieces = ratio(work.lines, lines, ({ sizes }) => sum(sizes.map(({ wanted }) => wanted)));
+  const sold = work.orderId === null ? lines : work.lines.map((line, at) => atMost(line, lines[at]));
+  const pieces = ratio(work.lines, lines, piecesOf);
   const presses = ratio(work.lines, lines, ({ placements }) =>
     sum(placements.map(({ entering }) => entering)),
   );
@@ -52,9 +54,9 @@ function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork
     0,
   );
   const otherCost = once.otherCost + (work.otherCost - once.otherCost) * pieces;
-  const reprints = work.reprints * pieces;
+  const reprints = work.reprints * ratio(work.lines, sold, piecesOf);
   const revenue =
-    work.revenue === null ? null : work.revenue + sum(lines.map(revenueOf)) - sum(work.lines.map(revenueOf));
+    work.revenue === null ? null : work.revenue + sum(sold.map(revenueOf)) - sum(work.lines.map(revenueOf));
   const fees = work.revenue === null || revenue === null ? work.fees : feesAt(work, once.feeShare, revenue);
   const fullCost =
     work.fullCost +
@@ -100,6 +102,17 @@ function flexedLine(jobId: string, line: Line, output: readonly GoodOutput[]): L
     })),
   };
 }
+
+/** What came of a line, no size of it above what was ordered. */
+const atMost = (ordered: Line, made: Line | undefined): Line => ({
+  ...ordered,
+  sizes: ordered.sizes.map((one, at) => ({
+    ...one,
+    wanted: Math.min(one.wanted, made?.sizes[at]?.wanted ?? 0),
+  })),
+});
+
+const piecesOf = ({ sizes }: Line): number => sum(sizes.map(({ wanted }) => wanted));
 
 const piecesBySize = ({ sizes }: Line): readonly (readonly [string, number])[] =>
   sizes.map(({ size, wanted }) => [size, wanted]);

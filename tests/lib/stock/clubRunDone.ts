@@ -66,5 +66,5 @@ export const clubPieces: readonly RunPieces[] = (
   ] as const
 ).map(([name, good, scrap]) => ({
   ...{ jobId: 'club-order', lineId: 'shirts', size: name, wanted: good },
-  ...{ started: good + scrap, scrap, good, seconds: 0 },
+  ...{ started: good + scrap, drawn: good + scrap, scrap, good, seconds: 0 },
 }));

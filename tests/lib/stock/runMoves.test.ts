@@ -30,6 +30,7 @@ const printed = (good: number, rejected: number, jobId = 'club-order') => ({
 /** Of one size: begun, spoiled, good and seconds. */
 const pieces = (size: string, started: number, scrap: number, good: number, seconds = 0) => ({
   ...{ jobId: 'club-order', lineId: 'shirts', size, wanted: 4, started, scrap, good, seconds },
+  drawn: Math.max(started, scrap + good + seconds),
 });
 
 /** Of the worked order: 41 blanks used, 37 of them good and 4 scrapped. */
@@ -132,6 +133,17 @@ describe('runMoves', () => {
     ]);
   });
 
+  it('takes a blank of a piece that a later press alone saw, and no second one once the first press is noted', () => {
+    const late = done({ pieces: [pieces('S', 0, 1, 3)] });
+    const booked = runMoves(late).moves;
+    expect(booked.map(short)).toEqual([
+      ['S', -3, 'used'],
+      ['S', -1, 'scrapped'],
+    ]);
+    const whole = { pieces: [pieces('S', 4, 1, 3)], moves: booked.map((body) => ({ body })) };
+    expect(runMoves(done(whole))).toEqual({ moves: [], unsaid: [] });
+  });
+
   it('counts faulty blanks of the run as spoiled in their lot', () => {
     const body = {
       ...{ runId: 'run', blankId: 'shirt', size: 'L', lot: 'A7', pieces: 2, fault: 'hole' as const },
@@ -167,7 +179,9 @@ describe('runMoves', () => {
     const others = booked.map(({ body }) => ({ body: { ...body, reference: { kind: 'run', id: 'other' } } }));
     expect(runMoves(done({ moves: others })).moves.map(short)).toEqual(blanksOfClub);
     // The second device noted one more shirt of size S, which came out good: the order waits for four.
-    const more = clubPieces.map((one) => (one.size === 'S' ? { ...one, started: 5, good: 5 } : one));
+    const more = clubPieces.map((one) =>
+      one.size === 'S' ? { ...one, started: 5, drawn: 5, good: 5 } : one,
+    );
     expect(runMoves(done({ pieces: more, moves: booked })).moves.map(short)).toEqual([
       ['S', -1, 'used'],
       ['S', 1, 'made'],

@@ -168,6 +168,53 @@ describe('fewer good pieces than wanted', () => {
   });
 });
 
+describe('a good piece beyond the order', () => {
+  // The badge that was reversed came good: 12 of size L, where 11 were ordered.
+  const pressings = clubPressings().map((entry, at, all) =>
+    at === all.length - 1
+      ? { ...entry, body: { ...entry.body, result: 'good' as const, fault: null } }
+      : entry,
+  );
+  const result = resultOf({ pressings });
+
+  it('brings no price in, and lies in stock at what one more takes instead of being lost', () => {
+    expect(result.budget.pieces).toBe(38);
+    expect(result.budget.revenue).toBeCloseTo(711.5, 8);
+    expect(result.came?.revenue).toBeCloseTo(711.5, 8);
+    expect(result.budget.fees).toBeCloseTo(11.338923, 8);
+    // Held for the 37 that somebody paid for.
+    expect(result.budget.reprints).toBeCloseTo(6.217454, 8);
+    // Blank 4.9133, sheet 0.1926, ink 0.1345, all else 0.6714, 7.2563 min at 22.20 an hour.
+    expect(result.spares.pieces).toBe(1);
+    expect(result.spares.cost).toBeCloseTo(4.913254 + 0.192585 + 0.134495 + 0.671353 + 2.684818, 4);
+    expect(bar(result, 'output')?.amount).toBeCloseTo(0, 8);
+  });
+
+  it('is held against the standard of 38 as any other: 41 blanks for 40.59', () => {
+    expect(result.budget.blanks.quantity).toBeCloseTo(38 / (0.965 * 0.98 * 0.99), 8);
+    expect(bar(result, 'blanksUsage')?.to).toBe(41);
+  });
+
+  it('that nobody ordered is sold as the others, for a stall sells what it has', () => {
+    const works = clubStandard().works.map((work) => ({ ...work, orderId: null }));
+    const free = runResult(
+      { body: { ...clubStandard(), works } },
+      { facts: { ...noFacts, pressings }, paid, orderHours: [] },
+    );
+    expect(free.budget.revenue).toBeCloseTo(730.5, 8);
+    expect(free.spares).toEqual({ pieces: 0, cost: 0 });
+  });
+
+  it('makes up for no other size: its own price is missing', () => {
+    // A badge of size S was spoiled beside.
+    const one = pressings.findIndex(({ body }) => body.placementId === 'badge' && body.size === 'S');
+    const short = pressings.map((entry, at) =>
+      at === one ? { ...entry, body: { ...entry.body, result: 'scrap' as const } } : entry,
+    );
+    expect(resultOf({ pressings: short }).budget.revenue).toBeCloseTo(692.5, 8);
+  });
+});
+
 describe('a cause', () => {
   it('is the newest word on its line', () => {
     const word = (cause: 'interruption' | 'artLate') =>

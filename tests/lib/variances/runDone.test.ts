@@ -56,10 +56,24 @@ describe('the stock of the worked run', () => {
   });
 });
 
-it('is worth what making one cost: its own blank, and an equal share of all else', () => {
-  // (411.79 − 190.87) ÷ 37 = 5.97, and 4.60 or 7.10 · 190.87 ÷ 178.70 for its blank.
-  const cost = done().costOf;
-  expect(cost({ jobId: 'club', lineId: 'shirts', size: 'M' })).toEqual({ minor: 1088, currency: 'USD' });
-  expect(cost({ jobId: 'club', lineId: 'shirts', size: '3XL' })).toEqual({ minor: 1355, currency: 'USD' });
-  expect(cost({ jobId: 'gone', lineId: 'shirts', size: 'M' })).toBeNull();
+describe('a finished piece', () => {
+  it('that nobody ordered is worth what making one cost: its own blank, and an equal share of all else', () => {
+    // (411.79 − 190.87) ÷ 37 = 5.97, and 4.60 or 7.10 · 190.87 ÷ 178.70 for its blank.
+    const works = standard.body.works.map((work) => ({ ...work, orderId: null }));
+    const forStall = { body: { ...standard.body, works } };
+    const result = runResult(forStall, { facts, paid, orderHours: [] });
+    const cost = runDone({ ...facts, runId: 'run' }, forStall, result, []).costOf;
+    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'M' })).toEqual({ minor: 1088, currency: 'USD' });
+    expect(cost({ jobId: 'club', lineId: 'shirts', size: '3XL' })).toEqual({ minor: 1355, currency: 'USD' });
+  });
+
+  it('beyond an order is worth what one more takes, for the order bears what it took once', () => {
+    // Blank 4.60 or 7.10 · 1.0681, a sheet of 50.90 ÷ 37 at 0.14, 31.10 mL ÷ 37 at 0.16, 24.84 ÷ 37 of all else, and of
+    // the hands 1.38 min for the sheet, 4.68 at both presses, 1.20 to fold, at 22.20 an hour.
+    const cost = done().costOf;
+    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'M' })).toEqual({ minor: 860, currency: 'USD' });
+    expect(cost({ jobId: 'club', lineId: 'shirts', size: '3XL' })).toEqual({ minor: 1127, currency: 'USD' });
+    expect(cost({ jobId: 'gone', lineId: 'shirts', size: 'M' })).toBeNull();
+    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'XS' })).toBeNull();
+  });
 });

@@ -132,6 +132,7 @@ export const standardOf = (
   more: Partial<RunStandard['works'][number]> = {},
 ): YearNoted['standards'][number] => ({
   id: `standard-${runId}`,
+  withdrawn: false,
   body: {
     ...{ number: { count: 1, letter: 'A' }, issuedOn: '2026-06-01', runId, title: 'Club', currency: 'USD' },
     ...{ cover: 'usual', sizes: [], clock: [] },

@@ -53,7 +53,7 @@ describe('hours', () => {
     expect(yearOf({ closes: [closed('c')], runs: { 'fair-run': run } }).hoursWorked).toBe(23);
   });
 
-  it('of a closed run are its standard’s where nobody noted any, less what its order says for itself', () => {
+  it('of a closed run are its standard’s where nobody noted any, less what its order or somebody says of an element', () => {
     const standards = [standardOf('club')];
     const runSteps = [step('a-1', 'closed')];
     // 300 and 40 minutes.
@@ -61,7 +61,10 @@ describe('hours', () => {
     const enquiry = worked('a-2', 25, { for: { kind: 'order', id: 'order-1' }, element: 'enquiry' });
     expect(yearOf({ standards, runSteps, hours: [enquiry] }).hoursWorked).toBeCloseTo(325 / 60, 10);
     const pressed = worked('a-3', 360, { for: { kind: 'run', id: 'club' }, element: 'presses' });
-    expect(yearOf({ standards, runSteps, hours: [pressed] }).hoursWorked).toBe(6);
+    // Six hours at the press; the enquiry nobody noted.
+    expect(yearOf({ standards, runSteps, hours: [pressed] }).hoursWorked).toBeCloseTo(400 / 60, 10);
+    const all = worked('a-4', 360, { for: { kind: 'run', id: 'club' }, element: 'rest' });
+    expect(yearOf({ standards, runSteps, hours: [all] }).hoursWorked).toBe(6);
   });
 
   it('of a run that is not closed, or was opened again, are none that nobody noted', () => {

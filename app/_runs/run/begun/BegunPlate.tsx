@@ -13,6 +13,7 @@ import { type RunAnswerLine, runAnswerWords } from '@/app/_words/making/runs/run
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import { resultOfRun } from '@/lib/variances/resultOfRun';
+import { sharedHours } from '@/lib/variances/sharedHours';
 import { stateWords } from '../stateWords';
 import type { BegunOnScreen } from './begunOnScreen';
 
@@ -62,11 +63,11 @@ const AT_THE_PRESS_MS = 60 * 60_000;
 
 function useAnswer({ facts, standard, pressed, workspace, formatter, locale }: BegunOnScreen): RunAnswerLine {
   const now = useNow(false);
-  const { entries } = workspace;
+  const { entries, papers } = workspace;
   const result = useMemo(() => {
     if (!facts.isClosed) return null;
-    return resultOfRun(facts, entries.goodsIn, entries.hours);
-  }, [facts, entries.goodsIn, entries.hours]);
+    return resultOfRun(facts, entries.goodsIn, sharedHours(entries.hours, papers.runStandard));
+  }, [facts, entries.goodsIn, entries.hours, papers.runStandard]);
   if (result !== null) return closedWords(result, pressed, formatter, locale);
   const last = pressed.pressed.at(-1);
   if (last === undefined) {
