@@ -47,10 +47,8 @@ export function hourRows(noted: HoursNoted): readonly HourRow[] {
   const entries = noted.hours.map(({ id, body }): HourRow => {
     const { day, minutes, element, note } = body;
     const isDay = body.for.kind === 'stallDay' && closes.has(body.for.id);
-    return {
-      ...{ id, day, about: body.for, minutes, element, note, from: 'noted' },
-      isInClose: isDay && !benchElements.has(element),
-    };
+    const isInClose = isDay && !benchElements.has(element);
+    return { id, day, about: body.for, minutes, element, note, from: 'noted', isInClose };
   });
   const runs = closedRuns(noted);
   return [
