@@ -7,9 +7,10 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
+import { PartMissing } from '@/app/_network/PartMissing';
 import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
-import { yearName } from '@/app/_words/year/yearNames';
+import { yearName, yearWait } from '@/app/_words/year/yearNames';
 import { yearOfDay } from '@/lib/year/yearSpan';
 import { EntriesSection } from './EntriesSection';
 import { HoursSection } from './HoursSection';
@@ -20,6 +21,7 @@ import { ResultsSection } from './ResultsSection';
 import { useYear } from './useYear';
 import { WorthSection } from './WorthSection';
 import { YearFields } from './YearFields';
+import type { YearSection } from './yearSection';
 import { yearSetting } from './yearSetting';
 
 /** What a year came to: the pay of its hour, and all that it is made of. */
@@ -41,10 +43,9 @@ function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const [firstMonth, setFirstMonth] = useState(yearSetting.firstMonth);
   const [chosen, setChosen] = useState<number | null>(null);
   const year = chosen ?? yearOfDay(today, firstMonth);
-  const { standing, years, book } = useYear(workspace, year, firstMonth);
+  const { standing, years, book, sums } = useYear(workspace, year, firstMonth);
   const formatter = formatterFor(workspace.workshop);
   const locale = usableLocale(workspace.workshop.locale);
-  const on = { workspace, book, standing, today, formatter, locale };
   const name = yearName(year, firstMonth, locale);
   return (
     <>
@@ -60,15 +61,23 @@ function Year({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           setChosen(null);
         }}
       />
-      <Card>
-        <PaySection on={on} />
-        <EntriesSection on={on} name={name} />
-        <MoneySections on={on} />
-        <WorthSection on={on} />
-        <OverheadSection on={on} />
-        <HoursSection on={on} />
-        <ResultsSection on={on} />
-      </Card>
+      {sums.kind === 'missing' && <PartMissing what="The sums of the year" missing={sums} />}
+      {standing === null && sums.kind !== 'missing' && <p role="status">{yearWait}</p>}
+      {standing !== null && (
+        <YearCard on={{ workspace, book, standing, today, formatter, locale }} name={name} />
+      )}
     </>
   );
 }
+
+const YearCard = ({ on, name }: Readonly<{ on: YearSection; name: string }>) => (
+  <Card>
+    <PaySection on={on} />
+    <EntriesSection on={on} name={name} />
+    <MoneySections on={on} />
+    <WorthSection on={on} />
+    <OverheadSection on={on} />
+    <HoursSection on={on} />
+    <ResultsSection on={on} />
+  </Card>
+);

@@ -1,123 +1,56 @@
 'use client';
 
-import { useMemo } from 'react';
-import { dayOf } from '@/app/_clock/dayOf';
+import { useCallback, useMemo } from 'react';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import { type Fetched, useLazy } from '@/app/_network/useLazy';
 import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
-import { paymentsOf } from '@/lib/orders/money/payments';
-import { isOfOrders } from '@/lib/orders/orderFacts';
-import type { StockEntry } from '@/lib/stock/stockEntry';
-import { stockValue } from '@/lib/stock/stockValue';
-import { inOrder } from '@/lib/stored/entriesInForce';
-import { stockAtStart } from '@/lib/year/stockAtStart';
-import { stockWorth } from '@/lib/year/stockWorth';
-import { type DaySpan, yearOfDay, yearSpan } from '@/lib/year/yearSpan';
-import { type YearNoted, type YearStanding, yearStanding } from '@/lib/year/yearStanding';
+import { yearSpan } from '@/lib/year/yearSpan';
+import type { YearStanding } from '@/lib/year/yearStanding';
+import { laterParts } from './laterParts';
+import { useInTurns } from './useInTurns';
 
 /** A year as its screen has it. */
 export interface YearOnScreen {
   readonly book: OrderBook;
   readonly standing: YearStanding;
+}
+
+interface ReckonedYear {
+  readonly book: OrderBook;
+  /** Null until it is reckoned. */
+  readonly standing: YearStanding | null;
   /** Those of which something is noted, and this one; the newest first. */
   readonly years: readonly number[];
+  /** Whether what reckons is here. */
+  readonly sums: Fetched<unknown>;
 }
+
+/** More than this is reckoned in turns. */
+const AT_ONCE = 2_000;
 
 /** Folds what was noted of one year. */
-export function useYear(workspace: ReadyWorkspace, year: number, firstMonth: number): YearOnScreen {
+export function useYear(workspace: ReadyWorkspace, year: number, firstMonth: number): ReckonedYear {
   const book = useOrderBook(workspace);
+  const sums = useLazy(laterParts.sums);
+  const reckon = sums.kind === 'here' ? sums.value : null;
   const { entries, papers, happened, workshop, kinds, shops, stallDays, runs } = workspace;
   const span = useMemo(() => yearSpan(year, firstMonth), [year, firstMonth]);
-  const noted = useMemo(
-    () => notedOf({ entries, papers, happened, workshop, kinds, shops, stallDays, runs }, book, span),
-    [entries, papers, happened, workshop, kinds, shops, stallDays, runs, book, span],
+  const begin = useCallback(
+    () =>
+      reckon?.(
+        { entries, papers, happened, workshop, kinds, shops, stallDays, runs },
+        book,
+        span,
+        firstMonth,
+      ) ?? null,
+    [reckon, entries, papers, happened, workshop, kinds, shops, stallDays, runs, book, span, firstMonth],
   );
-  const standing = useMemo(() => yearStanding(noted, span, book.today), [noted, span, book.today]);
-  const years = useMemo(() => {
-    const days = daysOf(noted).map((day) => yearOfDay(day, firstMonth));
-    return [...new Set([...days, year, yearOfDay(book.today, firstMonth)])].toSorted((a, b) => b - a);
-  }, [noted, year, firstMonth, book.today]);
-  return { book, standing, years };
+  const reckoned = useInTurns(begin, happened.length > AT_ONCE);
+  // That of another year is not shown under this one.
+  const standing = reckoned?.standing.span === span ? reckoned.standing : null;
+  const years = useMemo(
+    () => [...new Set([...(reckoned?.years ?? []), year])].toSorted((one, other) => other - one),
+    [reckoned, year],
+  );
+  return { book, standing, years, sums };
 }
-
-// Helpers
-
-type Told = Pick<
-  ReadyWorkspace,
-  'entries' | 'papers' | 'happened' | 'workshop' | 'kinds' | 'shops' | 'stallDays' | 'runs'
->;
-
-function notedOf(
-  { entries, papers, happened, workshop, kinds, shops, stallDays, runs }: Told,
-  book: OrderBook,
-  span: DaySpan,
-): YearNoted {
-  const channelKept = (id: string | null | undefined) =>
-    id != null && workshop.channels.some((channel) => channel.id === id) ? id : null;
-  const { overheadPerYear, overheadHours } = workshop.rates;
-  return {
-    currency: workshop.currency,
-    payments: paymentsOf(happened.filter(isOfOrders)),
-    orderOf: book.of,
-    orders: book.board,
-    closes: papers.dayClose,
-    plans: papers.stallPlan,
-    shopPayments: entries.shopPayment,
-    statements: entries.shopStatement,
-    channelOf: ({ kind, id }) => {
-      if (kind === 'shop') return channelKept(shops[id]?.channelId);
-      if (kind === 'stallDay') return channelKept(stallDays[id]?.channelId);
-      const order = kinds.order.bodies[id];
-      const first = order?.jobIds.map((jobId) => book.jobOf(jobId)).find((kept) => kept !== null);
-      return channelKept(order?.channelId ?? first?.job.channelId);
-    },
-    expenses: entries.expense,
-    goodsIn: entries.goodsIn,
-    claims: entries.faultClaim,
-    hours: entries.hours,
-    runSteps: entries.runStep,
-    standards: papers.runStandard,
-    runs,
-    presses: workshop.presses,
-    printers: workshop.printers,
-    pressings: entries.pressing,
-    sheetsPrinted: entries.sheetsPrinted,
-    jobOf: (jobId) => book.jobOf(jobId)?.job ?? null,
-    dayOf: dayAt,
-    taxInside: (shopId) => {
-      const channel = workshop.channels.find(({ id }) => id === shops[shopId]?.channelId);
-      if (channel === undefined || channel.taxMode === null) return null;
-      const share = channel.tax?.value ?? null;
-      if (channel.taxMode !== 'inside') return 0;
-      return share === null ? null : share / (1 + share);
-    },
-    overheadPerHour:
-      overheadPerYear === null || overheadHours === null || overheadHours.value <= 0
-        ? null
-        : overheadPerYear.value / overheadHours.value,
-    wearInOverhead: workshop.policy.wearInOverhead,
-    stock: stockIn(entries, workshop.currency, span),
-  };
-}
-
-/** What lay in stock when the year began and when it ended, or lies there now; null where nothing was ever noted of it. */
-function stockIn(
-  { stockMove, stockTransfer, stockCount }: Told['entries'],
-  currency: string,
-  { from, to }: DaySpan,
-): YearNoted['stock'] {
-  const noted = inOrder([...stockMove, ...stockTransfer, ...stockCount]);
-  if (noted.length === 0) return null;
-  const worth = (entries: readonly StockEntry[]) => stockWorth(stockValue(entries), currency);
-  return {
-    atStart: worth(stockAtStart(noted, from, dayAt)),
-    atEnd: worth(noted.filter(({ at }) => dayAt(at) <= to)),
-  };
-}
-
-const dayAt = (at: number): string => dayOf(new Date(at));
-
-const daysOf = (noted: YearNoted): readonly string[] => [
-  ...noted.payments.map(({ entry }) => entry.body.day),
-  ...[...noted.expenses, ...noted.goodsIn, ...noted.hours, ...noted.shopPayments].map(({ body }) => body.day),
-  ...noted.closes.flatMap(({ body }) => body.days),
-];

@@ -18,13 +18,16 @@ type ExpenseRow = Extract<YearRow, { readonly flow: 'expense' }>;
 /**
  * What went out, of all years, each bill once: where an expense was noted with the receipt of a delivery, the expense
  * says what was paid, and what the delivery says of money is told and left out. Several expenses of one receipt all
- * count, for a bill may hold several things, and so do several deliveries of one bill.
+ * count, for a bill may hold several things, and so do several deliveries of one bill. An expense that is in no sum, for it
+ * is in another currency, leaves no delivery out: then the delivery counts, and the expense is told as its.
  */
 export function expenseRows(noted: SpendingNoted): readonly YearRow[] {
-  const payers = payersOf(noted.expenses);
+  const { currency: own } = noted;
+  const payers = payersOf(noted.expenses, own);
+  const tellers = tellersOf(noted.goodsIn, own);
   return [
-    ...noted.expenses.map((entry) => expenseRow(entry, noted.currency)),
-    ...noted.goodsIn.flatMap((entry) => goodsRows(entry, noted.currency, payers)),
+    ...noted.expenses.map((entry) => expenseRow(entry, own, tellers)),
+    ...noted.goodsIn.flatMap((entry) => goodsRows(entry, own, payers)),
     ...noted.claims.flatMap((entry) => refundRow(entry, noted)),
   ];
 }
@@ -71,18 +74,44 @@ const isSameAbout = (one: RowAbout, other: RowAbout): boolean =>
 const billedMinor = ({ rows, freightMinor }: GoodsIn): number =>
   rows.reduce((sum, { amountMinor }) => sum + (amountMinor ?? 0), freightMinor ?? 0);
 
-/** The first expense of each receipt, by the file it names. */
-function payersOf(expenses: SpendingNoted['expenses']): ReadonlyMap<string, string> {
-  const payers = new Map<string, string>();
+interface Payer {
+  readonly id: string;
+  readonly isCounted: boolean;
+}
+
+/** The first expense of each receipt, by the file it names; one that counts before others. */
+function payersOf(expenses: SpendingNoted['expenses'], own: string): ReadonlyMap<string, Payer> {
+  const payers = new Map<string, Payer>();
   for (const { id, body } of expenses) {
-    if (body.receipt !== null && !payers.has(body.receipt.fileId)) payers.set(body.receipt.fileId, id);
+    if (body.receipt === null) continue;
+    const { fileId } = body.receipt;
+    const isCounted = body.currency === own;
+    const known = payers.get(fileId);
+    if (known === undefined || (isCounted && !known.isCounted)) payers.set(fileId, { id, isCounted });
   }
   return payers;
 }
 
-function expenseRow({ id, body }: Entry<'expense', Expense>, own: string): YearRow {
+/** The first delivery of each receipt that says an amount in the currency of the sums. */
+function tellersOf(goodsIn: SpendingNoted['goodsIn'], own: string): ReadonlyMap<string, string> {
+  const tellers = new Map<string, string>();
+  for (const { id, body } of goodsIn) {
+    const { receipt, currency } = body;
+    if (receipt === null || currency !== own || tellers.has(receipt.fileId) || billedMinor(body) === 0)
+      continue;
+    tellers.set(receipt.fileId, id);
+  }
+  return tellers;
+}
+
+function expenseRow(
+  { id, body }: Entry<'expense', Expense>,
+  own: string,
+  tellers: ReadonlyMap<string, string>,
+): YearRow {
   const { orderId, day, what, kind, amountMinor, currency, receipt } = body;
   const about: RowAbout = orderId === null ? { kind: 'workshop' } : { kind: 'order', id: orderId };
+  const teller = receipt === null ? undefined : tellers.get(receipt.fileId);
   // Written out in one, here and below: of rows by the ten thousand, each sum would take thrice as long.
   return {
     id,
@@ -93,7 +122,10 @@ function expenseRow({ id, body }: Entry<'expense', Expense>, own: string): YearR
     amountMinor: -amountMinor,
     currency,
     receipt: receipt?.fileName ?? null,
-    leftOut: leftOutBy(currency, own),
+    leftOut:
+      currency === own || teller === undefined
+        ? leftOutBy(currency, own)
+        : { why: 'deliverySays', entryId: teller },
     flow: 'expense',
     kind,
   };
@@ -103,10 +135,12 @@ function expenseRow({ id, body }: Entry<'expense', Expense>, own: string): YearR
 function goodsRows(
   { id, body }: Entry<'goodsIn', GoodsIn>,
   own: string,
-  payers: ReadonlyMap<string, string>,
+  payers: ReadonlyMap<string, Payer>,
 ): readonly YearRow[] {
   const { day, supplierId, currency, receipt, rows, freightMinor, note } = body;
-  const payer = receipt === null ? undefined : payers.get(receipt.fileId);
+  const named = receipt === null ? undefined : payers.get(receipt.fileId);
+  // Of two in other currencies the expense is told, and of two of which one counts that one.
+  const payer = named?.isCounted || currency !== own ? named?.id : undefined;
   const amounts = new Map<Expense['kind'], number>();
   const add = (kind: Expense['kind'], minor: number | null) => {
     if (minor !== null && minor !== 0) amounts.set(kind, (amounts.get(kind) ?? 0) + minor);

@@ -2,6 +2,7 @@ import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { dayOfClose } from './takingRows';
 import { type DaySpan, isWithin } from './yearSpan';
+import { compare } from './yearSums';
 
 /** A day of selling as its close says it came out, currency units. */
 export interface FairResult {
@@ -37,5 +38,6 @@ export const fairResults = (
     .toSorted(
       (one, other) =>
         (other.payPerHour ?? Number.NEGATIVE_INFINITY) - (one.payPerHour ?? Number.NEGATIVE_INFINITY) ||
-        (one.day < other.day ? -1 : 1),
+        compare(one.day, other.day) ||
+        compare(one.stallDayId, other.stallDayId),
     );

@@ -10,7 +10,9 @@ type LeftOut =
   /** Sums have one currency, that of the workshop. */
   | { readonly why: 'otherCurrency' }
   /** An expense with the same receipt says what was paid. */
-  | { readonly why: 'paidBy'; readonly entryId: string };
+  | { readonly why: 'paidBy'; readonly entryId: string }
+  /** An expense in another currency: a delivery with the same receipt says it in that of the sums. */
+  | { readonly why: 'deliverySays'; readonly entryId: string };
 
 /** What a row is, beside kinds of expenses. */
 type TakingKind = 'payment' | 'refund' | 'reversal' | 'stallTakings' | 'shopPayment';

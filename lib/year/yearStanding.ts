@@ -10,6 +10,7 @@ import { type OverheadHeld, overheadByQuarter, overheadHeld } from './overheadHe
 import { type TakingsNoted, takingRows } from './takingRows';
 import { sumOfRows, type YearRow } from './yearRow';
 import { type DaySpan, isWithin, type YearSpan } from './yearSpan';
+import { compare, moneyOf, monthsOf, othersOf, type SpanMoney, taxOf } from './yearSums';
 
 /** Everything a year is told by, of all years. Entries in force, in the one order of all devices. */
 export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, WearNoted {
@@ -31,12 +32,6 @@ export interface StockWorth {
   readonly paidMinor: number;
   /** Piles of which some lie there that nobody knows the price of, or that were paid in another currency. */
   readonly unknown: number;
-}
-
-/** Money of one month or of all twelve, whole minor units. */
-interface SpanMoney extends DaySpan {
-  readonly takingsMinor: number;
-  readonly expensesMinor: number;
 }
 
 /** What a year comes to, in the currency of the workshop, whole minor units. */
@@ -90,11 +85,30 @@ export interface YearStanding {
 
 /** @param today YYYY-MM-DD; a year that goes on has worn its machines as far as it has come */
 export function yearStanding(noted: YearNoted, span: YearSpan, today: string): YearStanding {
+  const steps = yearSteps(noted, span, today);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+/** The same with stops between, none far from the next, for a page that has to answer meanwhile. */
+export function* yearSteps(
+  noted: YearNoted,
+  span: YearSpan,
+  today: string,
+): Generator<undefined, YearStanding, undefined> {
   const { currency } = noted;
-  const all = [...takingRows(noted), ...expenseRows(noted)];
-  const rows = inDayOrder(all, span);
-  const hours = inDayOrder(hourRows(noted), span);
+  const takings = takingRows(noted);
+  yield;
+  const spending = expenseRows(noted);
+  yield;
+  const rows = inDayOrder([...takings, ...spending], span);
+  yield;
+  const worked = hourRows(noted);
+  yield;
+  const hours = inDayOrder(worked, span);
   const counted = rows.filter(({ leftOut }) => leftOut === null);
+  yield;
   const wear = machineWear(noted, span, passedShare(span, today));
   const wearMinor = toMinor(
     wear.machines.reduce((sum, one) => sum + (one.wear ?? 0), 0),
@@ -102,8 +116,10 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
   );
   const stockMinor =
     noted.stock === null ? null : noted.stock.atEnd.paidMinor - noted.stock.atStart.paidMinor;
+  yield;
   const money = moneyOf(counted);
   const tax = taxOf(counted);
+  yield;
   const hoursWorked = sumOfHours(hours);
   const leftMinor =
     money.takingsMinor +
@@ -127,11 +143,14 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
     ratePerHour: noted.overheadPerHour,
     wearMinor: noted.wearInOverhead ? wearMinor : 0,
   };
+  const carried = { overhead: overheadHeld(overhead), quarters: overheadByQuarter(overhead, span.months) };
+  yield;
+  const doubtful = doubtfulPairs(rows, noted);
+  yield;
   return {
+    ...carried,
     ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
     months: monthsOf(span, counted),
-    overhead: overheadHeld(overhead),
-    quarters: overheadByQuarter(overhead, span.months),
     stockEndMinor: noted.stock?.atEnd.paidMinor ?? null,
     stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknown, noted.stock.atEnd.unknown),
     payMinor:
@@ -139,7 +158,7 @@ export function yearStanding(noted: YearNoted, span: YearSpan, today: string): Y
         ? null
         : toMinor(fromMinor(leftMinor as MinorUnits, currency) / hoursWorked, currency),
     other: othersOf(rows),
-    doubtful: doubtfulPairs(rows, noted),
+    doubtful,
     longDays: longDays(hours),
     stallUntoldMinor: stallUntold(noted, counted, span),
     designs: designResults(noted, span),
@@ -159,69 +178,6 @@ const inDayOrder = <Row extends { readonly day: string; readonly id: string }>(
     .filter(([day]) => isWithin(span, day))
     .toSorted(([one], [other]) => compare(one, other))
     .flatMap(([, own]) => own.toSorted((one, other) => compare(one.id, other.id)));
-
-const compare = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
-
-function moneyOf(rows: readonly YearRow[]) {
-  const of = (flow: YearRow['flow']) => rows.filter((row) => row.flow === flow);
-  const machines = of('expense').filter(({ kind }) => kind === 'machine');
-  const others = of('expense').filter(({ kind }) => kind !== 'machine');
-  const ways = new Map<string, number>();
-  for (const row of rows) {
-    if (row.flow === 'taking') ways.set(row.sellingWay, (ways.get(row.sellingWay) ?? 0) + row.amountMinor);
-  }
-  const kinds = new Map<Expense['kind'], number>();
-  for (const row of rows) {
-    if (row.flow === 'expense') kinds.set(row.kind, (kinds.get(row.kind) ?? 0) - row.amountMinor);
-  }
-  return {
-    takingsMinor: sumOfRows(of('taking')),
-    ways: [...ways]
-      .map(([sellingWay, minor]) => ({ sellingWay, minor }))
-      .toSorted((one, other) => other.minor - one.minor || compare(one.sellingWay, other.sellingWay)),
-    feesMinor: sumOfRows(of('fee')),
-    tinMinor: sumOfRows(of('tin')),
-    expensesMinor: 0 - sumOfRows(others),
-    machinesMinor: 0 - sumOfRows(machines),
-    expenses: [...kinds]
-      .map(([kind, minor]) => ({ kind, minor }))
-      .toSorted((one, other) => other.minor - one.minor || compare(one.kind, other.kind)),
-  };
-}
-
-function taxOf(rows: readonly YearRow[]): YearStanding['tax'] {
-  let [minor, untoldMinor] = [0, 0];
-  for (const row of rows) {
-    if (row.flow !== 'taking') continue;
-    if (row.taxMinor === null) untoldMinor += row.amountMinor;
-    else minor += row.taxMinor;
-  }
-  return { minor, untoldMinor };
-}
-
-function monthsOf({ months }: YearSpan, rows: readonly YearRow[]): readonly SpanMoney[] {
-  const monthIn = (day: string) => day.slice(0, 'YYYY-MM'.length);
-  const byMonth = grouped(rows, ({ day }) => monthIn(day));
-  return months.map(({ from, to }) => {
-    const own = byMonth.get(monthIn(from)) ?? [];
-    const of = (flow: YearRow['flow']) => sumOfRows(own.filter((row) => row.flow === flow));
-    return { from, to, takingsMinor: of('taking'), expensesMinor: 0 - of('expense') };
-  });
-}
-
-function othersOf(rows: readonly YearRow[]): YearStanding['other'] {
-  const sums = new Map<string, { cameMinor: number; wentMinor: number }>();
-  for (const { currency, amountMinor, leftOut } of rows) {
-    if (leftOut?.why !== 'otherCurrency') continue;
-    const sum = sums.get(currency) ?? { cameMinor: 0, wentMinor: 0 };
-    if (amountMinor >= 0) sum.cameMinor += amountMinor;
-    else sum.wentMinor -= amountMinor;
-    sums.set(currency, sum);
-  }
-  return [...sums]
-    .map(([currency, sum]) => ({ currency, ...sum }))
-    .toSorted((one, other) => compare(one.currency, other.currency));
-}
 
 /** @returns the part of the year that has passed with the end of today, 0 to 1 */
 function passedShare({ from, to }: DaySpan, today: string): number {

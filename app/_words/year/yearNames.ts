@@ -27,10 +27,20 @@ export function rowKindWords(row: YearRow | HourRow): string {
 export function leftOutWords(row: YearRow | HourRow): string {
   if ('minutes' in row) return row.isInClose ? 'in the hours of the close' : '';
   if (row.leftOut === null) return '';
-  return row.leftOut.why === 'otherCurrency'
-    ? 'another currency than the sums'
-    : `the expense ${row.leftOut.entryId} has its receipt`;
+  const { leftOut } = row;
+  switch (leftOut.why) {
+    case 'otherCurrency':
+      return 'another currency than the sums';
+    case 'paidBy':
+      return `the expense ${leftOut.entryId} has its receipt`;
+    case 'deliverySays':
+      return `the delivery ${leftOut.entryId} of its receipt counts instead`;
+    default:
+      return leftOut satisfies never;
+  }
 }
+
+export const yearWait = 'The year is being added up…';
 
 /** @returns the name of a year: “2026”, or “April 2026 to March 2027”. */
 export function yearName(year: number, firstMonth: number, locale: string): string {

@@ -3,7 +3,8 @@ import '@testing-library/jest-dom/vitest';
 import '@/tests/app/_screens/stage';
 import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { laterParts } from '@/app/_year/laterParts';
 import { YearScreen } from '@/app/_year/YearScreen';
 import { addDays } from '@/shared/days';
 import type { Expense } from '@/shared/schemas/orderEvents';
@@ -21,6 +22,8 @@ vi.mock('@/app/_files/saveBytes', () => ({
     saved.files.push({ name, text: new TextDecoder().decode(bytes) });
   },
 }));
+
+beforeAll(() => laterParts.sums.fetch());
 
 beforeEach(() => {
   saved.files.length = 0;

@@ -49,8 +49,8 @@ describe('the year for the books', () => {
     expect(rows.slice(1, 5)).toEqual([
       '2026-06-10,rent,Rent,,,,-900,JPY,,,,left out,a-1',
       '2026-06-10,rent,Ink,,,,-1.234,BHD,,,bill a.pdf,left out,a-2',
-      '2026-06-12,blanks,,,,,-200.00,USD,,,bill a.pdf,left out,a-3',
-      '2026-06-12,paper,,,,,-30.00,USD,,,bill a.pdf,left out,a-3',
+      '2026-06-12,blanks,,,,,-200.00,USD,,,bill a.pdf,,a-3',
+      '2026-06-12,paper,,,,,-30.00,USD,,,bill a.pdf,,a-3',
     ]);
   });
 

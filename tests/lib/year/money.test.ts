@@ -165,6 +165,29 @@ describe('expenses', () => {
     );
   });
 
+  it('in another currency with the receipt of a delivery leaves the delivery its sum, and is told as its', () => {
+    const euros = { file: 'f', currency: 'EUR' };
+    const goodsIn = [delivered('b-1', { file: 'f' })];
+    const year = yearOf({ expenses: [spent('a-1', 22000, euros)], goodsIn });
+    // Blanks 200.00, paper 30.00, freight 12.00.
+    expect(year.expensesMinor).toBe(24200);
+    expect(year.other).toEqual([]);
+    expect(year.rows.find(({ id }) => id === 'a-1')?.leftOut).toEqual({
+      ...{ why: 'deliverySays', entryId: 'b-1' },
+    });
+    // One in the currency of the sums beside it says what was paid.
+    const both = [spent('a-1', 22000, euros), spent('a-2', 24500, { file: 'f' })];
+    expect(yearOf({ expenses: both, goodsIn }).expensesMinor).toBe(24500);
+    // A delivery that says no amount, or is in another currency as well, tells nothing.
+    const silent = [delivered('b-1', { file: 'f', rows: [], freightMinor: null })];
+    const foreign = [delivered('b-1', { ...euros })];
+    for (const other of [silent, foreign]) {
+      const told = yearOf({ expenses: [spent('a-1', 22000, euros)], goodsIn: other });
+      expect(told.expensesMinor).toBe(0);
+      expect(told.other).toEqual([{ currency: 'EUR', cameMinor: 0, wentMinor: 22000 }]);
+    }
+  });
+
   it('count all that one receipt is for, and both deliveries of one bill', () => {
     const two = [spent('a-1', 1000, { file: 'a' }), spent('a-2', 2000, { file: 'a', kind: 'ink' })];
     expect(yearOf({ expenses: two }).expensesMinor).toBe(3000);
