@@ -10,11 +10,6 @@ import { laterParts } from './laterParts';
 import { useInTurns } from './useInTurns';
 
 /** A year as its screen has it. */
-export interface YearOnScreen {
-  readonly book: OrderBook;
-  readonly standing: YearStanding;
-}
-
 interface ReckonedYear {
   readonly book: OrderBook;
   /** Null until it is reckoned. */
