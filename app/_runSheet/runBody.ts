@@ -63,7 +63,7 @@ export function runBody(told: RunSheetTold): JobSheetBody {
       },
     ],
     before: [
-      ...printSteps(told, beginWords(parts('print'), locale)),
+      ...printSteps(told, printTimes(parts('print'), parts('dry'), locale)),
       stacksStep(told),
       warmUpStep(told, parts('setUp', 'test'), locale),
     ],
@@ -80,13 +80,19 @@ export function runBody(told: RunSheetTold): JobSheetBody {
 
 // Helpers
 
+function printTimes(print: readonly ClockPart[], dry: readonly ClockPart[], locale: string): string {
+  const drying = dry.length === 0 ? '' : runSheetTable.drying(timesWords(dry, locale));
+  return [beginWords(print, locale), drying].filter((part) => part !== '').join('; ');
+}
+
 /** Each job is printed on its own paper. */
 function printSteps({ facts, context }: RunSheetTold, times: string): readonly JobStep[] {
   return facts.jobs.map(({ job, facts: own }, at) => {
-    const step = printStep(job.input, { facts: own, context });
+    const step = printStep(job.input, { facts: own, context, isTimed: times !== '' });
     const heading =
       facts.jobs.length === 1 ? step.heading : runSheetTable.of(step.heading, apart(job.input.job.name));
-    return { ...step, heading, aside: at === 0 && times !== '' ? `${times}; ${step.aside}` : step.aside };
+    const aside = [at === 0 ? times : '', step.aside].filter((part) => part !== '').join('; ');
+    return { ...step, heading, aside };
   });
 }
 
@@ -99,14 +105,12 @@ function stacksStep({ facts, context }: RunSheetTold): JobStep {
     ...plain,
     heading: runSheetTable.layOut,
     aside: runSheetTable.laidOut(number(take), count(take - pieces, 'spare')),
-    ticks: stacks.flatMap((stack, at) => {
+    ticks: stacks.map((stack, at) => {
       const before = stacks[at - 1];
       const isNext = before?.jobId !== stack.jobId || before.lineId !== stack.lineId;
-      const words = `${apart(stack.size)} ${number(stack.take)}`;
-      return [
-        ...(lines.size > 1 && isNext ? [apart(lineName(facts, stack))] : []),
-        stack.take > stack.wanted ? words : runSheetTable.scarce(words),
-      ];
+      const size = `${apart(stack.size)} ${number(stack.take)}`;
+      const words = lines.size > 1 && isNext ? runSheetTable.of(size, apart(lineName(facts, stack))) : size;
+      return stack.take > stack.wanted ? words : runSheetTable.scarce(words);
     }),
   };
 }
@@ -118,12 +122,7 @@ function warmUpStep(told: RunSheetTold, parts: readonly ClockPart[], locale: str
     ...plain,
     heading: jobSheetTable.warmUp,
     aside: [...new Set(parts.map(({ session }) => session))]
-      .map((session) =>
-        beginWords(
-          parts.filter((part) => part.session === session),
-          locale,
-        ),
-      )
+      .map((session) => beginWords(inOneGo(parts.filter((part) => part.session === session)), locale))
       .join('; '),
     ticks: [
       jobSheetTable.measured(workshop.units.temperature),
@@ -132,6 +131,15 @@ function warmUpStep(told: RunSheetTold, parts: readonly ClockPart[], locale: str
     ],
     lines: way === null ? [] : [jobSheetTable.everyPrint(way)],
   };
+}
+
+/** Without tests of a later print, which come right before that: with them the first print began before it was warm. */
+function inOneGo(parts: readonly ClockPart[]): readonly ClockPart[] {
+  const end = parts.findIndex((part, at) => {
+    const before = parts[at - 1];
+    return before !== undefined && part.fromMinute - before.fromMinute - before.minutes > 1e-6;
+  });
+  return end < 0 ? parts : parts.slice(0, end);
 }
 
 /** How every print is pressed, where that is said once for all. */

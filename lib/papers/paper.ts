@@ -35,7 +35,7 @@ export type Block =
   | TableBlock
   | { readonly kind: 'choices'; readonly heading: string; readonly boxes: readonly Choice[] }
   /** Terms, in two columns. */
-  | { readonly kind: 'notes'; readonly notes: readonly Note[] }
+  | { readonly kind: 'notes'; readonly notes: readonly Note[]; readonly isBoxed?: boolean }
   | { readonly kind: 'text'; readonly text: string; readonly isStrong: boolean }
   /** The one figure that a paper is about. */
   | { readonly kind: 'amount'; readonly words: string; readonly figure: string; readonly under: string }
@@ -131,7 +131,7 @@ export interface DrawnPress {
   /** What the press is set to; empty where it is said once for all. */
   readonly strong: string;
   readonly lines: readonly string[];
-  /** Its picture twice, in the place of the drawings; null where there is none. */
+  /** Its picture twice; where it cannot be shown, an F as it lies on the paper, beside the drawing. */
   readonly pair: PicturePair | null;
   readonly heads: Readonly<Record<'size' | 'good' | 'ticks' | 'spares', string>>;
   readonly sizes: readonly {
@@ -145,14 +145,25 @@ export interface DrawnPress {
   }[];
 }
 
+/** Which way the words of a picture read. */
+export type Reads = 'right' | 'reversed';
+
 /** A picture as it lies on the paper, and as it is seen on the piece. */
 export interface PicturePair {
-  readonly name: string;
-  readonly picture: string;
+  /** What it is called, beneath both. */
+  readonly under: string;
+  readonly picture: PictureId;
   readonly widthMm: number;
   readonly heightMm: number;
-  readonly onPaper: { readonly caption: string; readonly isFlipped: boolean };
-  readonly asSeen: { readonly caption: string; readonly isFlipped: boolean };
+  readonly onPaper: PairSide;
+  readonly asSeen: PairSide;
+}
+
+interface PairSide {
+  readonly caption: string;
+  /** Whether the picture is turned as it is kept. */
+  readonly isFlipped: boolean;
+  readonly reads: Reads;
 }
 
 /** One side of a piece with its prints in their places. Lengths in mm. */
@@ -173,6 +184,8 @@ export interface DrawnPrint {
   readonly heightMm: number;
   readonly dropMm: number | null;
   readonly picture: PictureId;
+  /** Which way its words read: then an F stands that way where its picture cannot be shown. */
+  readonly reads?: Reads;
 }
 
 interface TableColumn {

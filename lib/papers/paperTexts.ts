@@ -140,7 +140,7 @@ function textsOfPress({ heading, aside, drawings, pair, strong, lines, heads, si
       ...Object.values(heads),
       ...sizes.flatMap(({ good, spares }) => [good, spares]),
       ...drawings.flatMap(textsOfDrawing),
-      ...(pair === null ? [] : [pair.name, pair.onPaper.caption, pair.asSeen.caption]),
+      ...(pair === null ? [] : [pair.under, pair.onPaper.caption, pair.asSeen.caption]),
     ],
   };
 }

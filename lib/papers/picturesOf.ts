@@ -13,7 +13,7 @@ export const picturesOf = ({ blocks }: Paper): readonly string[] => [
           );
         case 'presses':
           return block.presses.flatMap(({ drawings, pair }) => [
-            ...(pair === null ? [] : [pair.picture]),
+            ...(pair?.picture == null ? [] : [pair.picture]),
             ...drawings.flatMap(({ prints }) => prints.flatMap(({ picture }) => picture ?? [])),
           ]);
         default:

@@ -16,6 +16,7 @@ import { ownEntry } from '@/lib/job/ownEntry';
 import type { JobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobPress, JobSheetBody, JobStep } from '@/lib/papers/bodies/jobSheetPaper';
 import { apart } from '@/lib/papers/words/labelsFor';
+import { printedSize } from '@/lib/quotes/goodsOf';
 import type { JobInput } from '@/shared/schemas/request';
 import { picturePair } from './picturePair';
 import { placementDrawings } from './placementDrawings';
@@ -71,7 +72,11 @@ export function benchSteps(
 
 type Of = JobSheetFacts['placements'][number];
 
-export function printStep({ job, workshop }: JobInput, { facts, context }: StepsTold): JobStep {
+/** @param isTimed whether a clock tells how long the printer takes */
+export function printStep(
+  { job, workshop }: JobInput,
+  { facts, context, isTimed = false }: StepsTold & { readonly isTimed?: boolean },
+): JobStep {
   const formatter = formatterFor(context);
   const paper = workshop.sheets.find(({ id }) => id === job.sheetId);
   const printer = workshop.printers.find(({ id }) => id === job.printerId);
@@ -81,7 +86,7 @@ export function printStep({ job, workshop }: JobInput, { facts, context }: Steps
   return {
     ...plain,
     heading: told.print(toPrintWords(facts.sheets, facts.rollMm, formatter)),
-    aside: paper === undefined ? minutes : `${paper.name}; ${minutes}`,
+    aside: [paper?.name ?? '', isTimed ? '' : minutes].filter((part) => part !== '').join('; '),
     ticks: [
       told.nozzleCheck,
       told.coatedSide(printer?.printedSide),
@@ -141,26 +146,23 @@ interface Pressed {
 
 /** One print at the press: where it sits, how it is pressed, and a square for every good piece. */
 export function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }: Pressed): JobPress {
-  const { lineId, placement, prints, sizes } = of;
+  const { lineId, placement, sizes } = of;
   const { recipe } = placement;
   const artwork = ownEntry(input.artworks, placement.artworkId);
   const isMany = facts.placements.length > FEW;
-  const pair = picturePair(input, of);
+  const pair = picturePair(input, of, !isMany);
   return {
     heading: nameOf(input.job, lineId, placement.name),
     aside: isOneWay ? '' : pressName(input, of),
     strong: isOneWay ? '' : heatWords(recipe, formatter),
     lines: [
-      `${printSizesWords(prints, formatter)}, ${placeWords(placement, formatter)}`,
+      `${printSizesWords(printedSizes(of, artwork), formatter)}, ${placeWords(placement, formatter)}`,
       ...(isOneWay ? [] : recipeWords(recipe, formatter)),
-      ...(artwork === undefined || isMany ? [] : [told.picture(apart(artwork.name))]),
-      // Of many that are mirrored the first step says it once.
-      ...(pair !== null || (isMany && facts.placements.every(isMirrored(input)))
-        ? []
-        : [told.onPaper(isMirrored(input)(of))]),
+      ...(pair === null ? [told.onPaper(placement.mirror)] : []),
+      ...(isMany && pair !== null && pair.picture === null ? [told.noPicture] : []),
       ...(hasNames(input, lineId) ? [told.namesLast] : []),
     ],
-    drawings: placementDrawings(input, of),
+    drawings: placementDrawings(input, of, { reads: pair?.asSeen.reads ?? null, isNamed: !isMany }),
     pair,
     sizes: sizes.map(({ size, wanted, take }) => ({ size, good: wanted, spares: take - wanted })),
     perTick: piecesPerBox(
@@ -169,6 +171,15 @@ export function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }:
     ),
   };
 }
+
+/** As large as each comes out: a picture of another shape than its place is smaller than that. */
+const printedSizes = (
+  { placement, prints }: Of,
+  artwork: JobInput['artworks'][string] | undefined,
+): Of['prints'] =>
+  artwork === undefined
+    ? prints
+    : prints.map((print) => ({ ...print, ...printedSize(placement, artwork, print) }));
 
 /** The last step: counted, packed, and what went wrong written down. */
 export function packStep({ job, workshop }: JobInput, pieces: string): JobStep {
@@ -194,12 +205,6 @@ export function packStep({ job, workshop }: JobInput, pieces: string): JobStep {
 
 const hasNames = ({ job }: JobInput, lineId: string): boolean =>
   job.lines.some(({ id, nameList }) => id === lineId && nameList.trim() !== '');
-
-/** As it lies on the paper, seen beside the picture. */
-const isMirrored =
-  ({ artworks }: JobInput) =>
-  ({ placement }: Of): boolean =>
-    placement.mirror !== (ownEntry(artworks, placement.artworkId)?.mirrored ?? false);
 
 export const wayOf = (input: JobInput, of: Of, formatter: Formatter): string =>
   [

@@ -61,7 +61,7 @@ function SheetBlock({ block, pictures }: Readonly<{ block: Block; pictures: Pict
       );
     case 'notes':
       return (
-        <div className={styles.notes}>
+        <div className={classes(styles.notes, block.isBoxed && styles.boxed)}>
           {block.notes.map(({ lead, text }) => (
             <p key={`${lead} ${text}`}>
               <strong>{lead}</strong> <span className={styles.lines}>{text}</span>

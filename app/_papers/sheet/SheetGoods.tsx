@@ -1,6 +1,7 @@
 import { placeDrawing } from '@/lib/papers/draw/outlines';
 import type { Block, Drawing } from '@/lib/papers/paper';
 import styles from './PaperSheet.module.css';
+import { SheetMarkF } from './SheetMarkF';
 import type { PictureAddresses } from './usePictureAddresses';
 
 type SheetGoodsProps = Readonly<{
@@ -68,6 +69,9 @@ export function SheetDrawing({ drawing, pictures }: SheetDrawingProps) {
         {placed.prints.map(({ print, xMm, yMm }, at) => {
           const address = print.picture === null ? undefined : pictures.get(print.picture);
           const place = { x: xMm - print.widthMm / 2, y: yMm, width: print.widthMm, height: print.heightMm };
+          if (address === undefined && print.reads !== undefined)
+            // biome-ignore lint/suspicious/noArrayIndexKey: prints of one side in their order
+            return <SheetMarkF key={at} {...place} reads={print.reads} />;
           return address === undefined ? (
             // biome-ignore lint/suspicious/noArrayIndexKey: prints of one side in their order
             <rect key={at} {...place} className={styles.place} />

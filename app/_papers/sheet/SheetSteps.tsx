@@ -2,6 +2,7 @@ import { classes } from '@/app/_controls/classes';
 import type { Block, DrawnPress, PicturePair, TickGrid } from '@/lib/papers/paper';
 import styles from './PaperSheet.module.css';
 import { SheetDrawing } from './SheetGoods';
+import { SheetMarkF } from './SheetMarkF';
 import type { PictureAddresses } from './usePictureAddresses';
 
 type Of<Kind extends Block['kind']> = Extract<Block, { readonly kind: Kind }>;
@@ -50,12 +51,12 @@ export function SheetPresses({ block, pictures }: SheetPressesProps) {
       <StepHead {...press} />
       <div className={styles.goods}>
         <div className={styles.drawings}>
-          {press.pair !== null && <Pair pair={press.pair} pictures={pictures} />}
-          {(press.pair === null ? press.drawings : []).map((drawing) => (
-            <SheetDrawing key={drawing.caption} {...{ drawing, pictures }} />
-          ))}
+          <Shown {...{ press, pictures }} />
         </div>
         <div className={styles.told}>
+          {press.pair !== null && press.pair.under !== '' && (
+            <p className={styles.foot}>{press.pair.under}</p>
+          )}
           {press.strong !== '' && <p className={styles.seller}>{press.strong}</p>}
           {press.lines.map((line) => (
             <p key={line}>{line}</p>
@@ -69,18 +70,36 @@ export function SheetPresses({ block, pictures }: SheetPressesProps) {
 
 // Helpers
 
-type PairProps = Readonly<{ pair: PicturePair; pictures: PictureAddresses }>;
+type ShownProps = Readonly<{ press: DrawnPress; pictures: PictureAddresses }>;
 
-/** A picture as it lies on the paper, and as it is seen. */
-const Pair = ({ pair, pictures }: PairProps) =>
-  [pair.onPaper, pair.asSeen].map(({ caption, isFlipped }) => {
-    const { widthMm: width, heightMm: height } = pair;
-    const address = pictures.get(pair.picture);
+/** A picture as it lies on the paper, and as it is seen; where it cannot be shown the piece is drawn in its place. */
+function Shown({ press: { pair, drawings }, pictures }: ShownProps) {
+  const address = pair?.picture == null ? undefined : pictures.get(pair.picture);
+  const drawn = address === undefined ? drawings : [];
+  const sides = pair === null ? [] : drawn.length > 0 ? [pair.onPaper] : [pair.onPaper, pair.asSeen];
+  return (
+    <>
+      {pair !== null && <Sides {...{ pair, sides, address }} />}
+      {drawn.map((drawing) => (
+        <SheetDrawing key={drawing.caption} {...{ drawing, pictures }} />
+      ))}
+    </>
+  );
+}
+
+type SidesProps = Readonly<{
+  pair: PicturePair;
+  sides: readonly PicturePair['onPaper'][];
+  address: string | undefined;
+}>;
+
+const Sides = ({ pair: { widthMm: width, heightMm: height }, sides, address }: SidesProps) =>
+  sides.map(({ caption, isFlipped, reads }) => {
     return (
       <figure key={caption} className={styles.drawing}>
         <svg aria-hidden="true" focusable="false" viewBox={`0 0 ${width} ${height}`}>
           {address === undefined ? (
-            <rect {...{ width, height }} className={styles.place} />
+            <SheetMarkF {...{ width, height, reads }} />
           ) : (
             <image
               {...{ width, height }}

@@ -44,12 +44,13 @@ export const jobSheetTable = {
   noPress: 'no press',
 
   // Pressing
-  seenMirrored: 'mirrored',
-  seenOnPaper: 'on paper',
   asSeen: 'as seen',
+  drawnAsSeen: (side: string) => `${side}, as seen`,
+  lies: (isMirrored: boolean) => (isMirrored ? 'mirrored' : 'not mirrored'),
   namesLast: 'names last, each against the list',
   onPaper: (isMirrored: boolean) => (isMirrored ? 'mirrored on paper' : 'not mirrored'),
-  picture: (name: string) => `picture: ${name}`,
+  noPictureOf: (name: string) => `${name}, no picture kept: F shows which way it lies`,
+  noPicture: 'no picture kept: F shows which way it lies',
 
   // Packing
   pack: 'Check, fold, pack',
@@ -71,6 +72,8 @@ export const jobSheetTable = {
   watch: 'Watch:',
   more: (count: number) =>
     `${count === 1 ? 'One more caution stands' : `${count} more cautions stand`} on the docket.`,
+  ofMoney: (count: number) =>
+    `What is said of money (${count === 1 ? 'one caution' : `${count} cautions`}) stands on the docket.`,
   nothing: { lead: 'Every check is passed;', text: 'nothing is to be watched.' },
 
   // Their files

@@ -19,8 +19,8 @@ export function recipeWords(recipe: Recipe, formatter: Formatter): readonly stri
     reliefFromRaisedParts ? 'pillow, or raised parts off the platen' : null,
   ].filter((part) => part !== null);
   return [
+    pressureKpa === null ? `${named} pressure` : `${formatter.pressure(pressureKpa)}, ${named}`,
     [
-      pressureKpa === null ? `${named} pressure` : `${formatter.pressure(pressureKpa)}, ${named}`,
       preheatSeconds === null ? 'no preheat' : `preheat ${formatter.number(preheatSeconds)} s`,
       'cool ____ s',
     ].join(', '),

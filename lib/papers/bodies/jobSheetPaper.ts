@@ -43,7 +43,7 @@ export interface JobPress {
   /** How else it is pressed, and where it sits. */
   readonly lines: readonly string[];
   readonly drawings: readonly Drawing[];
-  /** Null where no picture can be shown: then it is drawn where it sits. */
+  /** Null where its artwork is gone: then it is only drawn where it sits. */
   readonly pair: PicturePair | null;
   /** In the order in which they are pressed. */
   readonly sizes: readonly { readonly size: string; readonly good: number; readonly spares: number }[];
@@ -72,12 +72,13 @@ export function jobSheetPaper(body: JobSheetBody, labels: Labels): Paper {
         facts: [{ name: labels.piecesInAll, value: figures.count(body.pieces) }, ...body.facts],
       },
       ...body.before.map((step, at) => stepBlock(step, at + 1)),
+      // Read before the first is pressed, and on the page of the first where the sheet goes on over several.
+      { kind: 'notes', notes: body.watch, isBoxed: true },
       {
         kind: 'presses',
         presses: body.presses.flatMap((press, at) => drawnPresses(press, body.before.length + at + 1, told)),
       },
       ...body.after.map((step, at) => stepBlock(step, body.before.length + body.presses.length + at + 1)),
-      { kind: 'notes', notes: body.watch },
       { kind: 'sign', labels: [labels.goodAndScrapped, labels.minutesTaken, labels.packedBy] },
     ],
   };

@@ -4,7 +4,7 @@ import { drawCards } from './drawCards';
 import { drawChoices } from './drawChoices';
 import { drawGoods } from './drawGoods';
 import { drawHead, drawTitle } from './drawHead';
-import { drawNotes } from './drawNotes';
+import { drawBoxed, drawNotes } from './drawNotes';
 import { drawPresses } from './drawPresses';
 import { drawPriceCards } from './drawPriceCards';
 import { drawPrices } from './drawPrices';
@@ -40,7 +40,7 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
       drawChoices(setting, block);
       break;
     case 'notes':
-      drawNotes(setting, block.notes, keep);
+      if (block.isBoxed !== true || !drawBoxed(setting, block.notes)) drawNotes(setting, block.notes, keep);
       break;
     case 'text':
       drawText(setting, block);
@@ -52,7 +52,7 @@ export function drawBlock(setting: Setting, block: Block, after: Block | undefin
       drawTicks(setting, block, keep);
       break;
     case 'step':
-      drawStep(setting, block);
+      drawStep(setting, block, keep);
       break;
     case 'presses':
       drawPresses(setting, block);

@@ -1,6 +1,7 @@
 import { type PDFPage, rgb } from '@cantoo/pdf-lib';
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Drawing, DrawnPrint } from '@/lib/papers/paper';
+import { drawMarkF } from './drawMarkF';
 import { type PlacedDrawing, type PlacedPrint, placeDrawing } from './outlines';
 import { LABEL, MEASURE, type Measure, placeMeasures } from './placeMeasures';
 import { beside, type Column, GREY, highOf, INK, linesOf, PALE, type Setting, SMALL } from './setting';
@@ -178,7 +179,7 @@ function drawMeasure({ lettering }: Setting, page: PDFPage, measure: Measure, at
 function drawEmpty(
   setting: Setting,
   page: PDFPage,
-  { name, mark = '' }: DrawnPrint,
+  { name, mark = '', reads }: DrawnPrint,
   { x, top, width, height }: { x: number; top: number; width: number; height: number },
   { middle, wide, isNumbered }: DrawingPlace,
 ): void {
@@ -191,6 +192,10 @@ function drawEmpty(
     borderWidth: 0.8,
     borderDashArray: [2, 2],
   });
+  if (reads !== undefined) {
+    drawMarkF(page, { x, y: top - height, width, height }, reads);
+    return;
+  }
   const named = isNumbered ? null : nameLines(setting, name, { width, height });
   // A mark is short: it is read even where it reaches beyond its place.
   const widthPt = named === null ? MARK_WIDE : width - 4;

@@ -1,3 +1,4 @@
+import type { SetLine } from '@/lib/lettering/openLettering';
 import { heavyLine } from '@/lib/papers/flowPages';
 import type { Block } from '@/lib/papers/paper';
 import {
@@ -93,7 +94,7 @@ export function drawTitle(
       at: 0,
       widthPt,
       lines: [
-        ...linesOf(setting, title, { widthPt, size: 24, weight: 700, leading: 1.15 }),
+        ...titleLines(setting, title, widthPt),
         ...linesOf(setting, subject, { widthPt, size: 11 }),
         gap(setting, 3),
         ...(party === null
@@ -143,4 +144,11 @@ export function drawTitle(
     },
   ]);
   flow.goTo(flow.y - gapHigh(setting, 12));
+}
+
+/** A title of many words is set smaller, for it is not to take the room of what it names. */
+function titleLines(setting: Setting, title: string, widthPt: number): readonly SetLine[] {
+  const style = { widthPt, weight: 700, leading: 1.15 } as const;
+  const large = linesOf(setting, title, { ...style, size: 24 });
+  return large.length > 2 ? linesOf(setting, title, { ...style, size: 17 }) : large;
 }

@@ -1,6 +1,17 @@
 import type { SetLine } from '@/lib/lettering/openLettering';
 import type { Note } from '@/lib/papers/paper';
-import { type Column, drawColumns, gap, highOf, inOneLine, linesOf, type Setting, widthOf } from './setting';
+import {
+  type Column,
+  drawColumns,
+  gap,
+  gapHigh,
+  highOf,
+  INK,
+  inOneLine,
+  linesOf,
+  type Setting,
+  widthOf,
+} from './setting';
 
 const GAP = 22;
 
@@ -44,6 +55,36 @@ export function drawNotes(setting: Setting, notes: readonly Note[], keep: number
     rest = rest.slice(count);
     if (rest.length > 0) flow.newPage();
   }
+}
+
+/** From the frame to its texts, points. */
+const PAD = 8;
+
+/**
+ * Texts in two columns within a frame, so that nobody overlooks them.
+ *
+ * @returns false where they are longer than a page: then nothing is drawn
+ */
+export function drawBoxed(setting: Setting, notes: readonly Note[]): boolean {
+  const { flow } = setting;
+  const whole = widthOf(setting);
+  const widthPt = (whole - 2 * PAD - GAP) / 2;
+  const columns = evenly(notes.map((note) => [...noteLines(setting, note, widthPt), gap(setting, 4)])).map(
+    (lines, at): Column => ({ at: PAD + at * (widthPt + GAP), widthPt, lines }),
+  );
+  const high = Math.max(...columns.map(({ lines }) => highOf(lines))) + 2 * PAD - 4;
+  if (high > flow.wholeRoom) return false;
+  if (high > flow.room) flow.newPage();
+  const top = flow.y;
+  flow.goTo(top - PAD + 2);
+  drawColumns(setting, columns);
+  flow.page.drawRectangle({
+    ...{ x: flow.left, y: top - high, width: whole, height: high },
+    borderColor: INK,
+    borderWidth: 1.4,
+  });
+  flow.goTo(top - high - gapHigh(setting, 8));
+  return true;
 }
 
 /** Parts texts into two columns in their order, the first as little longer than the second as can be. */

@@ -1,6 +1,8 @@
 import type { PDFPage } from '@cantoo/pdf-lib';
 import type { SetLine } from '@/lib/lettering/openLettering';
-import type { PicturePair } from '@/lib/papers/paper';
+import type { Drawing, PicturePair } from '@/lib/papers/paper';
+import { drawingRows } from './drawDrawings';
+import { drawMarkF } from './drawMarkF';
 import { GREY, highOf, INK, linesOf, type Setting, SMALL } from './setting';
 
 /** Room of both together, points. */
@@ -13,47 +15,59 @@ interface PairRoom {
 const GAP = 6;
 /** Narrower than this they stand one below the other. */
 const LEAST_BESIDE = 80;
+/** Of the room beside each other, for what lies on the paper where the piece is drawn. */
+const PAPER_SHARE = 0.36;
 
-/** A picture as it lies on the paper, dashed, beside it as it is seen on the piece. */
-export function pairLines(setting: Setting, pair: PicturePair, { wide, high }: PairRoom): readonly SetLine[] {
+/**
+ * A picture as it lies on the paper, dashed, beside it as it is seen on the piece. Where it cannot be shown an F stands
+ * for it, on the paper and on the piece as that is drawn.
+ */
+export function pairLines(
+  setting: Setting,
+  pair: PicturePair,
+  drawings: readonly Drawing[],
+  { wide, high }: PairRoom,
+): readonly SetLine[] {
+  const isDrawn = setting.pictureOf(pair.picture) === null && drawings.length > 0;
   const isBeside = wide >= LEAST_BESIDE;
-  const most = { wide: isBeside ? (wide - GAP) / 2 : wide, high };
-  const scale = Math.min(most.wide / pair.widthMm, most.high / pair.heightMm);
-  const box = { width: pair.widthMm * scale, height: pair.heightMm * scale };
-  const [paper, seen] = [pair.onPaper, pair.asSeen].map(
-    (one, at): SetLine => oneLine(setting, pair, { ...one, box, widthPt: most.wide, isDashed: at === 0 }),
-  );
-  if (paper === undefined || seen === undefined) return [];
-  if (!isBeside) return [paper, seen];
+  const paperWide = !isBeside ? wide : isDrawn ? (wide - GAP) * PAPER_SHARE : (wide - GAP) / 2;
+  const seenWide = isBeside ? wide - GAP - paperWide : wide;
+  const paper = oneLine(setting, pair, pair.onPaper, { wide: paperWide, high, isDashed: true });
+  const seen = isDrawn
+    ? drawingRows(setting, drawings.slice(0, 1), seenWide, { room: { wide: seenWide, high } })
+    : [oneLine(setting, pair, pair.asSeen, { wide: seenWide, high, isDashed: false })];
+  const [first = paper] = seen;
+  const under = linesOf(setting, pair.under, { widthPt: wide, size: SMALL, leading: 1.15 });
+  if (!isBeside) return [paper, first, ...under];
   return [
     {
-      high: Math.max(paper.high, seen.high),
+      high: Math.max(paper.high, first.high),
       draw(page, { x, top }) {
-        const [first, second] = setting.isRightToLeft ? [seen, paper] : [paper, seen];
-        first.draw(page, { x, top });
-        second.draw(page, { x: x + most.wide + GAP, top });
+        const [paperX, seenX] = setting.isRightToLeft ? [x + seenWide + GAP, x] : [x, x + paperWide + GAP];
+        paper.draw(page, { x: paperX, top });
+        first.draw(page, { x: seenX, top });
       },
     },
+    ...under,
   ];
 }
 
 // Helpers
 
-interface One {
-  readonly caption: string;
-  readonly isFlipped: boolean;
-  readonly box: { readonly width: number; readonly height: number };
-  readonly widthPt: number;
+interface OneRoom extends PairRoom {
   readonly isDashed: boolean;
 }
 
 function oneLine(
   setting: Setting,
-  { name, picture }: PicturePair,
-  { caption, isFlipped, box, widthPt, isDashed }: One,
+  { picture, widthMm, heightMm }: PicturePair,
+  { caption, isFlipped, reads }: PicturePair['onPaper'],
+  { wide, high, isDashed }: OneRoom,
 ): SetLine {
+  const scale = Math.min(wide / widthMm, high / heightMm);
+  const box = { width: widthMm * scale, height: heightMm * scale };
   const told = linesOf(setting, caption, {
-    widthPt,
+    widthPt: wide,
     size: SMALL,
     align: 'centre',
     colour: GREY,
@@ -63,24 +77,16 @@ function oneLine(
   return {
     high: box.height + 4 + highOf(told) + 3,
     draw(page: PDFPage, { x, top }) {
-      const left = x + (widthPt - box.width) / 2;
-      const place = { x: left, y: top - box.height - 1, ...box };
-      drawn?.draw(page, place, isFlipped);
+      const place = { x: x + (wide - box.width) / 2, y: top - box.height - 1, ...box };
+      if (drawn === null) drawMarkF(page, place, reads);
+      else drawn.draw(page, place, isFlipped);
       page.drawRectangle({
         ...place,
         borderColor: INK,
         borderWidth: 0.8,
         ...(isDashed ? { borderDashArray: [2.5, 2] } : {}),
       });
-      // Where the picture cannot be shown its place has its name.
-      const named = drawn === null ? linesOf(setting, name, { widthPt: box.width - 4, size: SMALL }) : [];
-      let low = top - 4;
-      for (const line of named) {
-        if (top - low + line.high > box.height) break;
-        line.draw(page, { x: left + 2, top: low });
-        low -= line.high;
-      }
-      low = top - box.height - 4;
+      let low = top - box.height - 4;
       for (const line of told) {
         line.draw(page, { x, top: low });
         low -= line.high;

@@ -27,7 +27,7 @@ const WITH_HEADING = 60;
 const FEW = 2;
 const rooms = {
   few: { wide: 92, high: 92 },
-  pair: { wide: 112, high: 92 },
+  pair: { wide: 128, high: 92 },
   many: { wide: 46, high: 46 },
 } as const;
 
@@ -61,7 +61,7 @@ export function drawPresses(
 
 // Helpers
 
-/** Its picture twice, else where it sits on the piece. */
+/** As it lies on the paper and as it is seen; of an artwork that is gone where it sits on the piece. */
 const shownLines = (
   setting: Setting,
   { pair, drawings }: DrawnPress,
@@ -69,7 +69,7 @@ const shownLines = (
 ): readonly SetLine[] =>
   pair === null
     ? drawingRows(setting, drawings.slice(0, 1), room.wide, { room })
-    : pairLines(setting, pair, room);
+    : pairLines(setting, pair, drawings, { ...room, high: room.high * setting.closeness.drawings });
 
 /** Drawing, words and sizes beside each other. */
 function wideLines(setting: Setting, press: DrawnPress, widthPt: number): readonly SetLine[] {

@@ -22,9 +22,13 @@ const GAP = 14;
 /** Between things to tick in one line. */
 const APART = 16;
 
-/** A step of the work: what is to be done and ticked off, in as few lines as it takes. */
-export function drawStep(setting: Setting, step: Of<'step'>): void {
-  const { wholeRoom } = setting.flow;
+/**
+ * A step of the work: what is to be done and ticked off, in as few lines as it takes.
+ *
+ * @param keep room that is wanted beneath
+ */
+export function drawStep(setting: Setting, step: Of<'step'>, keep: number): void {
+  const { wholeRoom, room, newPage } = setting.flow;
   const widthPt = widthOf(setting);
   const draw = (lines: readonly SetLine[], onPage?: () => void) =>
     drawColumns(setting, [{ at: 0, widthPt, lines }], onPage);
@@ -37,6 +41,7 @@ export function drawStep(setting: Setting, step: Of<'step'>): void {
   const after = [...tallyLines(setting, step.tally, widthPt), space(5)];
   const whole = [...before, ...grid.flatMap(linesOfPart), ...after];
   if (highOf(whole) <= wholeRoom) {
+    if (highOf(whole) + keep > room && highOf(whole) + keep <= wholeRoom) newPage();
     draw(whole);
     return;
   }
@@ -54,7 +59,8 @@ function flowingTicks(setting: Setting, ticks: readonly string[], widthPt: numbe
   const rows: Column[][] = [];
   let used = Number.POSITIVE_INFINITY;
   for (const text of ticks) {
-    const wide = Math.min(setting.lettering.measure(text, { size: TEXT }) + 0.5, widthPt - BEFORE);
+    const size = TEXT * setting.closeness.type;
+    const wide = Math.min(setting.lettering.measure(text, { size }) + 0.5, widthPt - BEFORE);
     if (used + APART + BEFORE + wide > widthPt) {
       rows.push([]);
       used = -APART;

@@ -1,13 +1,17 @@
+import { createHash } from 'node:crypto';
+import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { runBody } from '@/app/_runSheet/runBody';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import { standardOf } from '@/lib/making/standard/standardOf';
 import type { JobInput } from '@/shared/schemas/request';
-import { changed, club, TODAY } from '@/tests/fixtures/clubJob';
+import { aPicture } from '@/tests/fixtures/aPicture';
+import { changed, club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
 import { jobsOf, ownBlock, planned, runAsked } from '@/tests/fixtures/clubRun';
 import { grid } from '@/tests/fixtures/costed';
 import { writtenPaper } from '@/tests/fixtures/orderPapers';
+import { pngChunk, pngFile } from '@/tests/fixtures/pictures/fileBytes';
 import { readPages } from '@/tests/fixtures/readPages';
 
 const EVENING = '2026-11-28';
@@ -37,7 +41,33 @@ function bodyOf(
   });
 }
 const pagesOf = async (body: ReturnType<typeof bodyOf>) =>
-  readPages((await writtenPaper({ kind: 'jobSheet', body })).bytes);
+  readPages((await writtenPaper({ kind: 'jobSheet', body }, { pictures: new Map([[PICTURE, png]]) })).bytes);
+
+/** Four pixels, each row after its filter. */
+const rows = [0, 255, 0, 0, 0, 255, 0, 0, 0, 0, 255, 255, 255, 255];
+const png = pngFile(2, 2, { chunks: [pngChunk('IDAT', [...deflateSync(Uint8Array.from(rows))])] });
+const PICTURE = createHash('sha256').update(png).digest('hex');
+const pictured = () =>
+  clubWith({
+    'artwork:hill-path.picture': aPicture({ fileId: PICTURE }),
+    'artwork:club-crest.picture': aPicture({ fileId: PICTURE }),
+  });
+
+/** A name for each shirt. */
+function named() {
+  const list = (club().job.lines[0]?.quantities ?? []).flatMap(({ size, quantity }) =>
+    Array.from({ length: quantity }, (_, at) => `Walker ${size} ${at + 1}`),
+  );
+  return clubWith({ 'job.lines.0.nameList': list.join('\n') });
+}
+
+const longNamed = () =>
+  clubWith({
+    'job.lines.0.name': 'Long-sleeved white functional polyester shirt with raglan sleeves',
+    'job.lines.0.placements.0.name': 'Large back picture with the path over the hills and all its stations',
+    'job.lines.0.placements.1.name': 'Badge with the year, left chest, above the seam of the pocket',
+    'artwork:hill-path.name': 'Hill path picture as redrawn by the committee in October',
+  });
 
 describe('the sheet of a run', () => {
   it('has the clock of each step with its day', () => {
@@ -69,13 +99,8 @@ describe('the sheet of a run', () => {
   });
 
   it('says names last where a line has them', () => {
-    const sizes = club().job.lines[0]?.quantities ?? [];
-    const list = sizes.flatMap(({ size, quantity }) =>
-      Array.from({ length: quantity }, (_, at) => `Walker ${size} ${at + 1}`),
-    );
-    const named = changed(club(), { 'job.lines.0.nameList': list.join('\n') });
     expect(bodyOf().presses[0]?.lines).not.toContain('names last, each against the list');
-    expect(bodyOf({ club: named }).presses[0]?.lines).toContain('names last, each against the list');
+    expect(bodyOf({ club: named() }).presses[0]?.lines).toContain('names last, each against the list');
   });
 
   it('has the stop rule and what is to be watched', () => {
@@ -127,10 +152,78 @@ describe('the sheet of a run', () => {
   });
 
   it.each(['a4', 'letter'] as const)('is one page of %s with six sizes and two prints', async (page) => {
-    const { pages, text } = await pagesOf(bodyOf(undefined, page));
-    expect(pages).toHaveLength(1);
-    for (const told of ['Run sheet', 'pieces 37', 'Print 53 sheets', 'Faults, tallied:', 'packed by'])
-      expect(text).toContain(told);
+    const passed = (body: ReturnType<typeof bodyOf>) => ({
+      ...body,
+      watch: [
+        ...body.watch,
+        { lead: 'Passed by you:', text: 'The club saw a sample and takes the risk. '.repeat(4) },
+      ],
+    });
+    for (const job of [club(), named(), pictured(), longNamed()]) {
+      const { pages, text } = await pagesOf(passed(bodyOf({ club: job }, page)));
+      expect(pages).toHaveLength(1);
+      for (const told of ['Run sheet', 'pieces 37', 'Print 53 sheets', 'Faults, tallied:', 'packed by'])
+        expect(text).toContain(told);
+    }
+  });
+
+  it('shows each print mirrored on paper and as seen: its picture, or an F where none is kept', async () => {
+    const [bare] = (await pagesOf(bodyOf())).pages;
+    // Two prints, each first on the paper, then on the drawn piece.
+    expect(bare?.marks).toEqual(['reversed', 'right', 'reversed', 'right']);
+    expect(bare?.turned).toEqual([]);
+    const [shown] = (await pagesOf(bodyOf({ club: pictured() }))).pages;
+    expect(shown?.marks).toEqual([]);
+    expect(shown?.turned).toEqual([true, false, true, false]);
+    // A print that nobody mirrors is seen the wrong way round before a sheet is spent on it.
+    const waiver = { finding: 'ART-11', placementId: 'back', lineId: 'shirts', reason: 'a test of the club' };
+    const body = bodyOf({
+      club: clubWith({ 'job.lines.0.placements.0.mirror': false, 'job.waivers': [waiver] }),
+    });
+    expect(body.watch.find(({ lead }) => lead === 'Passed by you:')?.text).toMatch(/a test of the club/);
+    const [unturned] = (await pagesOf(body)).pages;
+    expect(unturned?.marks).toEqual(['right', 'reversed', 'reversed', 'right']);
+  });
+
+  it('tells how large a print comes out, not how large its place is', () => {
+    // 1500 × 1800 px in a place of 8 × 10 in: 8 in across are 9.6 in high.
+    expect(bodyOf().presses[0]?.lines[0]).toBe('8 × 9.6 in, back, 3.5 in below the collar');
+  });
+
+  it('has when to stop and what to watch before the first print', async () => {
+    const { text } = await pagesOf(bodyOf());
+    const places = ['3. Warm up', 'Three spoiled in twenty', 'Watch:', '4. Back picture'].map((words) =>
+      text.indexOf(words),
+    );
+    expect(places).not.toContain(-1);
+    expect(places).toEqual(places.toSorted((one, other) => one - other));
+  });
+
+  it('counts what is to be watched of money, and names no amount', () => {
+    // 3XL is dearer by less than 2XL, which is cautioned with both amounts.
+    const charges = [
+      { size: '2XL', amount: 2.5 },
+      { size: '3XL', amount: 1.5 },
+    ];
+    const { watch } = bodyOf({ club: clubWith({ 'job.lines.0.upCharges': charges }) });
+    const text = watch.map((note) => note.text).join(' ');
+    expect(text).toContain('What is said of money (one caution) stands on the docket.');
+    expect(text).not.toMatch(/USD|2\.50|1\.50/);
+  });
+
+  it('tells a line of several with the first of its stacks', () => {
+    const day = ownBlock(EVENING, 8 * 60, 900);
+    const { before } = bodyOf(
+      { club: club(), other: changed(club(), { 'job.name': 'Garden shirts' }) },
+      'a4',
+      day,
+    );
+    const ticks = before[2]?.ticks.map((tick) => tick.replaceAll(/[⁨⁩]/g, '')) ?? [];
+    expect(ticks).toHaveLength(12);
+    expect([ticks[0], ticks[6]]).toEqual([
+      'Ramblers Club shirts, Club shirt: L 13',
+      'Garden shirts, Club shirt: L 13',
+    ]);
   });
 
   it('goes on over a second page with its name again, and tells each job apart', async () => {
@@ -143,5 +236,10 @@ describe('the sheet of a run', () => {
     const { pages, text } = await pagesOf(body);
     expect(pages).toHaveLength(2);
     expect(text).toContain('Run sheet: Club shirts, continued');
+    // The heads of the squares stand again over each print.
+    expect(
+      text.match(/size good tick each good one scrap|size good a square is 2 good ones scrap/g)?.length,
+    ).toBeGreaterThanOrEqual(2);
+    for (const { lines } of pages) expect(lines.some((line) => line.includes('size good'))).toBe(true);
   });
 });

@@ -3,6 +3,7 @@ export const runSheetTable = {
   layOut: 'Lay out the stacks',
   laidOut: (all: string, spares: string) => `${all} in all, ${spares}`,
   scarce: (stack: string) => `${stack}, no spare`,
+  drying: (times: string) => `drying ${times}`,
   ofJob: (heading: string, name: string) => `${heading}, ${name}`,
   of: (heading: string, name: string) => `${name}: ${heading}`,
   stops: {

@@ -60,6 +60,7 @@ it('a job has a sheet for the bench without money, and one of costs that is the 
     'Print 53 sheets',
     'Letter sheet; 2 h 27 min, unattended',
     'mirrored on paper',
+    'back, as seen',
     '45 in all, 8 spares; 79 % sure that no size runs out',
   ])
     expect(bench).toContain(told);
@@ -111,7 +112,7 @@ it('a stopped job has no plan to press by, says what stops it, and is no file', 
 });
 
 it.each([
-  ['club', club(), ['37 of Back picture, 1 a sheet', 'picture: Club crest', '390 °F · 55 s', 'XL 10']],
+  ['club', club(), ['37 of Back picture, 1 a sheet', '8 × 9.6 in', '390 °F · 55 s', 'XL 10']],
   ['mugs', fairMugs(TODAY), ['Fern mug', 'Otter mug', 'Star Map mug', 'Every print: 380 °F · 210 s']],
   // Plain shirts of a size serve every design: S 14, M 27, L 32, XL 21, 2XL 8, 3XL 5 are the cheapest 75 %, by trying all.
   ['shirts', fairShirts(TODAY), ['Fern shirt 5 9 10 7 3 2 36', 'Star Map shirt', '107 in all, 11 spares']],
