@@ -21,7 +21,7 @@ test.each([
       '10 of Chest badge, 4 a sheet',
       '45 in all, 8 spares',
       '390 °F · 55 s',
-      'mirrored on paper',
+      'back, as seen',
       'Club crest',
       'Same fault twice running',
     ],

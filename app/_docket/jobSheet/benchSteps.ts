@@ -33,6 +33,9 @@ const MOST_TESTS = 4;
 /** More good pieces of a size than this share their squares. */
 const MOST_TICKS = 26;
 const MOST_TICKS_OF_MANY = 10;
+/** Squares in a line beside the picture of one print, and lines of all its sizes. */
+const IN_LINE = 11;
+const MOST_LINES = 12;
 /** Of more prints than this each is told in fewer words, so that all find room. */
 const FEW = 2;
 
@@ -165,11 +168,17 @@ export function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }:
     drawings: placementDrawings(input, of, { reads: pair?.asSeen.reads ?? null, isNamed: !isMany }),
     pair,
     sizes: sizes.map(({ size, wanted, take }) => ({ size, good: wanted, spares: take - wanted })),
-    perTick: piecesPerBox(
-      Math.max(...sizes.map(({ wanted }) => wanted)),
-      isMany ? MOST_TICKS_OF_MANY : MOST_TICKS,
-    ),
+    perTick: isMany ? piecesPerBox(most(sizes), MOST_TICKS_OF_MANY) : perTickOfFew(sizes),
   };
+}
+
+const most = (sizes: Of['sizes']): number => Math.max(...sizes.map(({ wanted }) => wanted));
+
+/** Two prints of six sizes are to stand on one page, so their squares are shared before they take too many lines. */
+function perTickOfFew(sizes: Of['sizes']): number {
+  const perTick = piecesPerBox(most(sizes), MOST_TICKS);
+  const lines = sizes.reduce((sum, { wanted }) => sum + Math.ceil(Math.ceil(wanted / perTick) / IN_LINE), 0);
+  return lines > MOST_LINES ? piecesPerBox(most(sizes), MOST_TICKS / 2) : perTick;
 }
 
 /** As large as each comes out: a picture of another shape than its place is smaller than that. */

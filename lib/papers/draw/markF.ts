@@ -1,7 +1,7 @@
 import type { Reads } from '@/lib/papers/paper';
 
 /** Of the mark in its own measure, which its paths are written in; y down from its top. */
-export const MARK_F = { wide: 60, high: 100 } as const;
+const MARK_F = { wide: 60, high: 100 } as const;
 
 /** An F stands for a picture that cannot be shown: turned over it is no letter, so nobody takes one way for the other. */
 export const markF: Readonly<Record<Reads, string>> = {

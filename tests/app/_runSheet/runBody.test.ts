@@ -159,6 +159,15 @@ describe('the sheet of a run', () => {
         { lead: 'Passed by you:', text: 'The club saw a sample and takes the risk. '.repeat(4) },
       ],
     });
+    const counts = { S: 22, M: 26, L: 26, XL: 24, '2XL': 18, '3XL': 12 };
+    const quantities = Object.entries(counts).map(([size, quantity]) => ({ size, quantity }));
+    const large = bodyOf(
+      { club: clubWith({ 'job.lines.0.quantities': quantities }) },
+      page,
+      ownBlock(EVENING, 480, 950),
+    );
+    expect(large.presses.map(({ perTick }) => perTick)).toEqual([2, 2]);
+    expect((await pagesOf(large)).pages).toHaveLength(1);
     for (const job of [club(), named(), pictured(), longNamed()]) {
       const { pages, text } = await pagesOf(passed(bodyOf({ club: job }, page)));
       expect(pages).toHaveLength(1);
