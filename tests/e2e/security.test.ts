@@ -1,5 +1,6 @@
 import { expect, inject, test } from 'vitest';
 import { strangerScript } from '@/app/_firstScreen/strangerScript';
+import { shells } from '@/app/_offline/shells';
 import { axe } from '@/tests/e2e/harness/axe';
 import { openPage } from '@/tests/e2e/harness/openPage';
 import { expectProblem } from '@/tests/e2e/harness/problems';
@@ -36,16 +37,19 @@ test('a built script answers with the security headers and the policy that binds
 
 const ASKED_FOR = /\\"c\\":\[[^\]]*\]/;
 
-test.each(['/jobs/ID', '/jobs/ID/sheet', '/price-lists/ID', '/orders/ID', '/customers/ID'])(
+/** Addresses of which one page stands for any document. */
+const ofAnyDocument = shells.map(({ address }) => address).filter((address) => address.includes(':id'));
+
+test.each(ofAnyDocument)(
   'every address like %s is answered with the same page, byte for byte but for the nonce and the address itself',
   async (address) => {
     const answers = ['club-order', 'x', 'a%20b%C3%A4', 'one'].map(async (id) => {
-      const response = await answer(address.replace('ID', id));
+      const response = await answer(address.replace(':id', id));
       const [, nonce = 'none'] =
         /'nonce-([^']+)'/.exec(response.headers.get('content-security-policy') ?? '') ?? [];
       // The framework writes down what was asked for; a page goes by the address bar.
       expect(response.headers.get('x-middleware-rewrite')).toBe(
-        id === 'one' ? null : address.replace('ID', 'one'),
+        id === 'one' ? null : address.replace(':id', 'one'),
       );
       return (await response.text()).replaceAll(nonce, 'NONCE').replace(ASKED_FOR, 'ASKED FOR');
     });
