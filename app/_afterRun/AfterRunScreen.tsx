@@ -1,5 +1,6 @@
 'use client';
 
+import { keepsFocus } from '@/app/_controls/keepsFocus';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useIdInAddress } from '@/app/_documents/useIdInAddress';
 import { NotHere } from '@/app/_keeping/NotHere';
@@ -54,7 +55,9 @@ function AfterOfRun({ workspace, runId }: Readonly<{ workspace: ReadyWorkspace; 
   return (
     <>
       <WayBack {...{ runId }} name={run.name} />
-      <AfterRun on={{ workspace, figures, result, standard, formatter, locale }} />
+      <div ref={keepsFocus}>
+        <AfterRun on={{ workspace, figures, result, standard, formatter, locale }} />
+      </div>
     </>
   );
 }

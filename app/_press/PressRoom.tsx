@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { useNow } from '@/app/_clock/useNow';
+import { keepsFocus } from '@/app/_controls/keepsFocus';
 import { usePageName } from '@/app/_controls/usePageName';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
@@ -43,7 +44,7 @@ export function PressRoom({ workspace, runId, standard, locale }: PressRoomProps
   const isDone = asked === null && isLeft(pressing.turn, at);
   const close = () => setPanel(null);
   return (
-    <div className={styles.press} data-press="">
+    <div className={styles.press} data-press="" ref={keepsFocus}>
       <PressHead {...{ pressing, now, locale }} />
       {!isDone && <DwellPart {...{ pressing, now }} isSmall={asked !== null} />}
       {asked !== null && <CausePart {...{ pressing, asked }} />}

@@ -33,11 +33,14 @@ type PressToldProps = Readonly<{ pressing: AtThePress; onOpen: (panel: PressPane
 
 /** What the press has to say: stop, look, go on; and what does not add up. */
 export function PressTold({ pressing, onOpen }: PressToldProps) {
-  const { run, turn, stopped, step, otherStandards } = pressing;
+  const { run, turn, stopped, step, steps, otherStandards } = pressing;
   const formatter = formatterFor(useTextContext());
   const today = useToday();
-  const twice = stopped === null ? faultTwiceRunning(turn.pressed) : null;
   const lastPressed = turn.pressed.at(-1);
+  const goneOn = steps.findLast(({ body }) => body.step.what === 'goneOn');
+  // Whoever stopped for it and went on is not told again of the same two.
+  const isDealtWith = goneOn !== undefined && lastPressed !== undefined && goneOn.at >= lastPressed.at;
+  const twice = stopped === null && !isDealtWith ? faultTwiceRunning(turn.pressed) : null;
   // Told while the press that gave it is the last one.
   const alarm =
     stopped === null && twice === null

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { filled, kept } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
@@ -80,6 +81,33 @@ test.each([1280, 390, 320])(
     await page.getByRole('button', { name: 'Start the clock' }).click();
     await page.getByRole('button', { name: 'Stop and note it' }).waitFor();
     await looksRight(page, 'making-after-clock');
+    await kept(page);
+    await page.goto('/making/stock');
+    await page.getByRole('button', { name: /^White shirt/ }).click();
+    await page.getByRole('button', { name: /^M\b/ }).first().click();
+    await page.getByRole('button', { name: 'Note it' }).waitFor();
+    await looksRight(page, 'making-stock');
+  },
+);
+
+test.each([1280, 390, 320])(
+  'a run looks right planned, and begun with what it began with, at %d px',
+  async (width) => {
+    const page = await openPage({ path: '/making', width });
+    await page.getByRole('button', { name: 'New run' }).click();
+    await page.getByRole('checkbox', { name: 'Ramblers Club shirts' }).check();
+    await looksRight(page, 'making-new');
+    await page.getByRole('button', { name: 'Plan it' }).click();
+    await page.getByRole('button', { name: 'Begin', exact: true }).waitFor();
+    await figured(page);
+    expect(await unfoldAll(page)).toBeGreaterThan(5);
+    await figured(page);
+    await looksRight(page, 'making-run-planned');
+    await page.getByRole('button', { name: 'Begin', exact: true }).click();
+    await page.getByRole('link', { name: 'To the press' }).first().waitFor();
+    await figured(page);
+    await unfoldAll(page);
+    await looksRight(page, 'making-run-begun');
   },
 );
 
@@ -120,3 +148,9 @@ test.each([1280, 390])('a customer looks right, at %d px', async (width) => {
   await page.getByRole('heading', { level: 1, name: 'Exampleton Ramblers Club' }).waitFor();
   await looksRight(page, 'customers-ramblers-club');
 });
+
+// Helpers
+
+/** No figure of a run is still being worked out. */
+const figured = (page: Page): Promise<void> =>
+  expect.poll(() => page.locator('main [aria-busy="true"]').count()).toBe(0);

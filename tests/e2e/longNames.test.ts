@@ -85,6 +85,59 @@ test.each([320, 390, 1280])(
   },
 );
 
+test('what is bought and made under names of one long word stays within the page', async () => {
+  const page = await openPage({ path: '/making/suppliers', width: 390 });
+  const fitsAlways = async (what: string) => {
+    for (const width of [320, 1280, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      await fits(page, width, `${what}, ${width} wide`);
+    }
+  };
+  for (const name of ['New supplier', 'New consumable']) {
+    await page.getByRole('textbox', { name }).fill(LONG);
+    await page.keyboard.press('Enter');
+  }
+  await page.getByRole('combobox', { name: 'A further offer of' }).selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Add it' }).first().click();
+  await page.getByRole('button', { name: 'Goods in' }).click();
+  await fitsAlways('a supplier');
+  await kept(page);
+
+  await page.goto('/making/buying');
+  await page.getByRole('button', { name: 'New list' }).click();
+  await page.getByRole('checkbox', { name: /not accepted yet/ }).check();
+  await page.getByRole('button', { name: 'Make the list' }).click();
+  await page.getByRole('button', { name: `Order from ${LONG}` }).click();
+  await page.getByRole('button', { name: /^Issue order/ }).waitFor();
+  await rename(page);
+  await fitsAlways('a buying list');
+  await kept(page);
+
+  await page.goto('/making');
+  await page.getByRole('button', { name: 'New run' }).click();
+  await page.getByRole('textbox', { name: 'Name' }).fill(LONG);
+  await page.getByRole('checkbox', { name: 'Ramblers Club shirts' }).check();
+  await fitsAlways('a new run');
+  await page.getByRole('button', { name: 'Plan it' }).click();
+  await page.getByRole('button', { name: 'Begin', exact: true }).click();
+  await page.getByRole('link', { name: 'To the press' }).first().waitFor();
+  await fitsAlways('a run that was begun');
+  await kept(page);
+  const run = new URL(page.url()).pathname;
+  for (const [path, words] of [
+    [`${run}/press`, 'Spares left'],
+    [`${run}/after`, 'What it took'],
+    ['/making', 'Under way'],
+    ['/making/buying', 'Buying'],
+    ['/making/stock', 'Stock'],
+  ] as const) {
+    await page.goto(path);
+    await page.getByRole('main').getByText(words).first().waitFor();
+    await page.getByText(LONG).first().waitFor();
+    await fitsAlways(path);
+  }
+});
+
 test('on a phone name, size and number of what was read stand beside each other', async () => {
   const page = await openPage({ path: ORDER, width: 390 });
   const names = await lookedAt(page, 'Name\tSize\tNumber\nAna\tM\t7\nBo\tL\t8');
@@ -134,6 +187,14 @@ test.each([
 );
 
 // Helpers
+
+/** The document of the page has a long name. */
+async function rename(page: Page): Promise<void> {
+  await page.getByRole('heading', { level: 1 }).getByRole('button').click();
+  await page.keyboard.type(LONG);
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: LONG }).waitFor();
+}
 
 /** Names typed into the order's own part and looked at. @returns that part */
 async function lookedAt(page: Page, text: string): Promise<Locator> {

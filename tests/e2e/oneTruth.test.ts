@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { bringIn, take } from '@/tests/e2e/harness/copyFiles';
 import { filled, kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -57,6 +58,27 @@ test('an order has one margin and one pay an hour everywhere', async () => {
   const page = await openPage();
   await priced(page);
   expect(await expectOne(page)).toEqual({ margin: '40.5', pay: '56.26' });
+});
+
+test('a run that was made came to one profit and one pay an hour everywhere', async () => {
+  const page = await openPage({ path: '/workshop#copies' });
+  await bringIn(page, 'public/examples/club-run.json');
+  await take(page).click();
+  await kept(page);
+  await page.goto('/making/club-run');
+  await section(page, 'The run in short').getByText('254.44 USD profit, 288.37 USD as quoted').waitFor();
+  await page.getByRole('link', { name: 'What came of it' }).click();
+  const saysOf = async (name: string) =>
+    (await page.locator('dl > div', { hasText: name }).first().locator('dd').textContent()) ?? '';
+  await page.getByRole('heading', { level: 2, name: 'Over all runs' }).waitFor();
+  const row = page.getByRole('row', { name: /^Profit as it came/ });
+  expect(await saysOf('profit, of 288.37 quoted')).toBe('254.44');
+  expect(await row.textContent()).toContain('254.44');
+  const closed = page.getByRole('table', { name: /^Closed runs: quoted, made and paid/ });
+  const cells = await closed.getByRole('cell').allTextContents();
+  expect(cells.slice(-4)).toEqual(['288.37', '254.44', '56.26', '48.29']);
+  expect(await saysOf('it paid you an hour')).toBe('48.29');
+  expect(await saysOf('as quoted')).toBe('56.26');
 });
 
 test.each([1280, 390])(

@@ -1,26 +1,11 @@
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
 import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
-import { QUIET } from '@/tests/e2e/harness/keptStore';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { lowestContrast } from '@/tests/e2e/harness/lowestContrast';
-import { openPage } from '@/tests/e2e/harness/openPage';
-import { layStandard, PRESS, pressedOn } from '@/tests/e2e/harness/pressShelf';
-
-/** A device on which the run was begun, at the press. */
-async function atThePress(width: number, keptFrom?: string): Promise<Page> {
-  const page = await openPage({ width, path: '/workshop', ...(keptFrom === undefined ? {} : { keptFrom }) });
-  await page.getByRole('heading', { level: 1 }).waitFor();
-  await page.goto(QUIET);
-  await layStandard(page);
-  await page.goto(`${inject('baseUrl')}${PRESS}`);
-  await heading(page, 'Ramblers: Back').waitFor();
-  return page;
-}
+import { atThePress, pressAll, pressedOn, pressKept, pressKey } from '@/tests/e2e/harness/pressShelf';
 
 const heading = (page: Page, name: string) => page.getByRole('heading', { level: 1, name });
-const key = (page: Page, name: RegExp) => page.locator('[data-press]').getByRole('button', { name });
-const isKept = (page: Page) => page.getByText(/^no signal needed · kept/).waitFor();
 
 /** Sizes of the backs as they are wanted, in the order of pressing. */
 const WANTED = [
@@ -38,7 +23,7 @@ test('of 40 presses by taps without a network, through reloads, none is lost and
   await appKept(page);
   await cutNetwork(page);
   await page.reload();
-  await isKept(page);
+  await pressKept(page);
   const expected: string[] = [];
   const sizes = [...WANTED, ...Array.from({ length: 9 }, () => '')];
   const good = (size: string) => {
@@ -50,22 +35,22 @@ test('of 40 presses by taps without a network, through reloads, none is lost and
     const judged = size.split(',')[0] ?? '';
     const fault = LOST[press];
     if (fault === undefined) {
-      await key(page, /^Good/).click();
+      await pressKey(page, /^Good/).click();
       expected.push(good(judged));
     } else {
-      await key(page, /^Scrap/).click();
+      await pressKey(page, /^Scrap/).click();
       // A lost piece is kept before anybody says why.
       if (RELOADS.includes(press)) {
-        await isKept(page);
+        await pressKept(page);
         await page.reload();
       }
-      await key(page, new RegExp(`^${fault}$`)).click();
+      await pressKey(page, new RegExp(`^${fault}$`)).click();
       expected.push(`scrap ${judged} ${fault.toLowerCase()}`);
     }
     if (RELOADS.includes(press)) {
-      await isKept(page);
+      await pressKept(page);
       await page.reload();
-      await isKept(page);
+      await pressKept(page);
       expect(await pressedOn(page)).toEqual(expected);
     }
   }
@@ -78,8 +63,8 @@ test('of 40 presses by taps without a network, through reloads, none is lost and
 
 test('the count-down goes on through a reload', async () => {
   const page = await atThePress(390);
-  await key(page, /heat 10 s$/).click();
-  await key(page, /press 55 s$/).click();
+  await pressKey(page, /heat 10 s$/).click();
+  await pressKey(page, /press 55 s$/).click();
   await expect.poll(async () => page.getByRole('timer').textContent()).toBe('0:53');
   await page.reload();
   await expect.poll(async () => page.getByRole('timer').textContent()).toMatch(/^0:(5[0-2]|4\d)$/);
@@ -95,10 +80,10 @@ test.each([1280, 390, 320])(
         const { ratio, words } = await lowestContrast(page);
         expect(ratio, `${words} by ${colorScheme}`).toBeGreaterThanOrEqual(7);
       }
-      const boxes = await page.locator('[data-press] button').evaluateAll((buttons) =>
-        buttons.map((button) => {
-          const { width: across, height } = button.getBoundingClientRect();
-          return { name: button.textContent ?? '', across, height };
+      const boxes = await page.locator('[data-press] :is(button, a)').evaluateAll((all) =>
+        all.map((one) => {
+          const { width: across, height } = one.getBoundingClientRect();
+          return { name: one.textContent ?? '', across, height };
         }),
       );
       for (const { name, across, height } of boxes) {
@@ -109,9 +94,9 @@ test.each([1280, 390, 320])(
     await looksRight(page, 'press');
     await holds();
     for (let piece = 0; piece < 2; piece += 1) {
-      await key(page, /^Scrap/).click();
+      await pressKey(page, /^Scrap/).click();
       await page.getByRole('heading', { name: 'What is wrong with it' }).waitFor();
-      const tiles = await key(page, /^(Ghost|Something else)$/).evaluateAll((all) =>
+      const tiles = await pressKey(page, /^(Ghost|Something else)$/).evaluateAll((all) =>
         all.map((tile) => tile.getBoundingClientRect().height),
       );
       expect(Math.min(...tiles)).toBeGreaterThanOrEqual(88);
@@ -119,27 +104,42 @@ test.each([1280, 390, 320])(
         await looksRight(page, 'press-cause');
         await holds();
       }
-      await key(page, /^Ghost$/).click();
+      await pressKey(page, /^Ghost$/).click();
     }
     await page.getByRole('heading', { name: 'Ghost, twice running: stop' }).waitFor();
     await looksRight(page, 'press-stop');
     await holds();
-    await key(page, /^More$/).click();
+    await pressKey(page, /^More$/).click();
     await page.getByRole('dialog', { name: 'More' }).getByText('Which print').waitFor();
     for (const fold of await page.getByRole('dialog').locator('summary').all()) await fold.click();
     await looksRight(page, 'press-more');
     await page.getByRole('dialog').getByRole('button', { name: 'Note a test press' }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Note the test' }).waitFor();
     await looksRight(page, 'press-test');
+    await page.keyboard.press('Escape');
+    await pressKey(page, /heat 10 s$/).click();
+    await pressKey(page, /press 55 s$/).click();
+    await looksRight(page, 'press-dwell');
+    await holds();
+    // All others came good on another device: the one in the press is the last of the backs.
+    await pressAll(page, 'back', 1);
+    await pressKey(page, /^Good/).click();
+    await page.getByRole('heading', { name: 'Back is done' }).waitFor();
+    await looksRight(page, 'press-lead');
+    await holds();
+    await pressAll(page, 'badge');
+    await page.getByRole('heading', { name: 'All is pressed' }).waitFor();
+    await looksRight(page, 'press-finished');
+    await holds();
   },
 );
 
 test.each([1280, 390, 320])('the press log looks right at %d px', async (width) => {
   const page = await atThePress(width);
-  for (let piece = 0; piece < 3; piece += 1) await key(page, /^Good/).click();
-  await key(page, /^Scrap/).click();
-  await key(page, /^Specks$/).click();
-  await isKept(page);
+  for (let piece = 0; piece < 3; piece += 1) await pressKey(page, /^Good/).click();
+  await pressKey(page, /^Scrap/).click();
+  await pressKey(page, /^Specks$/).click();
+  await pressKept(page);
   await page.goto(`${inject('baseUrl')}/making/log`);
   await heading(page, 'Press log').waitFor();
   await page.getByText('3 of 30 good presses with at most 1 lost; 1 lost so far.').waitFor();

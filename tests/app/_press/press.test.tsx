@@ -81,6 +81,11 @@ describe('the press', () => {
     });
     tap(/^Go on$/);
     expect(screen.queryByText(/^Stopped/)).toBeNull();
+    // Nor is it told again of the same two; of a third it is.
+    expect(screen.queryByRole('heading', { name: /twice running/ })).toBeNull();
+    tap(/^Scrap/);
+    tap(/^Ghost$/);
+    expect(screen.getByRole('heading', { name: 'Ghost, twice running: stop' })).toBeVisible();
     await kept();
   });
 

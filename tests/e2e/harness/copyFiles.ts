@@ -21,8 +21,8 @@ export async function copyOf(page: Page): Promise<FileToBringIn> {
   return savedFile(page, page.locator('main').getByRole('button', { name: 'Make a copy', exact: true }));
 }
 
-/** Brings a file in where the workshop takes one. */
-export async function bringIn(page: Page, file: FileToBringIn): Promise<void> {
+/** Brings a file in where the workshop takes one; a text is the path of one. */
+export async function bringIn(page: Page, file: FileToBringIn | string): Promise<void> {
   if (!page.url().includes('/workshop')) await page.goto('/workshop#copies');
   await page.getByLabel('Copy or carried file').setInputFiles(file);
 }
