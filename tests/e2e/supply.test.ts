@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
+import { takeIn } from '@/tests/e2e/harness/copyFiles';
 import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
@@ -12,16 +12,7 @@ async function withSupplier(width: number, keptFrom?: string): Promise<Page> {
     path: '/workshop#copies',
     ...(keptFrom === undefined ? {} : { keptFrom }),
   });
-  await page.getByLabel('Copy or carried file').setInputFiles({
-    name: 'club-run.json',
-    mimeType: 'application/json',
-    buffer: await readFile('public/examples/club-run.json'),
-  });
-  await page
-    .locator('main')
-    .getByRole('button', { name: /^(?:Bring|Take) (?:it|them|the .+) (?:in|back|over)$/ })
-    .click();
-  await page.getByText(/^Kept/).first().waitFor();
+  await takeIn(page, 'public/examples/club-run.json');
   await page.goto(new URL('/making/suppliers', page.url()).href);
   await page.getByRole('textbox', { name: 'New supplier' }).fill('Sample Mill');
   await page.getByRole('button', { name: 'Add it' }).first().click();

@@ -1,5 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { kept } from './docketPage';
 
 /** A file as a field takes it. */
 export interface FileToBringIn {
@@ -25,6 +27,15 @@ export async function copyOf(page: Page): Promise<FileToBringIn> {
 export async function bringIn(page: Page, file: FileToBringIn | string): Promise<void> {
   if (!page.url().includes('/workshop')) await page.goto('/workshop#copies');
   await page.getByLabel('Copy or carried file').setInputFiles(file);
+}
+
+/** Brings a file in as it is offered, and waits until what came in is on the device. */
+export async function takeIn(page: Page, file: FileToBringIn | string): Promise<void> {
+  await bringIn(page, file);
+  await take(page).click();
+  // The header said “Kept” before, too.
+  await expect.poll(() => take(page).count()).toBe(0);
+  await kept(page);
 }
 
 /** The button of a preview that takes what comes in. */

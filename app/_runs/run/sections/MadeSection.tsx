@@ -22,7 +22,7 @@ export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
     <CardSection
       {...{ numeral }}
       id="made"
-      heading={runTable.made}
+      heading={on.facts.standard === null ? runTable.made : runTable.madeNow}
       answer={
         count === 0 ? (
           'Nothing yet'

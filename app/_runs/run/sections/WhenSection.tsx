@@ -19,7 +19,7 @@ export function WhenSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
     <CardSection
       {...{ numeral }}
       id="when"
-      heading={runTable.when}
+      heading={on.facts.standard === null ? runTable.when : runTable.whenNow}
       answer={
         plan === null ? (
           runTable.noClock

@@ -55,6 +55,7 @@ export const runTable = {
   removed: (name: string) => `${name} removed`,
   // What is made
   made: 'What is made',
+  madeNow: 'What is made, as planned now',
   works: 'Jobs',
   noSums: 'No figures now: its jobs are not here, or have no sums.',
   someOf: (known: string, jobs: number) =>
@@ -77,6 +78,7 @@ export const runTable = {
   followRule: 'Follow the rule again',
   // When
   when: 'When',
+  whenNow: 'When, as planned now',
   clock: 'The clock',
   clockHead: { what: 'What', from: 'From', to: 'To', takes: 'Takes' },
   startsOn: 'Not before',
