@@ -7,6 +7,7 @@ import { Disclosure } from '@/app/_controls/Disclosure';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { entryWords } from '@/app/_words/workshop/stockWords';
 import { lastMoves } from '@/lib/stock/lastMoves';
 import { isRenaming } from '@/lib/stock/renamedStock';
@@ -28,6 +29,7 @@ type LastMovesProps = Readonly<{
 /** What was noted of some things, newest first. An entry never changes: it can be taken back, and counted again by undo. */
 export function LastMoves({ workspace, id, things }: LastMovesProps) {
   const [removed, setRemoved] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
   const { stockMove, stockTransfer, stockCount } = workspace.entries;
   const byKey = new Map(things.map((thing) => [stockKey(thing.item), thing]));
   const moves = lastMoves([...stockMove, ...stockTransfer, ...stockCount], (item) =>
@@ -55,8 +57,10 @@ export function LastMoves({ workspace, id, things }: LastMovesProps) {
                 spoken={`Take back ${name}: ${words}`}
                 onPress={() => {
                   const label = `Take back ${name}: ${words}`;
-                  workspace.note(label, [{ kind: 'takeBack', body: { entryId: entry.id } }]);
-                  setRemoved(label);
+                  const entries = [{ kind: 'takeBack' as const, body: { entryId: entry.id } }];
+                  const { state } = workspace.note(label, entries);
+                  setProblem(state === 'shown' ? null : notNotedWords(state));
+                  if (state === 'shown') setRemoved(label);
                 }}
               >
                 Take back
@@ -70,6 +74,11 @@ export function LastMoves({ workspace, id, things }: LastMovesProps) {
   return (
     <div>
       {list(moves.slice(0, NEWEST))}
+      {problem !== null && (
+        <p role="alert" className={styles.wrong}>
+          {problem}
+        </p>
+      )}
       {moves.length > NEWEST && (
         <Disclosure
           id={`stock-older-${id}`}

@@ -45,6 +45,8 @@ type NoteFormProps = Readonly<{
   shops: readonly string[];
   currency: string;
   formatter: Formatter;
+  /** Why it was not noted; null where nothing was refused. */
+  problem: string | null;
   /** What is typed stays until it is noted. */
   onNote: (draft: StockDraft & { readonly quantity: number }) => void;
 }>;
@@ -62,7 +64,8 @@ const amountLimits = numberLimits(stockCountSchema, ['quantity']);
 const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }));
 
 /** What happened to one thing in stock: how many, and why; everything else is folded away. */
-export function NoteForm({ item, name, unit, piles, shops, currency, formatter, onNote }: NoteFormProps) {
+export function NoteForm(props: NoteFormProps) {
+  const { item, name, unit, piles, shops, currency, formatter, problem, onNote } = props;
   const [draft, setDraft] = useState(freshDraft);
   /** Noted without a figure: the field says that it wants one. */
   const [isAsked, setAsked] = useState(false);
@@ -125,6 +128,11 @@ export function NoteForm({ item, name, unit, piles, shops, currency, formatter, 
       <Button type="submit" kind="strong" blockedBy={quantity === null ? undefined : missing}>
         Note it
       </Button>
+      {problem !== null && (
+        <p role="alert" className={styles.wrong}>
+          {problem}
+        </p>
+      )}
       <Fold
         summary={noteWords.rest(item.kind)}
         line={isPriced ? noteWords.andPrice(isPieces) : noteWords.restAsUsual(item.kind)}

@@ -6,6 +6,7 @@ import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
+import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { entryWords, stockLine, stockNotes } from '@/app/_words/workshop/stockWords';
 import { stockOf } from '@/lib/stock/stockOf';
 import type { StockItem } from '@/shared/schemas/stock';
@@ -32,6 +33,7 @@ type StockRowProps = Readonly<{ workspace: ReadyWorkspace; thing: StockThing }>;
 /** What lies where of one thing, and the way to note what happened to it. */
 export function StockRow({ workspace, thing }: StockRowProps) {
   const [isOpen, setOpen] = useState(false);
+  const [problem, setProblem] = useState<string | null>(null);
   const words = useId();
   const { item, name, unit } = thing;
   const { piles, workshop } = workspace;
@@ -43,7 +45,9 @@ export function StockRow({ workspace, thing }: StockRowProps) {
   const note = (draft: StockDraft & { readonly quantity: number }) => {
     const entry = stockEntryOf(draft, { item, currency });
     const said = entryWords(entry, formatter, locale, unit).words;
-    if (workspace.note(`${name}: ${said}`, [entry]).state !== 'shown') return;
+    const { state } = workspace.note(`${name}: ${said}`, [entry]);
+    setProblem(state === 'shown' ? null : notNotedWords(state));
+    if (state !== 'shown') return;
     focusById(words);
     setOpen(false);
   };
@@ -77,6 +81,7 @@ export function StockRow({ workspace, thing }: StockRowProps) {
         <NoteForm
           {...{ item, name, unit, shops, currency, formatter }}
           piles={stock.ready === null ? stock.others : [stock.ready, ...stock.others]}
+          problem={problem}
           onNote={note}
         />
       )}

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useGoToHash } from '@/app/_controls/useGoToHash';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { LaterPart } from '@/app/_network/LaterPart';
@@ -27,6 +28,12 @@ export function StockroomScreen() {
 
 // Helpers
 
+/** Whatever tells what lies here, what it cost and what is kept of it. */
+const STOCK_KINDS: ReadonlySet<string> = new Set([
+  ...['stockMove', 'stockTransfer', 'stockCount', 'takeBack', 'pressing', 'runStep', 'runStandard'],
+  ...['blank', 'consumable', 'supplier', 'job', 'order', 'run'],
+]);
+
 const NO_NEEDS: readonly StockNeed[] = [];
 
 const kinds = ['blank', 'paper', 'ink', 'consumable', 'finished'] as const;
@@ -47,6 +54,7 @@ function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <MakingLinks here="/making/stock" />
       <LaterPart part={laterParts.needs} what="What is reserved" props={{ workspace, onNeeds: setNeeds }} />
       <PageHead title={stockroomWords.title} line={line === '' ? stockroomWords.nothing : line} />
+      <UnreadableRecords workspace={workspace} level={2} of={STOCK_KINDS} />
       <div className={styles.card}>
         {kinds.map((kind) => {
           const own = facts.groups.filter((group) => group.kind === kind);

@@ -25,6 +25,11 @@ export function SuppliersScreen() {
 
 // Helpers
 
+/** Whatever this page is told by. */
+const SUPPLY_KINDS: ReadonlySet<string> = new Set([
+  ...['supplier', 'consumable', 'supplyOrder', 'goodsIn', 'faultClaim', 'rateTaken', 'stockMove', 'takeBack'],
+]);
+
 /** Deliveries shown before the others are asked for. */
 const FEW = 5;
 
@@ -49,15 +54,7 @@ function Suppliers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           </Button>
         }
       />
-      <UnreadableRecords
-        workspace={{
-          ...workspace,
-          unreadable: workspace.unreadable.filter(
-            ({ kind }) => kind === 'supplier' || kind === 'consumable' || kind === 'buyingList',
-          ),
-        }}
-        level={2}
-      />
+      <UnreadableRecords workspace={workspace} level={2} of={SUPPLY_KINDS} />
       {isNoting && (
         <div className={styles.framed}>
           <GoodsInNote supply={supply} onDone={() => setNoting(false)} />

@@ -6,6 +6,7 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import { itemName } from '@/app/_words/supply/itemWords';
 import { usableLocale } from '@/app/_words/usableLocale';
+import { type CameBeyond, cameBeyond } from '@/lib/buying/received/cameBeyond';
 import { type DeliveryStanding, deliveriesOf } from '@/lib/buying/received/claims';
 import { stillToCome } from '@/lib/buying/received/stillToCome';
 import type { PaperBodies } from '@/lib/kinds/paperKinds';
@@ -28,6 +29,8 @@ export interface SupplyOnScreen {
   readonly deliveries: readonly DeliveryStanding[];
   /** The first first. */
   readonly openOrders: readonly OpenOrder[];
+  /** By the id of the order: of what more came than it asks for, in several deliveries; none of the others. */
+  readonly beyond: ReadonlyMap<string, readonly CameBeyond[]>;
   readonly nameOf: (item: SupplyItem) => string;
   readonly supplierName: (id: string | null) => string;
   readonly today: string;
@@ -45,23 +48,37 @@ export function useSupply(workspace: ReadyWorkspace): SupplyOnScreen {
     () =>
       orders.flatMap((order): readonly OpenOrder[] => {
         if (order.withdrawn) return [];
-        const answers = goodsIn.filter(({ body }) => body.supplyOrderId === order.id);
-        const toCome = stillToCome(
-          order.body,
-          answers.map(({ body }) => body),
-        );
+        const toCome = stillToCome(order.body, answersTo(order, goodsIn));
         return toCome.length === 0 ? [] : [{ order, toCome }];
       }),
     [orders, goodsIn],
   );
+  const beyond = useMemo(
+    () =>
+      new Map(
+        orders.flatMap((order) => {
+          const came = cameBeyond(order.body, answersTo(order, goodsIn));
+          return came.length === 0 ? [] : [[order.id, came] as const];
+        }),
+      ),
+    [orders, goodsIn],
+  );
   return {
-    ...{ workspace, deliveries, openOrders, today },
+    ...{ workspace, deliveries, openOrders, beyond, today },
     nameOf: (item) => itemName(item, workspace),
     supplierName: (id) =>
       id === null
         ? 'no supplier named'
-        : (workspace.suppliers[id]?.name ?? 'a supplier that is not here any more'),
+        : (workspace.suppliers[id]?.name ??
+          // Who is removed is still called as the orders called it.
+          orders.findLast(({ body }) => body.supplierId === id)?.body.supplier.name ??
+          'a supplier that is not here any more'),
     formatter: formatterFor(workspace.workshop),
     locale: usableLocale(workspace.workshop.locale),
   };
 }
+
+// Helpers
+
+const answersTo = (order: SentOrder, goodsIn: ReadyWorkspace['entries']['goodsIn']) =>
+  goodsIn.flatMap(({ body }) => (body.supplyOrderId === order.id ? [body] : []));

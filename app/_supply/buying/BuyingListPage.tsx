@@ -9,6 +9,7 @@ import { RemoveButton } from '@/app/_controls/RemoveButton';
 import { usePageName } from '@/app/_controls/usePageName';
 import { EditableTitle } from '@/app/_fields/EditableTitle';
 import { TextField } from '@/app/_fields/TextField';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { LaterPart } from '@/app/_network/LaterPart';
 import styles from '@/app/_supply/Supply.module.css';
@@ -67,6 +68,7 @@ export function BuyingListPage({ on, onRemoved }: BuyingListPageProps) {
         what="What is to be bought"
         props={{ workspace, list, onPlan: setPlan }}
       />
+      <UnreadableRecords workspace={workspace} level={2} of={BUYING_KINDS} />
       <AnswerMissing what="What is to be bought could not be worked out" failure={failure} />
       <p className={styles.answer} role="status">
         {plan === null ? 'Working it out…' : buyingAnswer(plan, earliest(plan), formatter, locale)}
@@ -143,6 +145,12 @@ export function BuyingListPage({ on, onRemoved }: BuyingListPageProps) {
 }
 
 // Helpers
+
+/** Whatever the sums of a list stand on: what of it cannot be read is missing in them. */
+const BUYING_KINDS: ReadonlySet<string> = new Set([
+  ...['supplier', 'consumable', 'blank', 'artwork', 'job', 'order', 'run', 'buyingList'],
+  ...['stockMove', 'stockTransfer', 'stockCount', 'takeBack', 'goodsIn', 'supplyOrder', 'runStandard'],
+]);
 
 const NO_PLAN: PlanOfList = { plan: null, isWaiting: true, failure: null };
 

@@ -8,10 +8,13 @@ import { PageHead } from '@/app/_controls/PageHead';
 import { newId } from '@/app/_documents/newId';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { TextField } from '@/app/_fields/TextField';
+import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
+import { useTaken } from '@/app/_supply/useTaken';
 import { listLine } from '@/app/_words/supply/listWords';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/making/supply';
@@ -24,6 +27,9 @@ export function BuyingListsScreen() {
 }
 
 // Helpers
+
+/** Lists, what went out of them, and what a list can be made for. */
+const LIST_KINDS: ReadonlySet<string> = new Set(['buyingList', 'supplyOrder', 'run', 'order', 'job']);
 
 function BuyingLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const book = useOrderBook(workspace);
@@ -66,6 +72,7 @@ function BuyingLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
           </Button>
         }
       />
+      <UnreadableRecords workspace={workspace} level={2} of={LIST_KINDS} />
       {isNew && <NewList {...{ workspace, book }} />}
       {open.length === 0 ? <p className={styles.none}>No list yet.</p> : rows(open)}
       {away.length > 0 && (
@@ -87,6 +94,7 @@ function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book
     choices.flatMap(({ key, kind }) => (kind === 'order' ? [key] : [])),
   );
   const [typed, setName] = useState<string | null>(null);
+  const { problem, taken } = useTaken();
   const picked = choices.filter(({ key }) => chosen.includes(key));
   const longest = textLimits(buyingListSchema, ['name']).longest;
   const name = (typed ?? picked.map((one) => one.name).join(', ')).trim().slice(0, longest);
@@ -103,7 +111,7 @@ function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book
   const add = () => {
     const id = newId();
     const body = buyingListSchema.parse({ name, works });
-    if (workspace.edit(name, [{ do: 'add', kind: 'buyingList', id, body }]).state === 'shown')
+    if (taken(workspace.edit(name, [{ do: 'add', kind: 'buyingList', id, body }])))
       router.push(`/making/buying/${id}`);
   };
   return (
@@ -125,6 +133,7 @@ function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book
           <Button type="submit" kind="strong" blockedBy={missing}>
             Make the list
           </Button>
+          <NotTaken problem={problem} />
         </div>
       </EntryForm>
     </div>

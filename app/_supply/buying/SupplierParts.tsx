@@ -11,7 +11,7 @@ import { SentOrderActs } from '@/app/_supply/ordering/SentOrderActs';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SentOrder } from '@/app/_supply/supplyOnScreen';
 import { noSupplierTold, supplierPartWords } from '@/app/_words/supply/buyingWords';
-import { itemWords, unitOf } from '@/app/_words/supply/itemWords';
+import { itemWords, sizeSaid, unitOf } from '@/app/_words/supply/itemWords';
 import { sentWords } from '@/app/_words/supply/supplyOrderWords';
 import type { BuyingPlan, SupplierPart } from '@/lib/buying/buyingPlan';
 import type { SupplyOrderLine } from '@/lib/buying/ordering/supplyOrderBody';
@@ -60,7 +60,7 @@ function PartOf({ on, plan, part, sent }: PartProps) {
     const packSize = purchase.packSize ?? 1;
     return {
       ...{ item, name, articleNumber, quantity, packSize },
-      size: name.endsWith(size) ? '' : size,
+      size: sizeSaid(name, size),
       unit: unitOf(unit, packSize > 1 ? 2 : quantity),
       // What the maker reckons with is none of the supplier's business.
       each: purchase.priceIs === 'offered' ? purchase.each : null,

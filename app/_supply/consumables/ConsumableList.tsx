@@ -24,7 +24,9 @@ export function ConsumableList({ supply, onRemoved }: ConsumableListProps) {
   const add = (name: string) => {
     const id = newId();
     const body = consumableSchema.parse({ name });
-    if (workspace.edit(name, [{ do: 'add', kind: 'consumable', id, body }]).state === 'shown') setAdded(id);
+    const outcome = workspace.edit(name, [{ do: 'add', kind: 'consumable', id, body }]);
+    if (outcome.state === 'shown') setAdded(id);
+    return outcome;
   };
   const atHome = (id: string) =>
     workspace.piles.find(

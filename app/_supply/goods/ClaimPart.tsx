@@ -5,8 +5,10 @@ import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { saveBlob } from '@/app/_files/saveBlob';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
+import { useTaken } from '@/app/_supply/useTaken';
 import { claimStateWords, claimText } from '@/app/_words/supply/deliveryWords';
 import type { DeliveryStanding } from '@/lib/buying/received/claims';
 import { sameItem } from '@/lib/stock/stockKey';
@@ -28,12 +30,15 @@ export function ClaimPart({ supply, standing }: ClaimPartProps) {
   const [isRefunding, setRefunding] = useState(false);
   const [amount, setAmount] = useState<number | null>(null);
   const [told, setTold] = useState('');
+  const { problem, taken } = useTaken();
   if (wrong.length === 0) return null;
   const from = supply.supplierName(delivery.body.supplierId);
   const note = (label: string, step: FaultClaim['step']) =>
-    void workspace.note(`${label}: ${from}`, [
-      { kind: 'faultClaim', body: { goodsInId: delivery.id, day: today, step } },
-    ]);
+    taken(
+      workspace.note(`${label}: ${from}`, [
+        { kind: 'faultClaim', body: { goodsInId: delivery.id, day: today, step } },
+      ]),
+    );
   const text = textOf(supply, standing);
   const copy = async () => {
     try {
@@ -57,23 +62,26 @@ export function ClaimPart({ supply, standing }: ClaimPartProps) {
             <Button expanded={isRefunding} onPress={() => setRefunding(!isRefunding)}>
               Refunded
             </Button>
-            <Button onPress={() => note('Replaced', { what: 'replaced', note: '' })}>Replaced</Button>
-            <Button onPress={() => note('Refused', { what: 'refused', note: '' })}>Refused</Button>
+            <Button onPress={() => void note('Replaced', { what: 'replaced', note: '' })}>Replaced</Button>
+            <Button onPress={() => void note('Refused', { what: 'refused', note: '' })}>Refused</Button>
           </>
         )}
         {last !== undefined && (
           <Button
             kind="quiet"
             onPress={() =>
-              void workspace.note('Take back a step of the claim', [
-                { kind: 'takeBack', body: { entryId: last.id } },
-              ])
+              void taken(
+                workspace.note('Take back a step of the claim', [
+                  { kind: 'takeBack', body: { entryId: last.id } },
+                ]),
+              )
             }
           >
             Take the last step back
           </Button>
         )}
       </div>
+      <NotTaken problem={problem} />
       {isRefunding && state === 'claimed' && (
         <EntryForm
           label="Refunded"
@@ -81,13 +89,10 @@ export function ClaimPart({ supply, standing }: ClaimPartProps) {
           missing={missing}
           onEnter={() => {
             if (amount === null) return;
-            note('Refunded', {
-              what: 'refunded',
-              amountMinor: toMinor(amount, currency),
-              currency,
-              note: '',
-            });
+            const amountMinor = toMinor(amount, currency);
+            if (!note('Refunded', { what: 'refunded', amountMinor, currency, note: '' })) return;
             setRefunding(false);
+            setAmount(null);
           }}
         >
           <AmountField
@@ -119,7 +124,7 @@ export function ClaimPart({ supply, standing }: ClaimPartProps) {
               <Button
                 kind="strong"
                 onPress={() =>
-                  note('Claimed', {
+                  void note('Claimed', {
                     what: 'claimed',
                     rows: wrong.map(({ item, faulty, missing: short }) => ({ item, pieces: faulty + short })),
                     note: '',

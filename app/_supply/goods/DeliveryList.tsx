@@ -5,12 +5,15 @@ import { KeptFileButton } from '@/app/_attachments/KeptFileButton';
 import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
 import { RemovedNote } from '@/app/_controls/RemovedNote';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
-import { claimStateWords, deliveryCost, rowMarks } from '@/app/_words/supply/deliveryWords';
+import { useTaken } from '@/app/_supply/useTaken';
+import { beyondWords, claimStateWords, deliveryCost, rowMarks } from '@/app/_words/supply/deliveryWords';
 import { itemWords, unitOf } from '@/app/_words/supply/itemWords';
 import { type DeliveryStanding, isOpen } from '@/lib/buying/received/claims';
 import { deliveryIds } from '@/lib/buying/received/deliveryIds';
+import { sameItem, stockKey } from '@/lib/stock/stockKey';
 import { ClaimPart } from './ClaimPart';
 import { PaidPrices } from './PaidPrices';
 
@@ -20,14 +23,12 @@ type DeliveryListProps = Readonly<{ supply: SupplyOnScreen; standings: readonly 
 export function DeliveryList({ supply, standings }: DeliveryListProps) {
   const { workspace, formatter, locale, supplierName } = supply;
   const [removed, setRemoved] = useState<string | null>(null);
+  const { problem, taken } = useTaken();
   const takeBack = ({ delivery, steps }: DeliveryStanding) => {
     const label = `Take back the goods of ${formatter.day(delivery.body.day)}`;
     const ids = [...deliveryIds(delivery, workspace.entries.stockMove), ...steps.map(({ id }) => id)];
-    workspace.note(
-      label,
-      ids.map((entryId) => ({ kind: 'takeBack' as const, body: { entryId } })),
-    );
-    setRemoved(label);
+    const entries = ids.map((entryId) => ({ kind: 'takeBack' as const, body: { entryId } }));
+    if (taken(workspace.note(label, entries))) setRemoved(label);
   };
   return (
     <>
@@ -42,11 +43,13 @@ export function DeliveryList({ supply, standings }: DeliveryListProps) {
             heading={`${formatter.day(body.day)}, ${supplierName(body.supplierId)}`}
             line={[
               deliveryCost(body, locale),
+              ...(beyondOf(supply, standing).length > 0 ? [beyondWords.line] : []),
               ...(isOpen(standing) || standing.state !== 'none' ? [claimStateWords(standing, locale)] : []),
             ].join(' · ')}
           >
             <div className={styles.rows}>
               <DeliveryRows {...{ supply, standing }} />
+              <Beyond {...{ supply, standing }} />
               {body.note !== '' && <p className={styles.quiet}>{body.note}</p>}
               <PaidPrices {...{ supply, delivery }} />
               <ClaimPart {...{ supply, standing }} />
@@ -62,6 +65,7 @@ export function DeliveryList({ supply, standings }: DeliveryListProps) {
           </Disclosure>
         );
       })}
+      <NotTaken problem={problem} />
       <RemovedNote
         how="taken back"
         what={removed !== null && workspace.undoLabel === removed ? removed.replace(/^Take back /, '') : null}
@@ -73,10 +77,24 @@ export function DeliveryList({ supply, standings }: DeliveryListProps) {
 
 // Helpers
 
-function DeliveryRows({
-  supply: { workspace, formatter, nameOf },
-  standing: { delivery },
-}: Readonly<{ supply: SupplyOnScreen; standing: DeliveryStanding }>) {
+type StandingProps = Readonly<{ supply: SupplyOnScreen; standing: DeliveryStanding }>;
+
+const beyondOf = ({ beyond }: SupplyOnScreen, { delivery: { body } }: DeliveryStanding) => {
+  const came = body.supplyOrderId === null ? [] : (beyond.get(body.supplyOrderId) ?? []);
+  return came.filter(({ item }) => body.rows.some((row) => sameItem(row.item, item)));
+};
+
+/** What may have been noted by two. */
+function Beyond({ supply, standing }: StandingProps) {
+  const { nameOf, formatter } = supply;
+  return beyondOf(supply, standing).map(({ item, ordered, usable }) => (
+    <p className={styles.caution} key={stockKey(item)}>
+      {beyondWords.told(nameOf(item), formatter.number(usable, 2), formatter.number(ordered, 2))}
+    </p>
+  ));
+}
+
+function DeliveryRows({ supply: { workspace, formatter, nameOf }, standing: { delivery } }: StandingProps) {
   const { rows, supplyOrderId } = delivery.body;
   return (
     <ul>

@@ -11,8 +11,10 @@ import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
 import { TextField } from '@/app/_fields/TextField';
 import { itemChoices } from '@/app/_supply/itemChoices';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import type { OpenOrder, SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
+import { useTaken } from '@/app/_supply/useTaken';
 import { itemWords } from '@/app/_words/supply/itemWords';
 import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { offerEach } from '@/lib/buying/received/offerEach';
@@ -23,7 +25,7 @@ import { orderNumberText } from '@/shared/orderNumberText';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { GoodsRowFields } from './GoodsRowFields';
-import { type GoodsRowDraft, goodsMissing, goodsRows, uncounted } from './goodsDraft';
+import { answering, type GoodsRowDraft, goodsMissing, goodsRows, uncounted } from './goodsDraft';
 
 type GoodsInNoteProps = Readonly<{
   supply: SupplyOnScreen;
@@ -57,6 +59,7 @@ export function GoodsInNote({
   const [receipt, setReceipt] = useState<FileDraft | null>(null);
   const [note, setNote] = useState('');
   const [adding, setAdding] = useState<string | null>(null);
+  const { problem, taken } = useTaken();
   const choices = itemChoices(workspace);
   const added = choices.find(({ value }) => value === adding)?.item;
   const offered = supplier === null ? [] : openOrders.filter((one) => one.order.body.supplierId === supplier);
@@ -65,9 +68,7 @@ export function GoodsInNote({
     setRows((now) => now.map((row) => (row.key === key ? { ...row, ...part } : row)));
   const answer = (next: OpenOrder | null) => {
     setAnswered(next);
-    // What was counted stays; what waits to be counted follows the order.
-    const counted = rows.filter((row) => row.counted !== null).map((row) => ({ ...row, ordered: null }));
-    setRows([...counted, ...rowsOf(next?.toCome ?? [], true)]);
+    setRows((now) => answering(now, rowsOf(next?.toCome ?? [], true)));
   };
   const enter = () => {
     const body = goodsInSchema.parse({
@@ -79,7 +80,7 @@ export function GoodsInNote({
     });
     const from = supplier === null ? '' : ` from ${supply.supplierName(supplier)}`;
     const files = receipt === null ? [] : [receipt.file];
-    if (workspace.note(`Goods in${from}`, goodsInEntries(body), [], files).state === 'shown') onDone();
+    if (taken(workspace.note(`Goods in${from}`, goodsInEntries(body), [], files))) onDone();
   };
   return (
     <EntryForm label="Goods in" className={styles.form} missing={missing} onEnter={enter}>
@@ -187,6 +188,7 @@ export function GoodsInNote({
         <Button kind="quiet" onPress={onDone}>
           Leave it
         </Button>
+        <NotTaken problem={problem} />
       </div>
     </EntryForm>
   );

@@ -8,7 +8,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
-import { goodsFaultWords, unitPriceTold } from '@/app/_words/supply/deliveryWords';
+import { deliveryMissing, goodsFaultWords, unitPriceTold } from '@/app/_words/supply/deliveryWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
 import { paidEach } from '@/lib/buying/received/paidPrices';
 import { numberLimits, textLimits } from '@/shared/limits';
@@ -46,6 +46,7 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
   // Pieces of a blank are noted whole.
   const whole = item.kind === 'blank' ? wholePieces : {};
   const isFewer = ordered !== null && counted !== null && counted < ordered;
+  const isBeyond = counted !== null && (faulty ?? 0) > counted;
   const isMore = ordered !== null && counted !== null && counted > ordered;
   const difference = Math.abs((ordered ?? 0) - (counted ?? 0));
   const each =
@@ -83,6 +84,7 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
           {...numberLimits(goodsInSchema, [...path, 'faulty'])}
           {...whole}
           hint="Empty where none is."
+          caution={isBeyond ? deliveryMissing.faultyBeyond(name) : undefined}
           onCommit={(value) => onChange({ faulty: value })}
         />
         {(faulty ?? 0) > 0 && (

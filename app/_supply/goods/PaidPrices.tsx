@@ -3,8 +3,10 @@
 import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
+import { useTaken } from '@/app/_supply/useTaken';
 import { paidPlacesWords, paidWords } from '@/app/_words/supply/deliveryWords';
 import type { DeliveryStanding } from '@/lib/buying/received/claims';
 import { type PaidPrice, paidPrices } from '@/lib/buying/received/paidPrices';
@@ -20,6 +22,7 @@ type PaidPricesProps = Readonly<{ supply: SupplyOnScreen; delivery: DeliveryStan
  */
 export function PaidPrices({ supply, delivery }: PaidPricesProps) {
   const { workspace, nameOf, formatter, today } = supply;
+  const { problem, taken: kept } = useTaken();
   const documents = { ...workspace, workshopId: WORKSHOP_ID };
   const paid = paidPrices(delivery.body, documents, today);
   const taken = workspace.entries.rateTaken.filter(
@@ -30,7 +33,7 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
   const bodyOf = bodyOfKinds(workspace);
   const take = ({ item, lesson }: PaidPrice) => {
     const { edits, body } = takeOver(lesson, bodyOf, today);
-    workspace.note(`Price of ${nameOf(item)}`, [{ kind: 'rateTaken', body }], takenEdits(edits));
+    kept(workspace.note(`Price of ${nameOf(item)}`, [{ kind: 'rateTaken', body }], takenEdits(edits)));
   };
   return (
     <div>
@@ -66,10 +69,12 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
                   spoken={`Take back ${money(body.value)} for ${name}`}
                   blockedBy={isHeld ? undefined : 'It was changed since; taking it back would undo that too.'}
                   onPress={() =>
-                    void workspace.note(
-                      `Take back the price of ${name}`,
-                      [{ kind: 'takeBack', body: { entryId: id } }],
-                      takenEdits(edits),
+                    void kept(
+                      workspace.note(
+                        `Take back the price of ${name}`,
+                        [{ kind: 'takeBack', body: { entryId: id } }],
+                        takenEdits(edits),
+                      ),
                     )
                   }
                 >
@@ -83,6 +88,7 @@ export function PaidPrices({ supply, delivery }: PaidPricesProps) {
           );
         })}
       </RowList>
+      <NotTaken problem={problem} />
     </div>
   );
 }

@@ -30,6 +30,25 @@ export const uncounted = (key: string, item: SupplyItem, ordered: number | null)
   amount: null,
 });
 
+/**
+ * @param asked rows of the order that is answered from now on; none where no order is
+ * @returns what was counted, typed or added already, each as that order asks for it, and what else of it is to be counted
+ */
+export function answering(
+  rows: readonly GoodsRowDraft[],
+  asked: readonly GoodsRowDraft[],
+): readonly GoodsRowDraft[] {
+  const kept = rows.filter(isBegun);
+  return [
+    ...kept.map((row, at) => {
+      const isFirst = kept.findIndex((other) => sameItem(other.item, row.item)) === at;
+      const of = isFirst ? asked.find(({ item }) => sameItem(item, row.item)) : undefined;
+      return { ...row, ordered: of?.ordered ?? null };
+    }),
+    ...asked.filter(({ item }) => !kept.some((row) => sameItem(row.item, item))),
+  ];
+}
+
 /** @returns what keeps rows from being noted; undefined once nothing does. */
 export function goodsMissing(
   rows: readonly GoodsRowDraft[],
@@ -60,3 +79,9 @@ export const goodsRows = (rows: readonly GoodsRowDraft[], currency: string): Goo
       },
     ];
   });
+
+// Helpers
+
+/** Something stands in it, or the maker put it there. */
+const isBegun = ({ ordered, counted, faulty, lot, amount }: GoodsRowDraft): boolean =>
+  ordered === null || counted !== null || faulty !== null || lot !== '' || amount !== null;

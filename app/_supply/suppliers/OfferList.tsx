@@ -6,7 +6,9 @@ import { Disclosure } from '@/app/_controls/Disclosure';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { NumberField } from '@/app/_fields/NumberField';
 import { itemChoices } from '@/app/_supply/itemChoices';
+import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
+import { useTaken } from '@/app/_supply/useTaken';
 import { itemName } from '@/app/_words/supply/itemWords';
 import { offerLine } from '@/app/_words/supply/supplierWords';
 import { stockKey } from '@/lib/stock/stockKey';
@@ -47,6 +49,7 @@ function NewOffer({ fields }: Readonly<{ fields: SupplierFields }>) {
   const { supplier, workspace, addOffers } = fields;
   const [chosen, setChosen] = useState<string | null>(null);
   const [each, setEach] = useState<number | null>(null);
+  const adding = useTaken();
   const taken = new Set(supplier.offers.map(({ item }) => stockKey(item)));
   const things = itemChoices(workspace).filter(({ value }) => !taken.has(value));
   const ofBlank = new Map<string, typeof things>();
@@ -95,17 +98,15 @@ function NewOffer({ fields }: Readonly<{ fields: SupplierFields }>) {
       <Button
         blockedBy={blocked}
         onPress={() => {
-          addOffers(
-            `Offer of ${label}`,
-            items.map(({ item }) => item),
-            each,
-          );
+          const offered = items.map(({ item }) => item);
+          if (!adding.taken(addOffers(`Offer of ${label}`, offered, each))) return;
           setChosen(null);
           setEach(null);
         }}
       >
         Add it
       </Button>
+      <NotTaken problem={adding.problem} />
     </div>
   );
 }

@@ -34,7 +34,9 @@ export function SupplierList({ supply, onRemoved }: SupplierListProps) {
   const add = (name: string) => {
     const id = newId();
     const body = supplierSchema.parse({ name });
-    if (workspace.edit(name, [{ do: 'add', kind: 'supplier', id, body }]).state === 'shown') setAdded(id);
+    const outcome = workspace.edit(name, [{ do: 'add', kind: 'supplier', id, body }]);
+    if (outcome.state === 'shown') setAdded(id);
+    return outcome;
   };
   const put = (id: string, label: string, day: string | null) =>
     void workspace.setField({ kind: 'supplier', id }, label, ['archivedOn'], day);

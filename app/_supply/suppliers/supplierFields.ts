@@ -1,6 +1,7 @@
 import { newId } from '@/app/_documents/newId';
 import { typing } from '@/app/_documents/typing';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
+import type { Outcome } from '@/app/_supply/useTaken';
 import { type Formatter, formatterFor } from '@/app/_words/formatter';
 import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { FieldPath } from '@/shared/setIn';
@@ -19,7 +20,7 @@ export interface SupplierFields {
   /** Changes an offer; a price that is typed bears the day. */
   readonly changeOffer: (label: string, offerId: string, to: (offer: Offer) => Offer) => void;
   /** @param each of those that the maker has no price of, currency units */
-  readonly addOffers: (label: string, items: readonly SupplyItem[], each: number | null) => void;
+  readonly addOffers: (label: string, items: readonly SupplyItem[], each: number | null) => Outcome;
   readonly removeOffer: (label: string, offerId: string) => void;
   /** The id of the element a field is typed in. */
   readonly fieldId: (...path: FieldPath) => string;
@@ -32,13 +33,13 @@ export function supplierFields(
   today: string,
 ): SupplierFields {
   const change = (label: string, to: (now: Supplier) => Supplier, key?: string) =>
-    void workspace.edit(label, [{ do: 'change', kind: 'supplier', id, to }], key);
+    workspace.edit(label, [{ do: 'change', kind: 'supplier', id, to }], key);
   return {
     ...{ id, supplier, workspace, today },
     formatter: formatterFor(workspace.workshop),
     set: (label, path, value) => void workspace.setField({ kind: 'supplier', id }, label, path, value),
     changeOffer: (label, offerId, to) =>
-      change(
+      void change(
         label,
         (now) => ({ ...now, offers: now.offers.map((offer) => (offer.id === offerId ? to(offer) : offer)) }),
         `${id} ${offerId} ${label} ${typing.act()}`,
@@ -48,10 +49,10 @@ export function supplierFields(
         const each = ownPrice(item, workspace) ?? typed;
         return each === null ? [] : [beginningOffer(item, each, workspace, today)];
       });
-      change(label, (now) => ({ ...now, offers: [...now.offers, ...offers] }));
+      return change(label, (now) => ({ ...now, offers: [...now.offers, ...offers] }));
     },
     removeOffer: (label, offerId) =>
-      change(label, (now) => ({ ...now, offers: now.offers.filter((offer) => offer.id !== offerId) })),
+      void change(label, (now) => ({ ...now, offers: now.offers.filter((offer) => offer.id !== offerId) })),
     fieldId: (...path) => ['supplier', id, ...path].join('-'),
   };
 }

@@ -49,6 +49,13 @@ export function deliveryCost(
   return freightMinor === null ? told : `${told}, freight ${minorMoney(freightMinor, currency, locale)}`;
 }
 
+/** Of an order that several deliveries answer: of some things more came than it asks for. */
+export const beyondWords = {
+  line: 'more in all than ordered',
+  told: (name: string, came: string, ordered: string): string =>
+    `In all ${came} usable of ${name} came for an order of ${ordered}. If one delivery was noted twice, stock holds too many: take one of them back out.`,
+} as const;
+
 /** Sentences of the form that says what is missing. */
 export const deliveryMissing = {
   rows: 'What came comes first: count a row, or add one.',

@@ -54,8 +54,13 @@ export function itemWords(item: SupplyItem, { workshop, blanks, consumables }: I
 /** @example 'Club shirt, L'; a mug of one size that its name tells, is not called by it twice */
 export function itemName(item: SupplyItem, context: ItemContext): string {
   const { name, size } = itemWords(item, context);
-  return size === '' || name.endsWith(size) ? name : `${name}, ${size}`;
+  const said = sizeSaid(name, size);
+  return said === '' ? name : `${name}, ${said}`;
 }
+
+/** @returns the size that is said after a name; empty where the name ends in it as a word of its own */
+export const sizeSaid = (name: string, size: string): string =>
+  name === size || name.endsWith(` ${size}`) ? '' : size;
 
 const units: Readonly<Record<Consumable['unit'], readonly [string, string]>> = {
   piece: ['piece', 'pieces'],
