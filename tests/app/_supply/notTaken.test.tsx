@@ -78,7 +78,15 @@ describe('what is not taken is said, and what was typed stays', () => {
 
 describe('a record that cannot be read is told', () => {
   const entry = (kind: string, count: number) => ({
-    ...{ id: `phone000-${count}`, kind, version: 1, device: 'phone000', count, at: 1_000, body: { wrong: 1 } },
+    ...{
+      id: `phone000-${count}`,
+      kind,
+      version: 1,
+      device: 'phone000',
+      count,
+      at: 1_000,
+      body: { wrong: 1 },
+    },
   });
 
   it('on every screen whose figures lack it', async () => {

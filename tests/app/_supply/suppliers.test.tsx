@@ -5,9 +5,13 @@ import { act, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { SuppliersScreen } from '@/app/_supply/SuppliersScreen';
+import { supplyOrderBody, supplyOrderSeries } from '@/lib/buying/ordering/supplyOrderBody';
+import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { foldStock } from '@/lib/stock/foldStock';
 import { supplierSchema } from '@/shared/schemas/making/supply';
+import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 const state = () => screenStore().getState();
 const click = (name: string | RegExp) => userEvent.click(screen.getByRole('button', { name }));
@@ -28,6 +32,32 @@ async function mill() {
     const body = supplierSchema.parse({ name: 'Sample Mill', customerNumber: 'K 4711', offers });
     screenStore().actions.edit('Mill', [{ do: 'add', kind: 'supplier', id: 'mill', body }]);
   });
+}
+
+/** An order of M to the mill that went out. */
+async function order(quantity: number): Promise<string> {
+  const { workshop } = state().kinds;
+  const [body] = Object.values(workshop.bodies);
+  const supplier = state().kinds.supplier.bodies.mill;
+  if (body === undefined || supplier === undefined) throw new Error('no workshop or no mill');
+  const line = { name: 'White shirt, 100 % polyester', size: 'M', unit: 'pieces', articleNumber: 'WS-M' };
+  const asked = {
+    ...{ supplierId: 'mill', supplier, workshop: body, wantedBy: null, note: '', buyingListId: null },
+    lines: [{ ...line, item: shirt('M'), quantity, packSize: 1, each: 4.83 }],
+  };
+  const outcome = await act(() =>
+    screenStore().actions.issueMade('Order', {
+      ...{
+        kind: 'supplyOrder',
+        about: { kind: 'supplier', id: 'mill' },
+        series: supplyOrderSeries(TEST_DAY),
+      },
+      body: (number) => supplyOrderBody(asked, { number, day: TEST_DAY }),
+      file: async () => ({ name: 'order.pdf', content: new Uint8Array([1]) }),
+    }),
+  );
+  if (outcome.state !== 'issued') throw new Error(outcome.state);
+  return outcome.paper.id;
 }
 
 /** Opens the form, names the mill, adds a row. */
@@ -113,6 +143,84 @@ describe('goods in', () => {
       'title',
       expect.stringContaining('More of White shirt, 100 % polyester, M are faulty than came'),
     );
+  });
+
+  it('say while it is typed that more are faulty than came', async () => {
+    await mill();
+    const form = await goodsIn('M');
+    await type(form, 'Counted', '3');
+    await type(form, 'Faulty of them', '4');
+    expect(within(form).getByText(/fewer than none would be usable: count again/)).toBeVisible();
+    await type(form, 'Counted', '5');
+    expect(within(form).queryByText(/fewer than none would be usable/)).toBeNull();
+  });
+
+  it('of another size than ordered are kept and marked; what was counted before the order is named answers it', async () => {
+    await mill();
+    await order(12);
+    const form = await goodsIn('L');
+    await type(form, 'Counted', '7');
+    await addRow(form, 'M');
+    await type(form, 'Counted', '5', 1);
+    const orders = within(form).getByRole('combobox', { name: 'Answers the order' });
+    const [, ours] = within(orders).getAllByRole('option');
+    await userEvent.selectOptions(orders, ours as HTMLElement);
+    expect(within(form).getByRole('group', { name: /polyester, L: not ordered\. It is kept/ })).toBeVisible();
+    expect(within(form).getByText('7 fewer than ordered.')).toBeVisible();
+    await click('Note the goods in');
+    expect(state().entries.goodsIn[0]?.body.rows).toMatchObject([
+      { item: shirt('L'), ordered: null, counted: 7 },
+      { item: shirt('M'), ordered: 12, counted: 5 },
+    ]);
+    expect(atHome()).toEqual(['L 7', 'M 5']);
+    await userEvent.click(screen.getByRole('button', { name: /Sample Mill no bill yet/ }));
+    expect(screen.getByText(/· not ordered$/)).toBeVisible();
+    // Seven of the twelve are still to come.
+    expect(screen.getByText(/7 × White shirt, 100 % polyester, M/)).toBeVisible();
+  });
+
+  it('that two noted of one order all count, and it is said', async () => {
+    await mill();
+    const id = await order(12);
+    const counted = (day: string) => ({
+      kind: 'goodsIn' as const,
+      body: goodsInSchema.parse({
+        ...{ day, supplierId: 'mill', supplyOrderId: id, currency: 'USD' },
+        rows: [{ item: shirt('M'), ordered: 12, counted: 12, faulty: 0, amountMinor: null }],
+      }),
+    });
+    act(() => {
+      screenStore().actions.note('Goods', goodsInEntries(counted(TEST_DAY).body));
+    });
+    expect(screen.queryByText(/more in all than ordered/)).toBeNull();
+    act(() => {
+      screenStore().actions.note('Goods', goodsInEntries(counted(TEST_DAY).body));
+    });
+    expect(atHome()).toEqual(['M 24']);
+    const both = screen.getAllByRole('button', { name: /more in all than ordered/ });
+    expect(both).toHaveLength(2);
+    await userEvent.click(both[0] as HTMLElement);
+    expect(
+      screen.getByText(/In all 24 usable of White shirt, 100 % polyester, M came for an order of 12/),
+    ).toBeVisible();
+    await click('Take these goods back out');
+    expect(atHome()).toEqual(['M 12']);
+    expect(screen.queryByText(/more in all than ordered/)).toBeNull();
+  });
+
+  it('of a supplier that was removed are counted in by its order, under the name that stands on it', async () => {
+    await mill();
+    await order(12);
+    await userEvent.click(screen.getByRole('button', { name: /^Sample Mill/ }));
+    await click('Remove Sample Mill');
+    const open = within(screen.getByRole('region', { name: 'Still to come' }));
+    expect(open.getByText(/Sample Mill/)).toBeVisible();
+    await userEvent.click(open.getByRole('button', { name: /^Goods in for/ }));
+    await click('All others came as ordered');
+    await click('Note the goods in');
+    expect(atHome()).toEqual(['M 12']);
+    expect(screen.getByRole('button', { name: /, Sample Mill no bill yet/ })).toBeVisible();
+    expect(screen.queryByRole('region', { name: 'Still to come' })).toBeNull();
   });
 
   it('change no price by themselves; taken over by a button, and taken back as it was', async () => {

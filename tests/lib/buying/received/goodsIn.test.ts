@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { cameBeyond } from '@/lib/buying/received/cameBeyond';
 import { deliveriesOf, isOpen, wrongRows } from '@/lib/buying/received/claims';
 import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { offerEach } from '@/lib/buying/received/offerEach';
@@ -8,6 +9,7 @@ import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { stockValue } from '@/lib/stock/stockValue';
 import { blankSchema } from '@/shared/schemas/blank';
 import { rateTakenSchema } from '@/shared/schemas/making/learnedEvents';
+import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
 import { supplierSchema } from '@/shared/schemas/making/supply';
 import { type FaultClaim, type GoodsIn, goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { club } from '@/tests/fixtures/clubJob';
@@ -65,6 +67,18 @@ describe('goods that came', () => {
     expect(wrongRows(goods(rows))).toMatchObject([{ faulty: 3, faultyMinor: 1490 }]);
     const unbilled = row('M', { counted: 4, ordered: 0, faulty: 1, fault: 'seam' });
     expect(wrongRows(goods([...rows, unbilled]))).toMatchObject([{ faulty: 4, faultyMinor: null }]);
+  });
+
+  it('tell an order of which several deliveries brought more than it asks for', () => {
+    const order = { rows: [{ item: shirt('M'), quantity: 12 }] } as unknown as SupplyOrder;
+    const came = (counted: number, faulty = 0) => goods([row('M', { counted, faulty })]);
+    // 12 and 12; 10 with 2 of them faulty, then the 2 that lacked and 2 for the faulty; 7 and 5.
+    expect(cameBeyond(order, [came(12), came(12)])).toEqual([{ item: shirt('M'), ordered: 12, usable: 24 }]);
+    expect(cameBeyond(order, [came(10, 2), came(4)])).toEqual([]);
+    expect(cameBeyond(order, [came(7), came(5)])).toEqual([]);
+    // What one delivery brings too many of is told at its row; another size is none of the order's.
+    expect(cameBeyond(order, [came(13)])).toEqual([]);
+    expect(cameBeyond(order, [came(12), goods([row('L', { ordered: null })])])).toEqual([]);
   });
 
   it('tell one price of ink, of all bottles that were billed', () => {
