@@ -9,6 +9,7 @@ import { actualWords } from '@/app/_words/afterRun/actualWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { frozenPlan } from '@/lib/making/standard/frozenPlan';
+import { metresEach } from '@/lib/variances/metresEach';
 import { numberLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import {
@@ -54,8 +55,9 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
   const { currency } = result;
   const set = (field: Goods | Amount) => (value: number | null) => setTyped({ ...typed, [field]: value });
   const missing = missingOf(typed);
+  const roll = metresEach(on.standard.body.works);
   const enter = () => {
-    const entries = actualsOf(typed, currency).map((actual) => ({
+    const entries = actualsOf({ ...typed, sheets: sheetsOf(typed.sheets, roll) }, currency).map((actual) => ({
       kind: 'runActual' as const,
       body: { runId: figures.facts.runId, day: figures.today, currency, actual },
     }));
@@ -77,6 +79,7 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
           hint={`now ${formatter.number(result.actuals[about].quantity, 2)}`}
           caution={about === 'blanks' ? cautionOf(typed.blanks ?? null, standard, formatter) : undefined}
           half={halfTyped(form, about)}
+          {...(about === 'sheets' && roll !== null ? rollField(roll, on) : {})}
           onCommit={set(about)}
         />
       )}
@@ -112,6 +115,15 @@ function cautionOf(
   const { take } = frozenPlan(body);
   return blanks !== null && blanks > take ? actualWords.moreThanLaidOut(number(take)) : undefined;
 }
+
+/** A roll is typed by its length; the entry counts it in sheets, as the standard does. */
+const rollField = (each: number, { result, formatter }: AfterRunOnScreen) => ({
+  ...{ label: actualWords.rollUsed, unit: 'm', max: (goods.sheets.max ?? 1e6) * each },
+  hint: `now ${formatter.number(result.actuals.sheets.quantity * each, 2)}`,
+});
+
+const sheetsOf = (typed: number | null | undefined, roll: number | null): number | null =>
+  typed == null || roll === null ? (typed ?? null) : typed / roll;
 
 function missingOf(typed: Typed): string | undefined {
   if (typed.blanksAmount != null && typed.blanks == null) return actualWords.missing.blanks;

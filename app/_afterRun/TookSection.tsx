@@ -3,6 +3,7 @@ import { FoldRow } from '@/app/_controls/FoldRow';
 import { RunClock } from '@/app/_runBook/RunClock';
 import { actualWords } from '@/app/_words/afterRun/actualWords';
 import { tookWords } from '@/app/_words/afterRun/tookWords';
+import { metresEach } from '@/lib/variances/metresEach';
 import { ActualsForm } from './ActualsForm';
 import type { AfterRunOnScreen } from './afterRunOnScreen';
 import { CloseRun } from './CloseRun';
@@ -10,9 +11,10 @@ import { TimeForm, TimesNoted } from './TimeForm';
 
 /** What the run took, each thing with its fields folded away; then it is closed. */
 export function TookSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
-  const { workspace, figures, result, formatter, locale } = on;
+  const { workspace, figures, result, standard, formatter, locale } = on;
   const { runId, hours, isClosed } = figures.facts;
-  const { key, after } = tookWords(result, formatter, locale);
+  const roll = metresEach(standard.body.works);
+  const { key, after } = tookWords(result, roll, formatter, locale);
   return (
     <CardSection
       numeral={2}
@@ -31,7 +33,7 @@ export function TookSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
         folds={[
           ...(['blanks', 'sheets', 'ink', 'money'] as const).map((about) => ({
             id: about,
-            name: actualWords.forms[about],
+            name: about === 'sheets' && roll !== null ? actualWords.rollUsed : actualWords.forms[about],
             body: () => <ActualsForm {...{ on, about }} />,
           })),
           { id: 'time', name: 'Time worked', body: () => <TimeForm on={on} /> },

@@ -191,14 +191,30 @@ function keep(search: Search, chosen: readonly { at: number; option: Option | un
     things.push({ at, way, purchase, isHeld: search.asked[at]?.isHeld ?? false });
     baskets.set(way.supplierId, things);
   }
-  const filled = [...baskets].map(([supplierId, things]) =>
-    fillBasket({ supplierId, things, terms: search.termsOf(supplierId) }, search.currency),
-  );
-  const totalMinor = filled.reduce((sum, one) => sum + one.goodsMinor + (one.freightMinor ?? 0), 0);
-  // What is short of a least order counts as if it were paid: the supplier asks for it.
-  const rankMinor = filled.reduce((sum, { shortMinor }) => sum + shortMinor, totalMinor);
+  const fill = (isMixed: boolean) =>
+    [...baskets].map(([supplierId, things]) =>
+      fillBasket({ supplierId, things, terms: search.termsOf(supplierId) }, search.currency, isMixed),
+    );
+  const quick = fill(false);
+  const mostSpared = overOf(quick);
+  if (search.best !== null && rankOf(quick) - mostSpared >= search.best.rankMinor) return;
+  const filled = mostSpared === 0 ? quick : fill(true);
+  const over = overOf(filled);
+  const rankMinor = rankOf(filled);
+  if (over > 0) search.open = Math.min(search.open ?? Number.POSITIVE_INFINITY, rankMinor - over);
   if (search.best !== null && rankMinor >= search.best.rankMinor) return;
+  const totalMinor = totalOf(filled);
   const purchases: Purchase[] = [];
   for (const { things } of filled) for (const { at, purchase } of things) purchases[at] = purchase;
   search.best = { purchases, baskets: filled, totalMinor, rankMinor };
 }
+
+const totalOf = (filled: readonly FilledBasket[]): number =>
+  filled.reduce((sum, one) => sum + one.goodsMinor + (one.freightMinor ?? 0), 0);
+
+/** What is short of a least order counts as if it were paid: the supplier asks for it. */
+const rankOf = (filled: readonly FilledBasket[]): number =>
+  filled.reduce((sum, { shortMinor }) => sum + shortMinor, totalOf(filled));
+
+const overOf = (filled: readonly FilledBasket[]): number =>
+  filled.reduce((sum, { overMinor }) => sum + overMinor, 0);

@@ -8,9 +8,10 @@ export const actualWords = {
     money: 'Freight, fees, income',
   },
   used: { blanks: 'Blanks used', sheets: 'Sheets used', ink: 'Ink' },
+  rollUsed: 'Roll used',
   amounts: {
     blanksAmount: 'Paid for those blanks',
-    sheetsAmount: 'Paid for those sheets',
+    sheetsAmount: 'Paid for that paper',
     freight: 'Freight',
     otherCost: 'Packaging, drive and the rest',
     fees: 'Fees',
@@ -21,7 +22,7 @@ export const actualWords = {
     `Only ${laidOut} were laid out when it began. Every one more makes the run dearer: check it, or leave it where more were fetched.`,
   missing: {
     blanks: 'How many blanks that was for is missing.',
-    sheets: 'How many sheets that was for is missing.',
+    sheets: 'How much paper that was for is missing.',
     all: 'Nothing is typed yet.',
   },
 } as const;

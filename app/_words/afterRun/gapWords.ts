@@ -16,7 +16,7 @@ export const gapWords: Readonly<Record<GapLine, string>> = {
   blanksPrice: 'Price of blanks',
   blanksUsage: 'Blanks used',
   paperPrice: 'Price of paper',
-  paperUsage: 'Sheets used',
+  paperUsage: 'Paper used',
   inkUsage: 'Ink',
   labour: 'Your time',
   overhead: 'Overhead on that time',

@@ -5,9 +5,14 @@ import type { RunResult } from '@/lib/variances/runResult';
 import type { StandardWork } from '@/shared/schemas/making/runPapers';
 import type { StockItem } from '@/shared/schemas/stock';
 
-/** “41 blanks, 58 sheets, 44 mL, 8 h 24 min; 3 figures as planned” */
+/**
+ * “41 blanks, 58 sheets, 44 mL, 8 h 24 min; 3 figures as planned”
+ *
+ * @param metresEach of a roll, metres that count for one sheet; null of cut paper
+ */
 export function tookWords(
   { actuals }: Pick<RunResult, 'actuals'>,
+  metresEach: number | null,
   formatter: Formatter,
   locale: string,
 ): { readonly key: string; readonly after: string } {
@@ -23,7 +28,9 @@ export function tookWords(
   return {
     key: [
       formatter.count(Math.round(blanks.quantity * 10) / 10, 'blank'),
-      formatter.count(Math.round(sheets.quantity * 10) / 10, 'sheet'),
+      metresEach === null
+        ? formatter.count(Math.round(sheets.quantity * 10) / 10, 'sheet')
+        : `${formatter.number(sheets.quantity * metresEach, 1)} m of roll`,
       `${formatter.number(ink.quantity, 1)} mL`,
       hoursWords(labour.quantity, locale),
     ].join(', '),

@@ -24,17 +24,21 @@ afterEach(() => {
 });
 
 /** The worked run, begun and made. */
-async function makeRun(orderId: string | null = null, runId = 'run'): Promise<void> {
+async function makeRun(orderId: string | null = null, runId = 'run', metresEach?: number): Promise<void> {
   if (runId === 'run') await act(() => screenStore().open());
   const { actions } = screenStore();
   const body = runSchema.parse({ name: 'Club shirts', works: [{ jobId: 'club', orderId }] });
   await act(() => actions.edit('Run', [{ do: 'add', kind: 'run', id: runId, body }]));
+  const standard = clubStandard();
+  const works = standard.works.map((work) =>
+    metresEach === undefined ? work : { ...work, sheets: { ...work.sheets, metresEach } },
+  );
   await act(() =>
     actions.issue('Begin', {
       kind: 'runStandard',
       about: { kind: 'run', id: runId },
       series: `runStandard ${runId}`,
-      body: (number) => ({ ...clubStandard(), runId, number, issuedOn: TEST_DAY }),
+      body: (number) => ({ ...standard, works, runId, number, issuedOn: TEST_DAY }),
     }),
   );
   const { pressings, actuals, hours } = clubFacts({ reprints: 622 });
@@ -175,6 +179,22 @@ describe('after the run', () => {
     });
     await reload();
     expect(await field(/^Blanks used/)).toHaveValue('');
+  });
+
+  it('asks for the length of a roll, and counts it as the standard does', async () => {
+    // A roll 610 mm wide: a letter sheet of 215.9 × 279.4 mm is 98.889 mm of it, and 6000 / 98.889 = 60.674.
+    await makeRun(null, 'run', (215.9 * 279.4) / 610 / 1000);
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Roll used$/);
+    expect(screen.queryByRole('textbox', { name: /^Sheets used/ })).toBeNull();
+    const used = screen.getByRole('textbox', { name: /^Roll used/ });
+    // 58 sheets were noted: 5.74 m.
+    expect(screen.getByText('now 5.74')).toBeVisible();
+    await userEvent.type(used, '6');
+    await press(/^Note it$/);
+    const noted = entries().runActual.at(-1)?.body.actual;
+    expect(noted).toMatchObject({ of: 'sheets', quantity: expect.closeTo(60.674, 3) });
+    expect(screen.getByText(/6 m of roll/)).toBeVisible();
   });
 
   it('says so where there is no such run', async () => {

@@ -95,6 +95,92 @@ describe('an order', () => {
     expect(filled.things[0]?.purchase).toMatchObject({ quantity: 14, more: 'minimum' });
   });
 
+  /** Ten of each at its price, in packs. */
+  const several = (packs: readonly (readonly [each: number, packSize: number])[], minimumMinor: number) => {
+    const things = packs.map(([each, packSize], at) => {
+      const one = way('a', each, packSize);
+      return { at, way: one, purchase: bestPurchase(one, 10, 'USD'), isHeld: false };
+    });
+    const filled = fillBasket({ supplierId: 'a', things, terms: { ...free, minimumMinor } }, 'USD');
+    return [filled.goodsMinor, ...filled.things.map(({ purchase }) => purchase.quantity)];
+  };
+
+  it.each([
+    // 60.00 and 40.00 lack 10.00: two of 6.00 or three of 4.00 are 12.00, one of each is 10.00.
+    [
+      'two things where that is cheaper',
+      [
+        [6, 1],
+        [4, 1],
+      ],
+      11_000,
+      [11_000, 11, 11],
+    ],
+    // Lack 12.00: two of 6.00, three of 4.00; both are 12.00, and the first is taken.
+    [
+      'one thing where two cost no less',
+      [
+        [6, 1],
+        [4, 1],
+      ],
+      11_200,
+      [11_200, 12, 10],
+    ],
+    // 60.00, 100.00 and 150.00 lack 31.00. Alone 36.00, 40.00, 45.00; 6 + 6 + 10 + 10 = 32.00, 6 + 10 + 15 = 31.00.
+    [
+      'three where two do not reach it as well',
+      [
+        [6, 1],
+        [10, 1],
+        [15, 1],
+      ],
+      34_100,
+      [34_100, 11, 11, 11],
+    ],
+    // Packs of 5 at 1.70 are 8.50: 17.00 + 10.00 lack 8.00: 8.50, eight of 1.00.
+    [
+      'whole packs',
+      [
+        [1.7, 5],
+        [1, 1],
+      ],
+      3500,
+      [3500, 10, 18],
+    ],
+  ] as const)('is topped up by %s', (_, packs, minimum, expected) => {
+    expect(several(packs, minimum)).toEqual(expected);
+  });
+
+  it('is topped up by what a tier makes cheaper', () => {
+    // 10 at 5.00 lack 9.00: 12 are 60.00; at 4.00 from 14 on 14 are 56.00, which is too little, and 15 are 60.00.
+    const tiers = [
+      { from: 1, each: 5 },
+      { from: 14, each: 4 },
+    ];
+    const one = way('a', tiers);
+    const things = [{ at: 0, way: one, purchase: bestPurchase(one, 10, 'USD'), isHeld: false }];
+    const at = (minimumMinor: number) =>
+      fillBasket({ supplierId: 'a', things, terms: { ...free, minimumMinor } }, 'USD').things[0]?.purchase;
+    expect(at(5900)).toMatchObject({ quantity: 12, amountMinor: 6000 });
+    // 61.00: 13 at 5.00 are 65.00, 16 at 4.00 are 64.00.
+    expect(at(6100)).toMatchObject({ quantity: 16, amountMinor: 6400 });
+  });
+
+  it('costs no more than any mixture of packs that reaches the least', () => {
+    const prices = fc.array(fc.integer({ min: 100, max: 900 }), { minLength: 1, maxLength: 3 });
+    fc.assert(
+      fc.property(prices, fc.integer({ min: 1, max: 3000 }), (cents, lacking) => {
+        const goods = 10 * cents.reduce((sum, one) => sum + one, 0);
+        const [minor] = several(
+          cents.map((one) => [one / 100, 1] as const),
+          goods + lacking,
+        );
+        expect(minor).toBe(goods + leastMixture(cents, lacking));
+      }),
+      cases(100),
+    );
+  });
+
   it('of numbers that the maker holds stays short, and says by how much', () => {
     const one = way('a', 4.6);
     const things = [{ at: 0, way: one, purchase: bestPurchase(one, 10, 'USD', true), isHeld: true }];
@@ -220,4 +306,13 @@ function cheapestSharing(
       }, 0),
     ),
   );
+}
+
+/** The cheapest of all mixtures that come to so much at least, amount by amount. */
+function leastMixture(cents: readonly number[], lacking: number): number {
+  const most = lacking + Math.max(...cents);
+  const isReached = [true];
+  for (let sum = 1; sum <= most; sum += 1)
+    isReached[sum] = cents.some((one) => isReached[sum - one] === true);
+  return isReached.findIndex((is, sum) => is && sum >= lacking);
 }
