@@ -15,7 +15,9 @@ import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import { useTaken } from '@/app/_supply/useTaken';
-import { listLine } from '@/app/_words/supply/listWords';
+import { listLine, listNameTaken } from '@/app/_words/supply/listWords';
+import { usableLocale } from '@/app/_words/usableLocale';
+import { freeName } from '@/lib/drafts/freeName';
 import { mostEntries, textLimits } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/making/supply';
 import { workChoices, worksOf } from './buyingWorks';
@@ -34,7 +36,10 @@ const LIST_KINDS: ReadonlySet<string> = new Set(['buyingList', 'supplyOrder', 'r
 function BuyingLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const book = useOrderBook(workspace);
   const [isNew, setNew] = useState(false);
-  const lists = Object.entries(workspace.buyingLists);
+  const locale = usableLocale(workspace.workshop.locale);
+  const lists = Object.entries(workspace.buyingLists).toSorted(([, a], [, b]) =>
+    a.name.localeCompare(b.name, locale, { numeric: true }),
+  );
   const [open, away] = [
     lists.filter(([, { archivedOn }]) => archivedOn === null),
     lists.filter(([, { archivedOn }]) => archivedOn !== null),
@@ -97,7 +102,12 @@ function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book
   const { problem, taken } = useTaken();
   const picked = choices.filter(({ key }) => chosen.includes(key));
   const longest = textLimits(buyingListSchema, ['name']).longest;
-  const name = (typed ?? picked.map((one) => one.name).join(', ')).trim().slice(0, longest);
+  const names = Object.values(workspace.buyingLists).map((list) => list.name);
+  const offered = picked
+    .map((one) => one.name)
+    .join(', ')
+    .slice(0, longest);
+  const name = (typed ?? (offered === '' ? '' : freeName(offered, names))).trim();
   const works = worksOf(picked);
   const most = mostEntries(buyingListSchema, ['works']);
   const missing =
@@ -126,6 +136,7 @@ function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book
         <TextField
           label="Name of the list"
           value={name}
+          caution={names.includes(name) ? listNameTaken(freeName(name, names)) : undefined}
           {...textLimits(buyingListSchema, ['name'])}
           onCommit={setName}
         />

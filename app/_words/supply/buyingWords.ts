@@ -111,13 +111,20 @@ export function upperWords(
   return `Were scrap as high as it may well be by your log: ${coverFigure(upper, formatter)}${more > 0 ? `, ${formatter.number(more)} more` : ', no more than these'}.`;
 }
 
-/** @returns what of it lies at home, free of what others were promised. */
-export function stockWords({ stock }: BuyingRow, formatter: Formatter): string {
-  if (stock.kind === 'notCounted') return 'not counted';
-  const { free, reserved } = stock;
-  return reserved > 0
-    ? `${formatter.number(free)}, ${formatter.number(reserved)} more promised`
-    : formatter.number(free);
+/**
+ * What of it lies at home, what of that others keep, and what is free.
+ *
+ * @example '10, 8 reserved, 2 free'
+ */
+export function stockWords({ stock }: Pick<BuyingRow, 'stock'>, formatter: Formatter): string {
+  const number = (value: number) => formatter.number(value, 1);
+  const { reserved } = stock;
+  const kept = reserved > 0 ? [`${number(reserved)} reserved`] : [];
+  if (stock.kind === 'notCounted') return ['not counted', ...kept].join(', ');
+  const { onHand, free } = stock;
+  const lies = onHand < 0 ? `${number(-onHand)} fewer than none` : number(onHand);
+  const left = kept.length > 0 ? [`${free > 0 ? number(free) : 'none'} free`] : [];
+  return [lies, ...kept, ...left].join(', ');
 }
 
 /** @returns the pack a row is bought in, and why more of it is bought than is needed. */

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
 import './supplyStage';
-import { act, screen, within } from '@testing-library/react';
+import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it, vi } from 'vitest';
 import type { StudyRequest } from '@/app/_studies/studies';
@@ -112,5 +112,95 @@ describe('a buying list', () => {
     await userEvent.click(screen.getByRole('button', { name: 'New list' }));
     await userEvent.click(screen.getByRole('button', { name: 'New list' }));
     expect(screen.queryByRole('checkbox', { name: /not accepted yet/ })).toBeNull();
+  });
+
+  it('bears a name no other has, or says that the one typed is taken', async () => {
+    await list();
+    await act(async () => {
+      const [name] = [clubOrder()?.body.name ?? ''];
+      const body = buyingListSchema.parse({ name, works: [] });
+      screenStore().actions.edit('List', [{ do: 'add', kind: 'buyingList', id: 'first', body }]);
+      screenStore().actions.edit('List', [
+        { do: 'change', kind: 'buyingList', id: 'club-list', to: (now) => ({ ...now, works: [] }) },
+      ]);
+    });
+    cleanup();
+    await enter(<BuyingListsScreen />);
+    await userEvent.click(screen.getByRole('button', { name: 'New list' }));
+    await userEvent.click(screen.getByRole('checkbox', { name: /not accepted yet/ }));
+    const field = screen.getByRole('textbox', { name: 'Name of the list' });
+    expect(field).toHaveValue(`${clubOrder()?.body.name} 2`);
+    await userEvent.clear(field);
+    await userEvent.type(field, 'For the club');
+    expect(screen.getByText(/“For the club 2” would tell them apart/)).toBeVisible();
+  });
+
+  it('says which job something stops, and that nothing of it is bought', async () => {
+    await list();
+    const jobId = clubOrder()?.body.jobIds[0] ?? '';
+    await act(async () => {
+      screenStore().actions.edit('No recipe to press by', [
+        {
+          do: 'change',
+          kind: 'job',
+          id: jobId,
+          to: (now) => ({
+            ...now,
+            lines: now.lines.map((line) => ({
+              ...line,
+              placements: line.placements.map((placement) => ({ ...placement, pressId: 'gone' })),
+            })),
+          }),
+        },
+      ]);
+      await new Promise((resolve) => setTimeout(resolve, 0));
+    });
+    expect(await screen.findByText(/^Something stops .*nothing of it is in this list/)).toBeVisible();
+    expect(screen.getByText('Nothing is needed yet.')).toBeVisible();
+  });
+
+  it('refuses to buy fewer than none, and keeps what is typed to be mended', async () => {
+    await list();
+    const field = await screen.findByRole('textbox', { name: /^To buy of .*, S$/ });
+    await userEvent.clear(field);
+    await userEvent.type(field, '-4');
+    await userEvent.tab();
+    expect(field).toHaveAttribute('aria-invalid', 'true');
+    expect(field).toHaveValue('-4');
+    expect(screen.getByText(/-4 is too small: the least here is 0/)).toBeVisible();
+    expect(listNow().held).toEqual([]);
+  });
+
+  it('says that a supplier it chose is gone, and buys where it costs least', async () => {
+    await list();
+    await act(async () => {
+      screenStore().actions.edit('Chosen', [
+        {
+          do: 'change',
+          kind: 'buyingList',
+          id: 'club-list',
+          to: (now) => ({
+            ...now,
+            chosen: [
+              {
+                item: { kind: 'blank', blankId: 'white-shirt', size: 'S' },
+                supplierId: 'mill',
+                offerId: 'S',
+              },
+            ],
+          }),
+        },
+      ]);
+      screenStore().actions.edit('Remove', [{ do: 'delete', kind: 'supplier', id: 'mill' }]);
+      await new Promise((resolve) => setTimeout(resolve, 0));
+    });
+    expect(
+      await screen.findByText(
+        /The offer you chose for White shirt.*, S from a supplier that is not here any more/,
+      ),
+    ).toBeVisible();
+    expect(await screen.findByRole('heading', { name: 'From whoever has it' })).toBeVisible();
+    // What was chosen stays, should the supplier come back.
+    expect(listNow().chosen).toHaveLength(1);
   });
 });

@@ -76,6 +76,19 @@ describe('what is not taken is said, and what was typed stays', () => {
   });
 });
 
+describe('a count of fewer than none', () => {
+  it('is refused, said, and stays to be mended', async () => {
+    await enter(<StockroomScreen />);
+    await click('Count or note Letter sheet');
+    const form = within(screen.getByRole('form', { name: 'Note for Letter sheet' }));
+    const many = form.getByLabelText('How much');
+    await userEvent.type(many, '-3{Enter}');
+    expect(many).toHaveValue('-3');
+    expect(form.getByText(/-3 is too small: the least here is 0/)).toBeVisible();
+    expect(screenStore().getState().entries.stockCount).toEqual([]);
+  });
+});
+
 describe('a record that cannot be read is told', () => {
   const entry = (kind: string, count: number) => ({
     ...{
