@@ -79,14 +79,17 @@ interface Filling {
   readonly isMixed: boolean;
 }
 
-/** @returns the basket with what is more of it; null where nothing can fill it. */
+/** @returns the basket with what is more of it; null where nothing can fill it, or it lacks more than it comes to. */
 function filledTo(
   basket: Basket,
   goalMinor: number,
   { why, currency, isMixed }: Filling,
 ): { readonly basket: Basket; readonly overMinor: number } | null {
-  const lackingMinor = goalMinor - goodsOf(basket);
+  const goods = goodsOf(basket);
+  const lackingMinor = goalMinor - goods;
   if (lackingMinor <= 0) return { basket, overMinor: 0 };
+  // Two shirts are not made fifty for the sake of a least order: that is the maker's to decide.
+  if (lackingMinor > goods) return null;
   const raise = cheapestRaise(basket.things, lackingMinor, currency, isMixed);
   if (raise === null) return null;
   const things = basket.things.map((thing, place) => {
