@@ -79,10 +79,10 @@ export function DeliveryList({ supply, standings }: DeliveryListProps) {
 
 type StandingProps = Readonly<{ supply: SupplyOnScreen; standing: DeliveryStanding }>;
 
-const beyondOf = ({ beyond }: SupplyOnScreen, { delivery: { body } }: DeliveryStanding) => {
+function beyondOf({ beyond }: SupplyOnScreen, { delivery: { body } }: DeliveryStanding) {
   const came = body.supplyOrderId === null ? [] : (beyond.get(body.supplyOrderId) ?? []);
   return came.filter(({ item }) => body.rows.some((row) => sameItem(row.item, item)));
-};
+}
 
 /** What may have been noted by two. */
 function Beyond({ supply, standing }: StandingProps) {
