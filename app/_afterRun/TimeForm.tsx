@@ -9,9 +9,10 @@ import { elementChoices, timeTable } from '@/app/_words/afterRun/afterRunWords';
 import { elementName, elementNames } from '@/app/_words/elementNames';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
-import { LONG_DAY_MINUTES, WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
+import { WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
 import { numberLimits } from '@/shared/limits';
 import { hoursSchema, type WorkElement } from '@/shared/schemas/making/runEvents';
+import { LONG_DAY_MINUTES } from '@/shared/tables/longDay';
 import styles from './AfterRun.module.css';
 import type { AfterRunOnScreen } from './afterRunOnScreen';
 

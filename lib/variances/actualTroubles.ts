@@ -1,12 +1,10 @@
 import type { Hours, Pressing } from '@/shared/schemas/making/runEvents';
+import { LONG_DAY_MINUTES } from '@/shared/tables/longDay';
 import type { MadeSize } from './goodMade';
 import type { RunResult } from './runResult';
 
 /** Longer than this in one go is more likely a clock that was left running; from memory. */
 export const WHOLE_NIGHT_MINUTES = 480;
-
-/** More than this on one day is more likely a slip; from memory. */
-export const LONG_DAY_MINUTES = 960;
 
 /** What cannot be, or hardly, in what was noted of a run. It is kept and counted as noted. */
 export type ActualTrouble =

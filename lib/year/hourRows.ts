@@ -7,6 +7,7 @@ import type { Run } from '@/shared/schemas/making/run';
 import type { Hours, Pressing, RunStep, WorkElement } from '@/shared/schemas/making/runEvents';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { DayClose } from '@/shared/schemas/stallPapers';
+import { LONG_DAY_MINUTES } from '@/shared/tables/longDay';
 import { dayOfClose } from './takingRows';
 import type { RowAbout } from './yearRow';
 
@@ -63,9 +64,6 @@ export function hourRows(noted: HoursNoted): readonly HourRow[] {
 /** @returns hours of those that count. */
 export const sumOfHours = (rows: readonly HourRow[]): number =>
   rows.reduce((sum, { minutes, isInClose }) => (isInClose ? sum : sum + minutes), 0) / 60;
-
-/** More than this in a day is a whole night at work, or a slip. */
-export const LONG_DAY_MINUTES = 16 * 60;
 
 /** @returns days on which more was noted than a day has room for, with what was, rising; counted all the same. */
 export function longDays(

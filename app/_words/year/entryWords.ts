@@ -1,8 +1,8 @@
 import { minutesWords } from '@/app/_words/minutesWords';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import { shortDay } from '@/app/_words/orders/orderDayWords';
-import { LONG_DAY_MINUTES } from '@/lib/year/hourRows';
 import type { YearStanding } from '@/lib/year/yearStanding';
+import { LONG_DAY_MINUTES } from '@/shared/tables/longDay';
 
 /** Said while hours are typed; null where nothing is to be asked. */
 export function hoursQuestion(minutes: number | null): string | null {
