@@ -45,23 +45,21 @@ export interface RecipeStanding {
  * Draft until three tests in a row passed; then tested. Proven once 30 presses came good with at most one spoiled, and
  * five washes left grade 4. A second spoiled one before the 30th good one begins the stretch anew. A new lot takes
  * presses and washes back, and an alarm of four in 30 all of it; common practice, the stretches the product's own choice.
+ * Its blocks are those of the alarms that are listed: a fall begins none anew.
  */
 export function recipeStanding(events: readonly RecipeEvent[]): RecipeStanding {
+  const pressed = events.flatMap((event) => (event.what === 'pressed' ? [event.entry] : []));
+  const falls = new Set(
+    scrapAlarms(pressed)
+      .filter(({ rule }) => rule.act === 'unproven')
+      .map(({ at }) => at),
+  );
   let standing = FRESH;
-  let pressed: PressedEntry[] = [];
   for (const event of events) {
     switch (event.what) {
-      case 'pressed': {
-        pressed.push(event.entry);
-        standing = afterPress(standing, event.entry);
-        if (event.entry.body.result !== 'scrap') break;
-        const alarms = scrapAlarms(pressed).filter(({ at }) => at === event.entry);
-        if (alarms.some(({ rule }) => rule.act === 'unproven')) {
-          standing = { ...FRESH, fellBy: 'alarm' };
-          pressed = [];
-        }
+      case 'pressed':
+        standing = falls.has(event.entry) ? { ...FRESH, fellBy: 'alarm' } : afterPress(standing, event.entry);
         break;
-      }
       case 'tested':
         standing = {
           ...standing,

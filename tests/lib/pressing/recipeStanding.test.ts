@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { recipeKey } from '@/lib/pressing/recipeKey';
 import { passChance, type RecipeEvent, recipeStanding } from '@/lib/pressing/recipeStanding';
+import { scrapAlarms } from '@/lib/pressing/scrapAlarms';
 import { type PressTest, pressTestSchema, washCheckSchema } from '@/shared/schemas/making/pressLog';
 import { clubRecipe, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
@@ -67,6 +68,22 @@ describe('recipeStanding', () => {
     });
     expect(recipeStanding([...proven, ...row('xxx')]).state).toBe('proven');
     expect(recipeStanding([...proven, ...row('xxxx')])).toMatchObject({ state: 'draft', fellBy: 'alarm' });
+  });
+
+  // Blocks of 30 from the first press on: presses 1 to 30 lost 1, 2, 3, 4, 29 and 30, presses 31 to 60 only 31 and 32. The
+  // one alarm is that of press 4. Blocks begun anew after it would be presses 5 to 34, with 29 to 32 a second one.
+  it('falls by the alarms that are listed, in the same blocks', () => {
+    const presses = row(`xxxx${'.'.repeat(24)}xxxx`);
+    const entries = presses.flatMap((event) => (event.what === 'pressed' ? [event.entry] : []));
+    const unproven = scrapAlarms(entries).filter(({ rule }) => rule.act === 'unproven');
+    expect(unproven.map(({ at }) => entries.indexOf(at))).toEqual([3]);
+    const [before, after] = [presses.slice(0, 4), presses.slice(4)];
+    expect(recipeStanding([...before, ...three, ...after])).toMatchObject({
+      state: 'tested',
+      fellBy: 'alarm',
+    });
+    // The next block falls by four of its own.
+    expect(recipeStanding([...before, ...three, ...row(`${'.'.repeat(26)}xxxx`)]).state).toBe('draft');
   });
 
   // 0.92^30 (1 + 30 · 0.08) = 0.08197 · 3.4 = 0.2787 and 0.97^30 (1 + 30 · 0.03) = 0.40101 · 1.9 = 0.7619, by hand: the

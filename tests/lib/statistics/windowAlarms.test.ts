@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { atLeast } from '@/lib/statistics/enoughGood';
-import { blockAlarmChance, rollingAlarmChance } from '@/lib/statistics/windowAlarms';
+import { blockAlarmChance } from '@/lib/statistics/windowAlarms';
+import { rollingAlarmChance } from '@/tests/oracle/rollingAlarmChance';
 
 const RULES = [
   { trials: 10, events: 2 },
