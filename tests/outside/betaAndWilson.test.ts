@@ -4,6 +4,10 @@ import { betaQuantile } from '@/lib/statistics/betaQuantile';
 import { betaShare } from '@/lib/statistics/betaShare';
 import { wilson } from '@/lib/statistics/wilson';
 
+/** What a standard normal variable does not exceed with 95 and 97.5 %; common tables. */
+const NORMAL_95 = 1.644854;
+const NORMAL_975 = 1.959964;
+
 /*
  * NIST/SEMATECH e-Handbook of Statistical Methods, 7.2.4 and 7.2.4.1: 26 defects in 200 have a one-sided lower limit of
  * 0.09577 at 95 %; 4 in 20 an exact 90 % interval of 0.071354 to 0.401029 (its last digit is rounded wrongly, 0.4010281).
@@ -20,13 +24,26 @@ describe('published limits', () => {
   });
 
   it('wilson gives the one-sided lower limit of 26 in 200', () => {
-    expect(wilson(26, 200, 0.95, 1).lower).toBeCloseTo(0.09577, 5);
+    expect(wilson(26 / 200, 200, NORMAL_95).lower).toBeCloseTo(0.09577, 5);
   });
 
   it('wilson gives both limits of 26 in 200', () => {
-    const { lower, upper } = wilson(26, 200, 0.95);
+    const { lower, upper } = wilson(26 / 200, 200, NORMAL_975);
     expect(lower).toBeCloseTo(0.090282, 6);
     expect(upper).toBeCloseTo(0.183664, 6);
+  });
+
+  // Beta(seen + ½, rest + ½) has its limits within a few thousandths of Wilson's once some hundred were seen: L. Brown,
+  // T. Cai, A. DasGupta, Statistical Science 16, 101–133, 2001.
+  it.each([
+    { seen: 26, of: 200 },
+    { seen: 24, of: 300 },
+    { seen: 400, of: 1000 },
+  ])('betaQuantile comes near to them for $seen in $of', ({ seen, of }) => {
+    const { lower, upper } = wilson(seen / of, of, NORMAL_95);
+    const beta = (chance: number) => betaQuantile(chance, seen + 0.5, of - seen + 0.5);
+    expect(Math.abs(beta(0.05) - lower)).toBeLessThan(0.003);
+    expect(Math.abs(beta(0.95) - upper)).toBeLessThan(0.003);
   });
 });
 

@@ -1,3 +1,4 @@
+import { wilson } from '@/lib/statistics/wilson';
 import type { Rate } from '@/shared/schemas/rate';
 import type { ScrapRange } from './spoilageSpread';
 
@@ -9,8 +10,8 @@ const UNCOUNTED = 2;
 const MOST = 0.9;
 
 /**
- * Between which shares a scrap rate is thought to lie: Wilson's interval where it was counted (E. B. Wilson, Journal
- * of the American Statistical Association 22, 1927; NIST/SEMATECH e-Handbook 7.2.4.1), half to twice it otherwise.
+ * Between which shares a scrap rate is thought to lie: Wilson's interval where it was counted, half to twice it
+ * otherwise.
  *
  * @param scrap share of presses that spoil the piece, with its count where it was measured
  */
@@ -19,8 +20,6 @@ export function scrapRange(scrap: Rate): ScrapRange {
   if (scrap.origin !== 'measured' || count === undefined) {
     return { low: share / UNCOUNTED, high: Math.min(MOST, share * UNCOUNTED) };
   }
-  const middle = (share + Z ** 2 / (2 * count)) / (1 + Z ** 2 / count);
-  const half =
-    (Z / (1 + Z ** 2 / count)) * Math.sqrt((share * (1 - share)) / count + Z ** 2 / (4 * count ** 2));
-  return { low: Math.max(0, middle - half), high: Math.min(MOST, middle + half) };
+  const { lower, upper } = wilson(share, count, Z);
+  return { low: lower, high: Math.min(MOST, upper) };
 }

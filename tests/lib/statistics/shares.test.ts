@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { betaQuantile } from '@/lib/statistics/betaQuantile';
 import { betaShare } from '@/lib/statistics/betaShare';
-import { normalQuantile } from '@/lib/statistics/normalQuantile';
 import { wilson } from '@/lib/statistics/wilson';
 import { cases } from '@/tests/tools/cases';
 
@@ -44,19 +43,6 @@ describe('betaQuantile', () => {
   });
 });
 
-describe('normalQuantile', () => {
-  // Common tables: 1.6449, 1.95996, 2.3263.
-  it.each([
-    { chance: 0.95, value: 1.644854 },
-    { chance: 0.975, value: 1.959964 },
-    { chance: 0.99, value: 2.326348 },
-    { chance: 0.5, value: 0 },
-    { chance: 0.025, value: -1.959964 },
-  ])('of $chance is $value', ({ chance, value }) => {
-    expect(normalQuantile(chance)).toBeCloseTo(value, 6);
-  });
-});
-
 describe('wilson', () => {
   it('stays between 0 and 1 and holds the share seen', () => {
     fc.assert(
@@ -64,19 +50,21 @@ describe('wilson', () => {
         fc.integer({ min: 1, max: 5000 }),
         fc.double({ min: 0, max: 1, noNaN: true }),
         (of, part) => {
-          const seen = Math.round(of * part);
-          const { lower, upper } = wilson(seen, of, 0.9);
+          const share = Math.round(of * part) / of;
+          const { lower, upper } = wilson(share, of, 1.644854);
           expect(lower).toBeGreaterThanOrEqual(0);
           expect(upper).toBeLessThanOrEqual(1);
-          expect(lower).toBeLessThanOrEqual(seen / of + 1e-12);
-          expect(upper).toBeGreaterThanOrEqual(seen / of - 1e-12);
+          expect(lower).toBeLessThanOrEqual(share + 1e-12);
+          expect(upper).toBeGreaterThanOrEqual(share - 1e-12);
         },
       ),
       cases(300),
     );
   });
 
-  it('refuses more seen than there were', () => {
-    expect(() => wilson(3, 2, 0.9)).toThrow(RangeError);
+  // None of n: the upper limit is z² ÷ (n + z²), 2² ÷ (12 + 2²) = ¼, and as far from 1 where all of them were.
+  it('is a plain fraction where none or all were seen', () => {
+    expect(wilson(0, 12, 2)).toEqual({ lower: 0, upper: expect.closeTo(0.25, 14) });
+    expect(wilson(1, 12, 2)).toEqual({ lower: expect.closeTo(0.75, 14), upper: 1 });
   });
 });
