@@ -3,6 +3,8 @@
  * zone: a day is a square on the wall calendar, not a moment.
  */
 
+import { compareText } from './compareText';
+
 const MS_PER_DAY = 86_400_000;
 
 const SATURDAY = 5;
@@ -15,6 +17,10 @@ export const addDays = (day: string, count: number): string => dayOfNumber(dayNu
 
 /** @returns noon of a day in UTC, the middle of what is that day somewhere, ms since 1970. */
 export const noonOf = (day: string): number => (dayNumber(day) + 0.5) * MS_PER_DAY;
+
+/** The order of days; what has none comes after all that have one. */
+export const compareDays = (one: string | null, other: string | null): number =>
+  one === null || other === null ? Number(one === null) - Number(other === null) : compareText(one, other);
 
 /** @returns 0 for Monday to 6 for Sunday. */
 export const weekdayOf = (day: string): number => weekdayOfNumber(dayNumber(day));

@@ -12,6 +12,7 @@ import { newestPrices, type PricePaid } from '@/lib/variances/pricesPaid';
 import { resultOfRun } from '@/lib/variances/resultOfRun';
 import type { RunResult } from '@/lib/variances/runResult';
 import { sharedHours } from '@/lib/variances/sharedHours';
+import { compareText } from '@/shared/compareText';
 
 /** A run once it is made, as its screen has it. */
 export interface AfterRunFigures {
@@ -70,7 +71,9 @@ const closedOf = (
       if (!isClosed || step === undefined || result?.currency !== currency) return [];
       return [{ runId, name: run.name, closedOn: step.body.day, result }];
     })
-    .toSorted((one, other) => (one.closedOn < other.closedOn ? -1 : 1));
+    .toSorted(
+      (one, other) => compareText(one.closedOn, other.closedOn) || compareText(one.runId, other.runId),
+    );
 
 function learnedOf(
   facts: RunFacts,

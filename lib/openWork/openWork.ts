@@ -4,6 +4,8 @@ import type { BoardOrder } from '@/lib/orders/board/todayList';
 import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { placeOf } from '@/lib/orders/stepOrder';
 import type { StockNeed } from '@/lib/stock/reserved';
+import { compareText } from '@/shared/compareText';
+import { compareDays } from '@/shared/days';
 import type { Run } from '@/shared/schemas/making/run';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { BuyingList, Cover } from '@/shared/schemas/making/supply';
@@ -93,7 +95,7 @@ interface Found extends Omit<OpenWork, 'place'> {
 
 const sameWork = (one: Work, other: Work): boolean => workKey(one) === workKey(other);
 
-/** Work that no day is set for comes after all that has one. */
-const dayKey = ({ wantedOn, by }: Found): string => `${wantedOn ?? '9999-99-99'} ${by.kind} ${by.id}`;
-
-const byDay = (one: Found, other: Found): number => (dayKey(one) < dayKey(other) ? -1 : 1);
+const byDay = (one: Found, other: Found): number =>
+  compareDays(one.wantedOn, other.wantedOn) ||
+  compareText(one.by.kind, other.by.kind) ||
+  compareText(one.by.id, other.by.id);

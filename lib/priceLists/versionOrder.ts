@@ -1,3 +1,4 @@
+import { compareText } from '@/shared/compareText';
 import type { Paper, PaperNumber } from '@/shared/schemas/happened';
 
 type Numbered = Pick<Paper, 'device' | 'at' | 'number'>;
@@ -40,5 +41,3 @@ export const nextNumber = (versions: readonly Numbered[], letter: PaperNumber['l
  * that day begins anywhere, 26 hours sooner, so that what went out later that day comes after them.
  */
 const NOON_TO_FIRST_HOUR_MS = 26 * 3_600_000;
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

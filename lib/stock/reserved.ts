@@ -1,3 +1,5 @@
+import { compareText } from '@/shared/compareText';
+import { compareDays } from '@/shared/days';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { Pile } from './foldStock';
 import { isReady } from './isReady';
@@ -53,7 +55,7 @@ export function reserved(piles: readonly Pile[], needs: readonly StockNeed[]): r
 // Helpers
 
 function reservedOf(item: SupplyItem, ready: number | null, needs: readonly StockNeed[]): Reserved {
-  const sorted = needs.toSorted((one, other) => (dayKey(one) < dayKey(other) ? -1 : 1));
+  const sorted = needs.toSorted(byDay);
   const all = sorted.reduce((sum, { quantity }) => sum + quantity, 0);
   return {
     ...{ item, ready, reserved: all, needs: sorted },
@@ -71,8 +73,14 @@ function shortOn(ready: number, sorted: readonly StockNeed[]): string | null {
   return null;
 }
 
-/** Work without a day comes after all that has one. */
-const dayKey = ({ day, by }: StockNeed): string => `${day ?? '9999-99-99'} ${by.kind} ${by.id}`;
+/** Work without a day comes after all that has one; needs of one work by what they are for, whatever order they came in. */
+const byDay = (one: StockNeed, other: StockNeed): number =>
+  compareDays(one.day, other.day) ||
+  compareText(one.by.kind, other.by.kind) ||
+  compareText(one.by.id, other.by.id) ||
+  compareText(one.jobId, other.jobId) ||
+  compareText(one.orderId ?? '', other.orderId ?? '') ||
+  one.quantity - other.quantity;
 
 /** Sums of decimals miss by the last digit. */
 const SLACK = 1e-9;

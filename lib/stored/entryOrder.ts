@@ -1,3 +1,4 @@
+import { compareText } from '@/shared/compareText';
 import type { Entry } from '@/shared/schemas/happened';
 
 /** An entry as the order sees it; papers are counted with entries and stand in the same order. */
@@ -61,5 +62,3 @@ function merged<Of extends Counted>(order: EntryOrder<Of>, more: readonly Of[]):
   takeBefore(Number.POSITIVE_INFINITY, '');
   return { entries, moments, last };
 }
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

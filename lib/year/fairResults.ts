@@ -1,8 +1,8 @@
 import { closesInForce, type DayPaper } from '@/lib/stall/closeInForce';
+import { compareText } from '@/shared/compareText';
 import type { DayClose } from '@/shared/schemas/stallPapers';
 import { dayOfClose } from './takingRows';
 import { type DaySpan, isWithin } from './yearSpan';
-import { compare } from './yearSums';
 
 /** A day of selling as its close says it came out, currency units. */
 export interface FairResult {
@@ -38,6 +38,6 @@ export const fairResults = (
     .toSorted(
       (one, other) =>
         (other.payPerHour ?? Number.NEGATIVE_INFINITY) - (one.payPerHour ?? Number.NEGATIVE_INFINITY) ||
-        compare(one.day, other.day) ||
-        compare(one.stallDayId, other.stallDayId),
+        compareText(one.day, other.day) ||
+        compareText(one.stallDayId, other.stallDayId),
     );

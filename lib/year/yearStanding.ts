@@ -1,3 +1,4 @@
+import { compareText } from '@/shared/compareText';
 import { grouped } from '@/shared/grouped';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
 import type { Expense } from '@/shared/schemas/orderEvents';
@@ -10,7 +11,7 @@ import { type OverheadHeld, overheadByQuarter, overheadHeld } from './overheadHe
 import { type TakingsNoted, takingRows } from './takingRows';
 import { sumOfRows, type YearRow } from './yearRow';
 import { type DaySpan, isWithin, type YearSpan } from './yearSpan';
-import { compare, moneyOf, monthsOf, othersOf, type SpanMoney, taxOf } from './yearSums';
+import { moneyOf, monthsOf, othersOf, type SpanMoney, taxOf } from './yearSums';
 
 /** Everything a year is told by, of all years. Entries in force, in the one order of all devices. */
 export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, WearNoted {
@@ -176,8 +177,8 @@ const inDayOrder = <Row extends { readonly day: string; readonly id: string }>(
   // Days are few beside what happened on them: each is put in order for itself.
   [...grouped(rows, ({ day }) => day)]
     .filter(([day]) => isWithin(span, day))
-    .toSorted(([one], [other]) => compare(one, other))
-    .flatMap(([, own]) => own.toSorted((one, other) => compare(one.id, other.id)));
+    .toSorted(([one], [other]) => compareText(one, other))
+    .flatMap(([, own]) => own.toSorted((one, other) => compareText(one.id, other.id)));
 
 /** @returns the part of the year that has passed with the end of today, 0 to 1 */
 function passedShare({ from, to }: DaySpan, today: string): number {

@@ -1,3 +1,4 @@
+import { compareText } from '@/shared/compareText';
 import { grouped } from '@/shared/grouped';
 import type { Expense } from '@/shared/schemas/orderEvents';
 import { sumOfRows, type YearRow } from './yearRow';
@@ -8,8 +9,6 @@ export interface SpanMoney extends DaySpan {
   readonly takingsMinor: number;
   readonly expensesMinor: number;
 }
-
-export const compare = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
 
 /** @returns sums of rows that count, whole minor units */
 export function moneyOf(rows: readonly YearRow[]) {
@@ -28,14 +27,14 @@ export function moneyOf(rows: readonly YearRow[]) {
     takingsMinor: sumOfRows(of('taking')),
     ways: [...ways]
       .map(([sellingWay, minor]) => ({ sellingWay, minor }))
-      .toSorted((one, other) => other.minor - one.minor || compare(one.sellingWay, other.sellingWay)),
+      .toSorted((one, other) => other.minor - one.minor || compareText(one.sellingWay, other.sellingWay)),
     feesMinor: sumOfRows(of('fee')),
     tinMinor: sumOfRows(of('tin')),
     expensesMinor: 0 - sumOfRows(others),
     machinesMinor: 0 - sumOfRows(machines),
     expenses: [...kinds]
       .map(([kind, minor]) => ({ kind, minor }))
-      .toSorted((one, other) => other.minor - one.minor || compare(one.kind, other.kind)),
+      .toSorted((one, other) => other.minor - one.minor || compareText(one.kind, other.kind)),
   };
 }
 
@@ -77,5 +76,5 @@ export function othersOf(rows: readonly YearRow[]): readonly {
   }
   return [...sums]
     .map(([currency, sum]) => ({ currency, ...sum }))
-    .toSorted((one, other) => compare(one.currency, other.currency));
+    .toSorted((one, other) => compareText(one.currency, other.currency));
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   addDays,
   addWorkingDays,
+  compareDays,
   daysBetween,
   isWorkingDay,
   weekdayOf,
@@ -25,6 +26,13 @@ describe('days', () => {
   ])('%s and %d days is %s, and back', (day, count, expected) => {
     expect(addDays(day, count)).toBe(expected);
     expect(daysBetween(day, expected)).toBe(count);
+  });
+
+  it('come in order, those that are not known last', () => {
+    const days = [null, '2026-12-11', '2025-01-31', null, '2026-02-01'];
+    expect(days.toSorted(compareDays)).toEqual(['2025-01-31', '2026-02-01', '2026-12-11', null, null]);
+    expect(compareDays(null, null)).toBe(0);
+    expect(compareDays('2026-12-11', '2026-12-11')).toBe(0);
   });
 
   it.each([

@@ -1,4 +1,6 @@
 import type { RunFacts } from '@/lib/making/runFacts';
+import { compareText } from '@/shared/compareText';
+import { compareDays } from '@/shared/days';
 
 /** Runs as they are listed. */
 interface RunShelves {
@@ -20,8 +22,10 @@ export function runShelves(
 ): RunShelves {
   const here = runs.filter(({ run }) => run.archivedOn === null);
   const byDay = (one: RunFacts, other: RunFacts): number =>
-    compared(dueOf(one), dueOf(other)) || compared(one.run.name, other.run.name);
-  const dueOf = (facts: RunFacts): string => wantedOn(facts) ?? facts.run.startsOn ?? NEVER;
+    compareDays(dueOf(one), dueOf(other)) ||
+    compareText(one.run.name, other.run.name) ||
+    compareText(one.runId, other.runId);
+  const dueOf = (facts: RunFacts): string | null => wantedOn(facts) ?? facts.run.startsOn;
   return {
     underWay: here.filter(({ isBegun, isClosed }) => isBegun && !isClosed).toSorted(byDay),
     open: here.filter(({ isBegun, isClosed }) => !isBegun && !isClosed).toSorted(byDay),
@@ -32,13 +36,9 @@ export function runShelves(
 
 // Helpers
 
-/** After every day that can be written. */
-const NEVER = '9999-99-99';
-
-const latestFirst = (one: RunFacts, other: RunFacts): number => lastNoted(other) - lastNoted(one);
+const latestFirst = (one: RunFacts, other: RunFacts): number =>
+  lastNoted(other) - lastNoted(one) || compareText(one.runId, other.runId);
 
 /** @returns when something was last noted of it, ms since 1970; 0 where nothing was. */
 const lastNoted = ({ steps, standard }: RunFacts): number =>
   Math.max(standard?.at ?? 0, ...steps.map(({ at }) => at));
-
-const compared = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

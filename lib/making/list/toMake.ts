@@ -4,6 +4,8 @@ import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { placeOf } from '@/lib/orders/stepOrder';
 import type { StallDayRow } from '@/lib/stall/days/stallCalendar';
 import { firstDayOf } from '@/lib/stall/sellingDays';
+import { compareText } from '@/shared/compareText';
+import { compareDays } from '@/shared/days';
 import type { Run, RunWork } from '@/shared/schemas/making/run';
 
 /** Something that waits to be made and stands in no run. */
@@ -65,9 +67,6 @@ export const isUnpressed = (order: BoardOrder): boolean =>
   );
 
 const byDay = (one: ToMake, other: ToMake): number =>
-  compared(one.wantedOn ?? NEVER, other.wantedOn ?? NEVER) || compared(one.name, other.name);
-
-/** After every day that can be written. */
-const NEVER = '9999-99-99';
-
-const compared = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
+  compareDays(one.wantedOn, other.wantedOn) ||
+  compareText(one.name, other.name) ||
+  compareText(one.id, other.id);

@@ -2,6 +2,8 @@ import { foldedText, isFound } from '@/lib/drafts/jobSearch';
 import { dayToKeep } from '@/lib/orders/dayToKeep';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import { type OrderStanding, orderStanding } from '@/lib/orders/orderStanding';
+import { compareText } from '@/shared/compareText';
+import { compareDays } from '@/shared/days';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { BoardOrder } from './todayList';
 import { isOpen, type Turn, turnOf } from './turnOf';
@@ -52,7 +54,7 @@ export function shownOrders(
   return asked.toSorted(
     (one, other) =>
       turns.indexOf(one.turn.turn) - turns.indexOf(other.turn.turn) ||
-      compareText(one.turn.dueOn ?? NEVER, other.turn.dueOn ?? NEVER) ||
+      compareDays(one.turn.dueOn, other.turn.dueOn) ||
       compareNumbers(one.standing, other.standing) ||
       compareText(one.facts.orderId, other.facts.orderId),
   );
@@ -90,12 +92,7 @@ export function orderSearchText(
 
 const turns: readonly Turn[] = ['you', 'customer', 'nobody'];
 
-/** After every day that can be written. */
-const NEVER = '9999-99-99';
-
 function compareNumbers({ number: one }: OrderStanding, { number: other }: OrderStanding): number {
   if (one === null || other === null) return (one === null ? 1 : 0) - (other === null ? 1 : 0);
   return one.year - other.year || one.count - other.count || compareText(one.letter, other.letter);
 }
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

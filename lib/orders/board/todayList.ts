@@ -2,6 +2,7 @@ import { lateDays } from '@/lib/orders/money/dueDays';
 import { isDelivered, settlement, toGiveBackMinor } from '@/lib/orders/money/settlement';
 import type { OrderFacts } from '@/lib/orders/orderFacts';
 import type { OrderStanding } from '@/lib/orders/orderStanding';
+import { compareText } from '@/shared/compareText';
 import { daysBetween } from '@/shared/days';
 import type { InkPrints } from '@/shared/schemas/entries';
 import { isOpen, type OrderTurn } from './turnOf';
@@ -175,5 +176,3 @@ function waitItems(
     }
   });
 }
-
-const compareText = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);

@@ -1,4 +1,5 @@
 import { firstDayOf, lastDayOf } from '@/lib/stall/sellingDays';
+import { compareText } from '@/shared/compareText';
 import type { StallDay } from '@/shared/schemas/stallDay';
 
 /** A stall day as the calendar lists it. */
@@ -44,9 +45,7 @@ export function stallCalendar(
 
 /** Days are told in a form that sorts as text; names only keep rows of one day in a steady order. */
 const byText = (one: string | null, other: string | null, ...rows: [StallDayRow, StallDayRow]): number =>
-  compared(one ?? '', other ?? '') || compared(rows[0].stallDay.name, rows[1].stallDay.name);
-
-const compared = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
+  compareText(one ?? '', other ?? '') || compareText(rows[0].stallDay.name, rows[1].stallDay.name);
 
 const latestFirst = (one: StallDayRow, other: StallDayRow): number =>
   byText(lastDayOf(other.stallDay), lastDayOf(one.stallDay), one, other);

@@ -93,6 +93,18 @@ describe('work that is going to be done', () => {
       ['late', 'caps', 2],
       ['club', 'shirts mugs', 1],
     ]);
+    // Of one day by id, whichever order they came in.
+    const twin = { jobIds: ['mugs'], wantedOn: '2026-12-14' };
+    for (const orders of [
+      { club, aTwin: twin },
+      { aTwin: twin, club },
+    ])
+      expect(new Map(found(orders).map(({ by, place }) => [by.id, place]))).toEqual(
+        new Map([
+          ['aTwin', 1],
+          ['club', 2],
+        ]),
+      );
     const list = { name: 'List', cover: 'sure', works: [{ jobId: 'caps', orderId: 'late' }] };
     expect(found({ late, club }, { list }).map(({ cover, place }) => [cover, place])).toEqual([
       ['sure', 2],

@@ -44,6 +44,19 @@ describe('reserved', () => {
     ]);
   });
 
+  it('tells the needs of one day in one order, whatever order they came in', () => {
+    const needs = [need(3, { jobId: 'mugs' }), need(2), need(2, { orderId: 'club' }), need(1)];
+    for (const all of [needs, needs.toReversed()])
+      expect(
+        reserved([], all)[0]?.needs.map(({ jobId, orderId, quantity }) => [jobId, orderId, quantity]),
+      ).toEqual([
+        ['job', null, 1],
+        ['job', null, 2],
+        ['job', 'club', 2],
+        ['mugs', null, 3],
+      ]);
+  });
+
   it('knows nothing of what nobody counted', () => {
     expect(reserved([], [need(4)])).toMatchObject([{ ready: null, reserved: 4, free: null, shortOn: null }]);
   });

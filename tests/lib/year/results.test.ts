@@ -122,4 +122,10 @@ describe('fairs', () => {
       ['a', null],
     ]);
   });
+
+  it('that paid alike on one day are told by their ids, on whichever device', () => {
+    const closes = [closed('c', { stallDayId: 'b' }), closed('d', { stallDayId: 'a' })];
+    for (const all of [closes, closes.toReversed()])
+      expect(fairResults(all, span).map(({ stallDayId }) => stallDayId)).toEqual(['a', 'b']);
+  });
 });
