@@ -19,11 +19,11 @@ type MirrorNoteProps = Readonly<{
 export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps) {
   const { runId, run, standard } = facts;
   const own = doubts.filter(({ jobId }) => run.works.some((work) => work.jobId === jobId));
-  return own.map(({ jobId, pieces, reversed }) => {
+  return own.map(({ jobId, pressingIds }) => {
     const name = withCapital(workName(workspace.jobs, facts, jobId));
     return (
       <div key={jobId} className={styles.note}>
-        <p>{mirrorWords(name, pieces)}</p>
+        <p>{mirrorWords(name, pressingIds.length)}</p>
         <Button
           spoken={`${mirrorTable.checked}: ${name}`}
           onPress={() =>
@@ -32,7 +32,7 @@ export function MirrorNote({ workspace, facts, today, doubts }: MirrorNoteProps)
                 kind: 'runStep',
                 body: {
                   ...{ runId, standardId: standard?.id ?? null, day: today },
-                  step: { what: 'mirrorChecked', jobId, reversed },
+                  step: { what: 'mirrorChecked', jobId, pressingIds: [...pressingIds] },
                 },
               },
             ])

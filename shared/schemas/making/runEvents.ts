@@ -135,10 +135,14 @@ export const runStepSchema = z.strictObject({
       note: noteSchema,
     }),
     /**
-     * The mirror of a job was looked at after prints came out reversed: so many were noted by then, whatever any clock
-     * says.
+     * The mirror of a job was looked at after prints came out reversed: these, by the entries that say so. A count would
+     * answer for a later one where one of them was undone or named otherwise.
      */
-    z.strictObject({ what: z.literal('mirrorChecked'), jobId: idSchema, reversed: piecesSchema }),
+    z.strictObject({
+      what: z.literal('mirrorChecked'),
+      jobId: idSchema,
+      pressingIds: z.array(idSchema).min(1).max(100_000),
+    }),
     z.strictObject({ what: z.literal('closed'), note: noteSchema }),
     z.strictObject({ what: z.literal('reopened') }),
   ]),

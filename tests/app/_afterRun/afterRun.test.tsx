@@ -248,7 +248,9 @@ describe('what runs teach', () => {
     expect(await screen.findByText(/one print came out reversed/)).toBeVisible();
     await press(/^The mirror was checked/);
     await eventually(() => expect(screen.queryByText(/came out reversed/)).toBeNull());
-    expect(steps()).toMatchObject([{ what: 'mirrorChecked', jobId: 'club' }]);
+    expect(steps()).toEqual([
+      { what: 'mirrorChecked', jobId: 'club', pressingIds: [expect.stringMatching(/^[a-z0-9]+-\d+$/)] },
+    ]);
   });
 });
 
