@@ -23,8 +23,8 @@ export interface PressedSummary {
   readonly good: number;
   readonly seconds: number;
   readonly lost: number;
-  /** Still wanted, and no blank is left for them. */
-  readonly short: number;
+  /** Still wanted; once nothing is left that can be pressed, no blank is left for them. */
+  readonly toGo: number;
   /** Lost by fault, most first; null of those that nobody named. */
   readonly lostBy: readonly { readonly fault: PressFault | null; readonly pieces: number }[];
 }
@@ -51,7 +51,7 @@ export function pressedSummary({ turns }: Pick<PressedRun, 'turns'>): PressedSum
     good: sum(sizes, ({ good }) => good),
     seconds: sum(sizes, ({ seconds }) => seconds),
     lost: sum(sizes, ({ lost }) => lost),
-    short: sum(sizes, ({ wanted, good }) => Math.max(0, wanted - good)),
+    toGo: sum(sizes, ({ wanted, good }) => Math.max(0, wanted - good)),
     lostBy: [...faults]
       .map(([fault, pieces]) => ({ fault, pieces }))
       .toSorted((one, other) => other.pieces - one.pieces),

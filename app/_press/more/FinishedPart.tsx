@@ -25,7 +25,7 @@ export function FinishedPart({ pressing: { run, runId } }: Readonly<{ pressing: 
   return (
     <section className={styles.part} aria-labelledby="all-pressed">
       <h2 className={styles.heading} id="all-pressed">
-        {made.short === 0 ? doneWords.all : doneWords.short(formatter.count(made.short, 'piece'))}
+        {made.toGo === 0 ? doneWords.all : doneWords.short(formatter.count(made.toGo, 'piece'))}
       </h2>
       <table className={styles.table} aria-label={doneWords.table}>
         <thead>

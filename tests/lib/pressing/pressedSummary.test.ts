@@ -27,7 +27,7 @@ describe('pressedSummary', () => {
       { size: 'M', wanted: 9, good: 1, seconds: 0, lost: 1 },
       { size: 'L', wanted: 11, good: 0, seconds: 0, lost: 2 },
     ]);
-    expect(made).toMatchObject({ wanted: 37, good: 1, lost: 3, short: 36 });
+    expect(made).toMatchObject({ wanted: 37, good: 1, lost: 3, toGo: 36 });
     expect(made.lostBy).toEqual([
       { fault: 'ghost', pieces: 2 },
       { fault: null, pieces: 1 },
