@@ -7,9 +7,9 @@ import { saveBytes } from '@/app/_files/saveBytes';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { lineWords, sparesWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
-import { causeWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
+import { bridgeCsvWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
-import { bridgeCsv } from '@/lib/variances/bridgeCsv';
+import { bridgeCsv } from '@/lib/exports/bridgeCsv';
 import { largestLosses } from '@/lib/variances/largestLosses';
 import styles from './AfterRun.module.css';
 import { AfterRunHead } from './AfterRunHead';
@@ -27,13 +27,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   const save = () =>
     saveBytes(
       `${run.name}, after the run.csv`,
-      new TextEncoder().encode(
-        bridgeCsv(
-          result,
-          (line) => gapWords[line],
-          (cause) => causeWords[cause],
-        ),
-      ),
+      new TextEncoder().encode(bridgeCsv(result, bridgeCsvWords)),
       'text/csv',
     );
   return (

@@ -40,6 +40,14 @@ export const causeWords: Readonly<Record<GapCause, string>> = {
   other: 'Other',
 };
 
+/** What stands in a bridge as a table. */
+export const bridgeCsvWords = {
+  lineOf: (line: GapLine): string => gapWords[line],
+  causeOf: (cause: GapCause): string => causeWords[cause],
+  quoted: 'Profit as quoted',
+  came: 'Profit as it came',
+} as const;
+
 /** @returns why blanks went, as counted: “2 ghost, 1 not accounted for” */
 export const lostWords = (lost: readonly LostBlanks[]): string =>
   lost

@@ -1,36 +1,36 @@
+import type { RunResult } from '@/lib/variances/runResult';
 import { fromMinor } from '@/shared/money';
 import { textCell } from '@/shared/textCell';
-import type { RunResult } from './runResult';
+
+/** Words that stand in a row. */
+interface BridgeCsvWords {
+  readonly lineOf: (line: RunResult['bars'][number]['line']) => string;
+  readonly causeOf: (cause: NonNullable<RunResult['bars'][number]['cause']>['cause']) => string;
+  /** The profit at which the bridge begins, and that at which it ends. */
+  readonly quoted: string;
+  readonly came: string;
+}
 
 /**
  * A bridge as comma-separated values with a header row. Numbers have a point and no groups; the amounts add up.
- *
- * @param nameOf what a line is called
- * @param causeOf what a cause is called
  */
 export function bridgeCsv(
   { currency, bridge, bars }: Pick<RunResult, 'currency' | 'bridge' | 'bars'>,
-  nameOf: (line: RunResult['bars'][number]['line']) => string,
-  causeOf: (cause: NonNullable<RunResult['bars'][number]['cause']>['cause']) => string,
+  words: BridgeCsvWords,
 ): string {
   const header = ['line', `amount (${currency})`, 'standard', 'actual', 'times', 'cause', 'note'];
   const ends = (name: string, minor: (typeof bars)[number]['minor'] | undefined) =>
-    minor === undefined ? [] : [[name, fromMinor(minor, currency), '', '', '', '', '']];
+    minor === undefined ? [] : [[textCell(name), fromMinor(minor, currency), '', '', '', '', '']];
   const rows = bars.map(({ line, minor, from, to, times, cause }) => [
-    textCell(nameOf(line)),
+    textCell(words.lineOf(line)),
     fromMinor(minor, currency),
     Number(from.toFixed(4)),
     Number(to.toFixed(4)),
     Number(times.toFixed(4)),
-    cause === null ? '' : textCell(causeOf(cause.cause)),
+    cause === null ? '' : textCell(words.causeOf(cause.cause)),
     textCell(cause?.note ?? ''),
   ]);
-  return [
-    header,
-    ...ends('Profit as quoted', bridge?.from),
-    ...rows,
-    ...ends('Profit as it came', bridge?.to),
-  ]
+  return [header, ...ends(words.quoted, bridge?.from), ...rows, ...ends(words.came, bridge?.to)]
     .map((cells) => `${cells.join(',')}\r\n`)
     .join('');
 }
