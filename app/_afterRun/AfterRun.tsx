@@ -8,6 +8,7 @@ import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { lineWords, sparesWords, troubleWords } from '@/app/_words/afterRun/afterRunWords';
 import { bridgeCsvWords, gapWords, lossWords } from '@/app/_words/afterRun/gapWords';
+import { severalBegan } from '@/app/_words/making/runs/severalBegan';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
 import { bridgeCsv } from '@/lib/exports/bridgeCsv';
 import { largestLosses } from '@/lib/variances/largestLosses';
@@ -51,11 +52,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
         what="What changed since it began"
         props={{ workspace, frozen: standard.body }}
       />
-      {facts.otherStandards.length > 0 && (
-        <p className={styles.trouble}>
-          Two devices began this run, each with figures of its own. The newest count; what both noted counts.
-        </p>
-      )}
+      {facts.otherStandards.length > 0 && <p className={styles.trouble}>{severalBegan}</p>}
       <Card>
         <CardSection
           numeral={1}

@@ -8,6 +8,7 @@ import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { runKinds } from '@/app/_runBook/runKinds';
+import { notFrozen } from '@/app/_words/afterRun/afterRunWords';
 import { formatterFor } from '@/app/_words/formatter';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AfterRun } from './AfterRun';
@@ -44,10 +45,7 @@ function AfterOfRun({ workspace, runId }: Readonly<{ workspace: ReadyWorkspace; 
     return (
       <>
         <WayBack {...{ runId }} name={run.name} />
-        <PageHead
-          title={`${run.name}, after the run`}
-          line="It was not begun with frozen figures, so there is nothing to hold it against."
-        />
+        <PageHead title={`${run.name}, after the run`} line={notFrozen} />
       </>
     );
   const formatter = formatterFor({ ...workspace.workshop, currency: result.currency });

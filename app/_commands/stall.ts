@@ -1,47 +1,19 @@
-import { readFile } from 'node:fs/promises';
 import { answerStall } from '@/app/_requests/answerStall';
 import { stallOfCopy } from '@/app/_requests/stallOfCopy';
-import { dayOfFile } from './dayOfFile';
+import { answerFile } from './answerFile';
 import { stallArguments } from './stallArguments';
 
 /*
  * npm run -s stall -- FILE: the plan of a stall day in a carried file (.zip, or its documents.json), with the maker's
  * numbers and with the advice, and the money of the day where it was counted; --day ID names one of several, --hold RANGE
- * keeps the maker's numbers of a range in the advice. A documents.json may name its day as asOf; else it is planned
- * today. Exit code 0: planned; 2: something stands in the way, said in the answer and on standard error; 1: the file
- * cannot be used, said on standard error.
+ * keeps the maker's numbers of a range in the advice. Exit code 2: something stands in the way.
  */
-process.exitCode = await run();
-
-async function run(): Promise<number> {
-  const asked = stallArguments(process.argv.slice(2));
-  if (asked.kind === 'unusable') return unusable(asked.why);
-  const { file, dayId, hold } = asked;
-  let bytes: Uint8Array;
-  try {
-    bytes = await readFile(file);
-  } catch (error) {
-    return unusable(`${file} cannot be read: ${error instanceof Error ? error.message : String(error)}`);
-  }
-  const day = dayOfFile(bytes, file, 'Nothing was planned.');
-  if (day.kind === 'unusable') return unusable(day.why);
-  const read = await stallOfCopy(bytes, { file, dayId, day: day.day });
-  if (read.kind === 'unusable') return unusable(read.why);
-  if (read.note !== null) process.stderr.write(`${read.note}\n`);
-  const planned = answerStall(read.asked, hold, read.figures);
-  if (planned.kind === 'unusable') return unusable(planned.why);
-  if (planned.kind === 'refused') {
-    const { troubles } = planned;
-    process.stdout.write(`${JSON.stringify({ troubles }, null, 2)}\n`);
-    process.stderr.write(`${troubles.map(({ message }) => message).join('\n')}\n`);
-    return 2;
-  }
-  for (const sentence of planned.beside) process.stderr.write(`${sentence}\n`);
-  process.stdout.write(`${JSON.stringify(planned.answer, null, 2)}\n`);
-  return 0;
-}
-
-function unusable(why: string): number {
-  process.stderr.write(`${why}\n`);
-  return 1;
-}
+process.exitCode = await answerFile(
+  stallArguments(process.argv.slice(2)),
+  async (bytes, { file, dayId, hold }, day) => {
+    const read = await stallOfCopy(bytes, { file, dayId, day });
+    return read.kind === 'unusable'
+      ? read
+      : { note: read.note, ...answerStall(read.asked, hold, read.figures) };
+  },
+);

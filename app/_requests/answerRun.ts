@@ -1,5 +1,6 @@
+import { notFrozen } from '@/app/_words/afterRun/afterRunWords';
 import { formatterFor } from '@/app/_words/formatter';
-import { otherBarsWords } from '@/app/_words/making/runCommandWords';
+import { cameAllTheSame } from '@/app/_words/making/runCommandWords';
 import { runTroubleWords } from '@/app/_words/making/runTroubleWords';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
@@ -17,6 +18,7 @@ import { sharedHours } from '@/lib/variances/sharedHours';
 import { addDays } from '@/shared/days';
 import type { GapLine } from '@/shared/schemas/making/runEvents';
 import { type BuyingList, buyingListSchema, type Cover } from '@/shared/schemas/making/supply';
+import { besideRun } from './besideRun';
 import { edgeGrid } from './edgeGrid';
 import type { RunOfFile } from './runOfCopy';
 
@@ -59,27 +61,43 @@ type RunTable =
       /** Said beside the answer, in words. */
       readonly beside: readonly string[];
     }
-  | { readonly kind: 'refused'; readonly troubles: readonly (RunTrouble & { readonly message: string })[] };
+  | {
+      readonly kind: 'refused';
+      /** What a run that has begun came to stands beside the troubles. */
+      readonly answer: {
+        readonly troubles: readonly (RunTrouble & { readonly message: string })[];
+      } & Partial<Came>;
+      readonly beside: readonly string[];
+    };
 
-/** What the command gives for a run, or all that stands in the way of planning it, in words. */
+type Came = Pick<TableOfRun, 'variances' | 'bridge' | 'learned'>;
+
+/** What the command gives for a run, or all that stands in the way of planning it and what it came to, in words. */
 export function answerRun(asked: RunOfFile): RunTable {
   const { run, day, workshop, inputs } = asked;
   const found = foundWorks(run, (jobId) => inputs.get(jobId) ?? null, edgeGrid());
   const planned = planRun({ run, found, bench: workshop, today: day });
+  const { came, beside } = cameOf(asked);
   if (planned.kind === 'troubled') {
     const [formatter, locale] = [formatterFor(workshop), usableLocale(workshop.locale)];
     const troubles = planned.troubles.map((trouble) => ({
       ...trouble,
       message: runTroubleWords(trouble, formatter, locale),
     }));
-    return { kind: 'refused', troubles };
+    return {
+      ...{ kind: 'refused', answer: { troubles, ...came } },
+      beside: [
+        ...troubles.map(({ message }) => message),
+        ...(came === null ? [] : [cameAllTheSame]),
+        ...beside,
+      ],
+    };
   }
   const { plan } = planned;
   const bought = boughtFor(asked, plan);
-  const came = cameOf(asked);
   return {
     kind: 'planned',
-    beside: came.beside,
+    beside,
     answer: {
       buy: blanksOf(bought),
       covers: bought.covers.map(({ cover, bought: blanks, everySize }) => ({
@@ -92,7 +110,7 @@ export function answerRun(asked: RunOfFile): RunTable {
       sessions: plan.sessions.map(fromTo),
       piecesPerHour: plan.pace?.piecesPerHour ?? null,
       bottleneck: plan.pace?.bottleneck ?? null,
-      ...{ variances: came.variances, bridge: came.bridge, learned: came.learned },
+      ...(came ?? NOTHING_CAME),
     },
   };
 }
@@ -141,25 +159,31 @@ const blanksOf = ({ rows }: BuyingPlan): TableOfRun['buy'] =>
       : [],
   );
 
-/** How it came out against the standard it began by; nothing of a run that has none or of which nothing was noted. */
-function cameOf({ runId, run, day, notes, standards, hours, goodsIn, workshop }: RunOfFile) {
+const NOTHING_CAME: Came = { variances: [], bridge: null, learned: [] };
+
+/** How it came out against the standard it began by; null of a run that has none. */
+function cameOf(asked: RunOfFile): { readonly came: Came | null; readonly beside: readonly string[] } {
+  const { runId, run, day, notes, standards, hours, goodsIn } = asked;
   const facts = runFacts(runId, run, notes, standards);
-  if (facts.standard === null) return { variances: [], bridge: null, learned: [], beside: [] };
-  const { currency } = facts.standard.body;
+  const { standard } = facts;
+  if (standard === null) return { came: null, beside: facts.isBegun ? [notFrozen] : [] };
+  const { currency } = standard.body;
   const paid = paidForRun(goodsIn, currency, facts);
   const shared = sharedHours(hours, standards);
-  const result = runResult(facts.standard, { facts, paid, orderHours: shared.get(runId) ?? [] });
+  const result = runResult(standard, { facts, paid, orderHours: shared.get(runId) ?? [] });
   const { bars, bridge } = result;
   const named = new Set<GapLine>(varianceLines);
-  const others = bars.filter(({ line, minor }) => !named.has(line) && minor !== 0);
+  const otherBars = bars.filter(({ line, minor }) => !named.has(line) && minor !== 0);
   return {
-    variances: varianceLines.map((line) => ({
-      line,
-      amount: bars.find((bar) => bar.line === line)?.minor ?? 0,
-    })),
-    bridge,
-    learned: learnedOf({ runId, standard: facts.standard.body, facts, result }, day),
-    beside: otherBarsWords(others, currency, usableLocale(workshop.locale)),
+    came: {
+      variances: varianceLines.map((line) => ({
+        line,
+        amount: bars.find((bar) => bar.line === line)?.minor ?? 0,
+      })),
+      bridge,
+      learned: learnedOf({ runId, standard: standard.body, facts, result }, day),
+    },
+    beside: besideRun(asked, { facts, standard, result, otherBars }),
   };
 }
 

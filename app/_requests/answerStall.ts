@@ -56,7 +56,11 @@ type StallTable =
       /** Said beside the plan, in words. */
       readonly beside: readonly string[];
     }
-  | { readonly kind: 'refused'; readonly troubles: readonly (StallTrouble & { readonly message: string })[] }
+  | {
+      readonly kind: 'refused';
+      readonly answer: { readonly troubles: readonly (StallTrouble & { readonly message: string })[] };
+      readonly beside: readonly string[];
+    }
   | { readonly kind: 'unusable'; readonly why: string };
 
 /**
@@ -76,7 +80,7 @@ export function answerStall(
   const planned = planStall(asked, edgeGrid());
   if (planned.kind === 'refused') {
     const troubles = planned.troubles.map((trouble) => ({ ...trouble, message: said(trouble, asked) }));
-    return { kind: 'refused', troubles };
+    return { kind: 'refused', answer: { troubles }, beside: troubles.map(({ message }) => message) };
   }
   const table = (plan: StallPlanned) => tableOf(plan, planned.goods, ranges);
   return {

@@ -24,7 +24,7 @@ export interface RunOfFile {
   readonly runId: string;
   readonly run: Run;
   readonly workshop: Workshop;
-  /** By the id of the job; a job that is not in the file is left out. */
+  /** Of the run and of what it began with, by the id of the job; one that is not in the file is left out. */
   readonly inputs: ReadonlyMap<string, JobInput>;
   readonly notes: readonly AnyRunNote[];
   readonly standards: readonly StandardPaper[];
@@ -61,8 +61,13 @@ export async function runOfCopy(bytes: Uint8Array, { file, runId, day }: OfFile)
   const draft = chosenDraft('run', copy, runId);
   if (draft === null) return unusable(`${file} ${whichDraft('run', liveOf('run', copy), runId)}`);
   const run = runSchema.parse(draft.body);
+  const known = noted(read);
+  const begunWith = known.standards
+    .filter(({ body }) => body.runId === draft.id)
+    .flatMap(({ body }) => body.works);
+  const jobIds = new Set([...run.works, ...begunWith].map(({ jobId }) => jobId));
   const inputs = new Map<string, JobInput>();
-  for (const job of liveOf('job', copy).filter(({ id }) => run.works.some(({ jobId }) => jobId === id))) {
+  for (const job of liveOf('job', copy).filter(({ id }) => jobIds.has(id))) {
     const input = readJobInput(requestOf(read, job, day));
     if (!input.ok) return unusable(`${file}: the job ${job.id} cannot be read.`);
     inputs.set(job.id, input.value);
@@ -76,7 +81,7 @@ export async function runOfCopy(bytes: Uint8Array, { file, runId, day }: OfFile)
       run,
       inputs,
       workshop: workshopSchema.parse(workshop.body),
-      ...noted(read),
+      ...known,
     },
   };
 }

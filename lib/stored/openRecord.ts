@@ -47,6 +47,18 @@ export function openRecord<Envelope>(
 /** @returns what a record says it is, as far as that can be made out. */
 export function claimsOf(raw: unknown): { readonly id: string; readonly kind: string | null } {
   if (typeof raw !== 'object' || raw === null) return { id: '', kind: null };
-  const id = 'id' in raw ? String(raw.id) : '';
-  return { id, kind: 'kind' in raw && typeof raw.kind === 'string' ? raw.kind : null };
+  return {
+    id: 'id' in raw ? claimedId(raw.id) : '',
+    kind: 'kind' in raw && typeof raw.kind === 'string' ? raw.kind : null,
+  };
 }
+
+// Helpers
+
+/** An id that is no text as it stands in the file, shortened, for a person is to find the record by it. */
+function claimedId(id: unknown): string {
+  const text = typeof id === 'string' ? id : (JSON.stringify(id) ?? '');
+  return typeof id === 'string' || text.length <= ID_SHOWN ? text : `${text.slice(0, ID_SHOWN)}…`;
+}
+
+const ID_SHOWN = 60;

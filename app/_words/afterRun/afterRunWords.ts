@@ -43,6 +43,8 @@ export function troubleWords(trouble: ActualTrouble, formatter: Formatter, local
   }
 }
 
+export const notFrozen = 'It was not begun with frozen figures, so there is nothing to hold it against.';
+
 /** “37 good, 4 scrapped, 8 h 24 min; closed Dec 7, 2026” */
 export function lineWords(
   { steps, isClosed }: Pick<RunFacts, 'steps' | 'isClosed'>,

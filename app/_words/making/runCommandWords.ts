@@ -15,6 +15,10 @@ const others: Readonly<Partial<Record<GapLine, string>>> = {
   fees: 'fees',
 };
 
+/** Said where a run cannot be planned any more that has begun. */
+export const cameAllTheSame =
+  'It is not planned, but what it came to is told: held against what was frozen when it began.';
+
 /** What of a bridge stands in no variance of the command's answer; none where the variances are all of it. */
 export const otherBarsWords = (bars: readonly Bar[], currency: string, locale: string): readonly string[] =>
   bars.length === 0

@@ -4,15 +4,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { exampleRun } from '@/app/_commands/exampleRun';
 import { runArguments } from '@/app/_commands/runArguments';
-import { answerRun } from '@/app/_requests/answerRun';
-import { runOfCopy } from '@/app/_requests/runOfCopy';
-import { grid } from '@/tests/fixtures/costed';
+import { asked, kindOf, made, tableOf, type WrittenEntry, withEntries, withRun } from './writtenRun';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const EXAMPLE = 'public/examples/club-run.json';
-const made = JSON.parse(JSON.stringify(exampleRun(grid)));
 let folder = '';
 let example = '';
 
@@ -34,34 +30,6 @@ const run = (
     );
   });
 
-/** What the command answers, without a process of its own. */
-async function asked(documents: unknown) {
-  const bytes = new TextEncoder().encode(JSON.stringify(documents));
-  const read = await runOfCopy(bytes, { file: 'run.json', runId: null, day: made.asOf });
-  if (read.kind === 'unusable') throw new Error(read.why);
-  const table = answerRun(read.asked);
-  if (table.kind === 'refused') throw new Error(JSON.stringify(table.troubles));
-  return { ...table.answer, beside: table.beside };
-}
-
-interface WrittenEntry {
-  readonly entry: {
-    readonly id: string;
-    readonly kind: string;
-    readonly device: string;
-    readonly count: number;
-    readonly at: number;
-    readonly version: number;
-    readonly body: Readonly<Record<string, unknown>>;
-  };
-}
-
-/** The example with other entries. */
-function withEntries(change: (entries: readonly WrittenEntry[]) => readonly WrittenEntry[]) {
-  const entries = change(made.entries);
-  return { ...made, entries, counts: { ...made.counts, entries: entries.length } };
-}
-
 /** The example with a text in it replaced, as a file. */
 async function changed(name: string, from: string, to: string): Promise<string> {
   expect(example).toContain(from);
@@ -70,7 +38,6 @@ async function changed(name: string, from: string, to: string): Promise<string> 
   return file;
 }
 
-const kindOf = ({ entry }: WrittenEntry) => entry.kind;
 const actualOf = ({ entry }: WrittenEntry) => {
   const { actual } = entry.body;
   return typeof actual === 'object' && actual !== null && 'of' in actual ? actual.of : null;
@@ -208,8 +175,12 @@ describe('npm run run', () => {
     const file = await changed('short.json', '"minutes": 300', '"minutes": 30');
     const { code, output, errors } = await run(file);
     expect(code).toBe(2);
-    expect(JSON.parse(output).troubles).toMatchObject([{ kind: 'noBlock', longestMinutes: 30 }]);
-    expect(errors).toMatch(/^No time at the bench is long enough .* Give the run a longer time\.\n$/);
+    const { troubles, variances, ...rest } = JSON.parse(output);
+    expect(troubles).toMatchObject([{ kind: 'noBlock', longestMinutes: 30 }]);
+    expect([variances.length, Object.keys(rest)]).toEqual([8, ['bridge', 'learned']]);
+    expect(errors).toMatch(
+      /^No time at the bench is long enough .* Give the run a longer time\.\nIt is not planned, but .*\n$/,
+    );
   });
 
   it('ends with 1 where a file or a run cannot be used, and says why', async () => {
@@ -221,6 +192,29 @@ describe('npm run run', () => {
       code: 1,
       errors: expect.stringMatching(/holds no run other: name one of them\.\n--run club-run \(/),
     });
+  });
+
+  it('has no more than what stands in the way of a run that has not begun', async () => {
+    const table = await tableOf(
+      withRun(
+        { works: [] },
+        withEntries((all) => all.filter((one) => kindOf(one) === 'approval')),
+      ),
+    );
+    expect(table).toEqual({
+      kind: 'refused',
+      answer: { troubles: [{ kind: 'noWorks', message: expect.stringMatching(/^No job is in this run/) }] },
+      beside: [expect.stringMatching(/^No job is in this run/)],
+    });
+  });
+
+  it('names a record by its id as the file has it, also where that is no text', async () => {
+    const named = withEntries((all) =>
+      all.map((one) =>
+        kindOf(one) === 'hours' ? { entry: { ...one.entry, id: { no: 'text' } as never } } : one,
+      ),
+    );
+    await expect(tableOf(named)).rejects.toThrow('\nhours {"no":"text"}: ');
   });
 
   it('refuses a file with a press that cannot be read, which would be another run', async () => {

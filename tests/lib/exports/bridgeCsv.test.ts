@@ -14,6 +14,7 @@ const bar = (line: BridgeBar['line'], minor: number, about: Partial<BridgeBar> =
     times: 4.8297,
     cause: null,
   },
+  ...{ actual: 'typed', units: ['money', 'piece'] },
   ...about,
 });
 const result = {

@@ -1,4 +1,5 @@
 import type { Cover } from '@/shared/schemas/making/supply';
+import { severalBegan } from './severalBegan';
 
 /** The sections of a run, each by the id of its element. */
 export const runSections = [
@@ -46,7 +47,7 @@ export const runTable = {
     'Begin freezes what the run is held against: its costs, recipes, spares and clock. No stock moves and no order changes.',
   beginWaits: 'The clock comes first.',
   beginOld: 'The clock is being worked out anew.',
-  several: 'Two devices each began this run. The newest standard counts; what each noted counts as well.',
+  several: severalBegan,
   carry: 'Take it to another device',
   putAway: 'Put away',
   bringBack: 'Bring back',
