@@ -2,6 +2,7 @@ import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
 import { daysBetween } from '@/shared/days';
 import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import type { LaidPart } from './clock/laidPart';
+import { emptyBlocks, overlappingBlocks } from './clock/doubtfulBlocks';
 import { type LaidRun, layRun } from './clock/layRun';
 import { moreHeatings } from './clock/moreHeatings';
 import { type RunBlocks, runBlocks } from './clock/runBlocks';
@@ -17,17 +18,22 @@ import { sizesOf } from './sequence/sizesOf';
  * @returns the plan, or every trouble that keeps it from being made
  */
 export function planRun(asked: RunAsked): RunPlanned {
-  const troubles = workTroubles(asked);
+  const troubles = [...workTroubles(asked), ...emptyBlocks(asked.run)];
   const blocks = runBlocks(asked);
   if (blocks === null) troubles.push({ kind: 'noBlocks' });
   if (troubles.length > 0 || blocks === null) return { kind: 'troubled', troubles };
   const jobs = asked.found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
   const work = runWorkload(jobs, asked.run.isPreTaped);
-  const heatings = heatingsOf(asked, jobs, work, blocks);
-  if (typeof heatings !== 'number') return { kind: 'troubled', troubles: [heatings] };
-  const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
-  if (laid === null) return { kind: 'troubled', troubles: [{ kind: 'blocksEnd', isOwn: blocks.isOwn }] };
-  return { kind: 'planned', plan: planOf(asked, jobs, work, heatings, laid) };
+  const allowed = heatingsOf(asked, jobs, work, blocks);
+  if ('kind' in allowed) return { kind: 'troubled', troubles: [allowed] };
+  for (let heatings = allowed.fewest; heatings <= allowed.most; heatings += 1) {
+    const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
+    if (laid !== null) return { kind: 'planned', plan: planOf(asked, jobs, work, heatings, laid) };
+  }
+  const overlaps = overlappingBlocks(asked.run).map(
+    (one): RunTrouble => ({ kind: 'blocksOverlap', ...one }),
+  );
+  return { kind: 'troubled', troubles: [...overlaps, { kind: 'blocksEnd', isOwn: blocks.isOwn }] };
 }
 
 // Helpers
@@ -49,18 +55,18 @@ function workTroubles({ found }: RunAsked): RunTrouble[] {
   ];
 }
 
-/** The fewest that fit, or more where the maker wants more; never more than are priced for or accepted. */
+/** From the fewest whose blocks are long enough to what is priced for or accepted: fewer are always taken first. */
 function heatingsOf(
   { run }: RunAsked,
   jobs: readonly RunJob[],
   work: RunWorkload,
   { longest }: RunBlocks,
-): number | RunTrouble {
+): { readonly fewest: number; readonly most: number } | RunTrouble {
   const needed = heatingsNeeded(work, longest);
   if (needed === null)
     return { kind: 'noBlock', neededMinutes: leastSessionMinutes(work), longestMinutes: longest };
   const accepted = Math.max(run.heatings ?? 0, work.priced);
-  if (needed <= accepted) return Math.min(Math.max(run.heatings ?? 0, needed), work.pieces);
+  if (needed <= accepted) return { fewest: needed, most: Math.min(accepted, work.pieces) };
   return {
     kind: 'moreHeatings',
     ...{ accepted, needed },
@@ -131,7 +137,9 @@ function notesOf(
     ...(minuteOf(pressed) < minuteOf(today) && run.ownBlocks !== null
       ? [{ kind: 'past' as const, day: pressed }]
       : []),
-    ...(laid.isPrintedBefore ? [{ kind: 'printedBefore' as const, day: firstDay, isPast }] : []),
+    ...overlappingBlocks(run).map((one) => ({ kind: 'blocksOverlap' as const, ...one })),
+    ...(laid.printed === 'before' ? [{ kind: 'printedBefore' as const, day: firstDay, isPast }] : []),
+    ...(laid.printed === 'taken' ? [{ kind: 'sheetsTaken' as const }] : []),
     ...(laid.isUndelivered ? [{ kind: 'notDelivered' as const, minutes: work.deliverMinutes }] : []),
     ...(heatings < work.priced ? [{ kind: 'fewerHeatings' as const, heatings, priced: work.priced }] : []),
   ];

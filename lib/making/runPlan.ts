@@ -34,6 +34,8 @@ export interface RunAsked {
   readonly bench: Pick<Workshop, 'blocks' | 'daysOff'>;
   /** YYYY-MM-DD; nothing at the bench is planned before it. */
   readonly today: string;
+  /** Minutes after its midnight by the wall clock, 0 to 1440: nothing is planned before then; left out the whole day is free. */
+  readonly nowMinute?: number | undefined;
 }
 
 /** Heatings-up beside those that the jobs are priced for, and what they take. */
@@ -71,8 +73,18 @@ export type RunTrouble =
       readonly neededMinutes: number;
       readonly longestMinutes: number;
     }
+  /** A block of its own that ends when it begins: whether it holds nothing or a whole day nobody can know. */
+  | { readonly kind: 'blockEmpty'; readonly day: string; readonly fromMinute: number }
+  /** Two blocks of its own share minutes, which count once, and the work finds no room. */
+  | ({ readonly kind: 'blocksOverlap' } & BlocksOverlap)
   /** The run's own blocks, or two years of the week's, end before the work does. */
   | { readonly kind: 'blocksEnd'; readonly isOwn: boolean };
+
+/** Two of a run's own blocks that share minutes: the later one, and that which it begins in. */
+export interface BlocksOverlap {
+  readonly day: string;
+  readonly other: string;
+}
 
 /** One heating-up of the press. */
 interface RunSession {
@@ -132,6 +144,10 @@ export type RunPlanNote =
   | { readonly kind: 'past'; readonly day: string }
   /** The run's own blocks have no room for the sheets: they come out of the printer on the evening before. */
   | { readonly kind: 'printedBefore'; readonly day: string; readonly isPast: boolean }
+  /** Too little time is left before the run's own blocks to print at all: the sheets are taken as printed. */
+  | { readonly kind: 'sheetsTaken' }
+  /** Two of its own blocks share minutes, which count once. */
+  | ({ readonly kind: 'blocksOverlap' } & BlocksOverlap)
   /** The run's own blocks have no room for the way to the customer. */
   | { readonly kind: 'notDelivered'; readonly minutes: number }
   /** Heated up less often than the jobs are priced for, since they are made together. */

@@ -1,7 +1,9 @@
+import { dayOfMinute, MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
 import type { Run } from '@/shared/schemas/making/run';
 import type { LaidPart } from './laidPart';
+import { latePrint } from './latePrint';
 import { LEAST_LAID, layLoose, layPrint, loose, printBefore } from './layPrint';
 import type { RunBlocks } from './runBlocks';
 import { type HeatedSession, minutesOf, type TimedPart } from './runSessions';
@@ -16,8 +18,11 @@ export interface LaidRun {
   readonly parts: readonly LaidPart[];
   readonly sessions: readonly LaidSession[];
   readonly isInOneBlock: boolean;
-  /** Printed on the evening before the first session, beside the run's own blocks. */
-  readonly isPrintedBefore: boolean;
+  /**
+   * When the sheets are printed: in the blocks; before the first session, beside the run's own blocks; or they are taken
+   * as printed, for too little time is left.
+   */
+  readonly printed: 'inBlocks' | 'before' | 'taken';
   /** The way to the customer found no room in the run's own blocks. */
   readonly isUndelivered: boolean;
 }
@@ -25,8 +30,8 @@ export interface LaidRun {
 type Waits = Pick<Run, 'dryMinutes' | 'coolMinutes'>;
 
 /**
- * Lays a run into blocks, each part as early as it goes and none beside another: sheets, drying, sessions, cooling,
- * finishing, packing, the way to the customer.
+ * Lays a run into blocks, none beside another: sessions, cooling, finishing, packing and the way to the customer as early
+ * as it goes, sheets as late as they need to be for that.
  *
  * @returns null where the blocks end first
  */
@@ -36,19 +41,23 @@ export function layRun(
   waits: Waits,
   blocks: RunBlocks,
 ): LaidRun | null {
-  const printed = layPrint(work, waits, blocks);
-  const inBlocks = printed && laySessions(work, heated, waits, blocks, printed.hands, printed.ready);
-  if (!blocks.isOwn)
-    return printed && inBlocks && joined(work, waits, blocks, printed.parts, inBlocks, false);
+  if (!blocks.isOwn) return layFrom(work, heated, waits, blocks, blocks.from)?.run ?? null;
   const alone = laySessions(work, heated, waits, blocks, blocks.from, Number.NEGATIVE_INFINITY);
   if (alone === null) return null;
-  const isKept =
-    inBlocks !== null &&
-    inBlocks.sessions[0]?.from === alone.sessions[0]?.from &&
-    inBlocks.isInOneBlock === alone.isInOneBlock;
-  return isKept && printed !== null
-    ? joined(work, waits, blocks, printed.parts, inBlocks, false)
-    : joined(work, waits, blocks, printBefore(work, waits, alone.sessions[0]?.from ?? 0), alone, true);
+  const first = alone.sessions[0]?.from ?? 0;
+  const inBlocks = layFrom(
+    ...([work, heated, waits, blocks] as const),
+    // Where the day itself is over, so is the time to print for it.
+    first < blocks.now ? blocks.from : Math.max(blocks.from, blocks.now),
+  );
+  if (inBlocks?.laid.sessions[0]?.from === first && inBlocks.laid.isInOneBlock === alone.isInOneBlock)
+    return inBlocks.run;
+  const before = printBefore(work, waits, first, blocks.now);
+  if (before !== null) return joined(work, waits, blocks, before, alone, 'before');
+  const later = inBlocks?.laid.sessions[0]?.from;
+  return inBlocks !== null && later !== undefined && dayOfMinute(later) === dayOfMinute(first)
+    ? inBlocks.run
+    : joined(work, waits, blocks, [], alone, 'taken');
 }
 
 // Helpers
@@ -57,6 +66,21 @@ interface LaidSessions {
   readonly parts: readonly LaidPart[];
   readonly sessions: readonly LaidSession[];
   readonly isInOneBlock: boolean;
+}
+
+/** Sheets in the blocks as well: the sessions as early as they leave room for, then the sheets as late as those do. */
+function layFrom(
+  work: RunWorkload,
+  heated: readonly HeatedSession[],
+  waits: Waits,
+  blocks: RunBlocks,
+  from: number,
+): { readonly laid: LaidSessions; readonly run: LaidRun | null } | null {
+  const soonest = layPrint(work, waits, blocks, from);
+  const laid = soonest && laySessions(work, heated, waits, blocks, soonest.hands, soonest.ready);
+  if (laid === null) return null;
+  const printed = latePrint(work, waits, blocks, laid.sessions, from) ?? soonest.parts;
+  return { laid, run: joined(work, waits, blocks, printed, laid, 'inBlocks') };
 }
 
 /** @param from the first minute of the hands, `ready` that of the press */
@@ -132,7 +156,7 @@ function joined(
   blocks: RunBlocks,
   printed: readonly LaidPart[],
   laid: LaidSessions,
-  isPrintedBefore: boolean,
+  when: LaidRun['printed'],
 ): LaidRun | null {
   const end = laid.sessions.at(-1)?.to ?? blocks.from;
   const cool = coolMinutes ?? 0;
@@ -148,7 +172,7 @@ function joined(
   const { sessions, isInOneBlock } = laid;
   return {
     parts: [...printed, ...laid.parts, ...cooling, ...closed, ...(brought ?? [])],
-    ...{ sessions, isInOneBlock, isPrintedBefore },
+    ...{ sessions, isInOneBlock, printed: when },
     isUndelivered: brought === null,
   };
 }
@@ -170,7 +194,7 @@ function layClosing(
       { what: 'finish' as const, from: span.from, to: cut },
       { what: 'pack' as const, from: cut, to: span.to },
     ];
-    return parts.flatMap((part) => (part.to > part.from ? [{ ...part, name: '', session: null }] : []));
+    return parts.flatMap((part) => (part.to - part.from > MINUTES_NOISE ? [{ ...part, name: '', session: null }] : []));
   });
 }
 

@@ -11,13 +11,15 @@ export interface RunBlocks {
   readonly longest: number;
   /** The first minute that may be used, as the calendar counts them. */
   readonly from: number;
+  /** The minute in which it is planned. */
+  readonly now: number;
   /** Free spans from a minute on, in order and apart. */
   readonly spansFrom: (minute: number) => Iterable<Span>;
 }
 
 /**
  * The run's own times as they stand, also where they are over or lie on days off, for the maker named the day; else the
- * week of the workshop from today.
+ * week of the workshop from the minute in which it is planned.
  *
  * @returns null where nobody has said when the bench is free
  */
@@ -25,8 +27,10 @@ export function runBlocks({
   run,
   bench,
   today,
-}: Pick<RunAsked, 'run' | 'bench' | 'today'>): RunBlocks | null {
+  nowMinute = 0,
+}: Pick<RunAsked, 'run' | 'bench' | 'today' | 'nowMinute'>): RunBlocks | null {
   const { ownBlocks, startsOn } = run;
+  const now = minuteOf(today) + nowMinute;
   const first = startsOn === null ? Number.NEGATIVE_INFINITY : minuteOf(startsOn);
   if (ownBlocks !== null) {
     const spans = mergeSpans(
@@ -41,7 +45,7 @@ export function runBlocks({
       : {
           isOwn: true,
           longest: Math.max(...open.map(({ from, to }) => to - from)),
-          from: first,
+          ...{ from: first, now },
           spansFrom: (minute) => after(open, minute),
         };
   }
@@ -50,7 +54,8 @@ export function runBlocks({
   return {
     isOwn: false,
     longest: longestBlock(calendar),
-    from: Math.max(first, minuteOf(today)),
+    from: Math.max(first, now),
+    now,
     spansFrom: (minute) => spansFrom(calendar, minute),
   };
 }

@@ -37,7 +37,7 @@ export const runSchema = z.strictObject({
     .max(60)
     .nullable()
     .default(null),
-  /** Times the press is heated up, as the maker accepted; null keeps those that the jobs are priced for. */
+  /** The most times that the press is heated up, as the maker accepted; null keeps those that the jobs are priced for. */
   heatings: z.int().min(1).max(60).nullable().default(null),
   /** The order in which sizes are pressed; those not named follow the rule. */
   sizesFirst: z.array(z.strictObject(runGoods)).max(500).default([]),
