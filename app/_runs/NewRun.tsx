@@ -10,12 +10,13 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { nameOfRun } from '@/app/_runBook/runEdits';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import type { ToMake } from '@/lib/making/list/toMake';
+import { workOfJob } from '@/lib/making/list/workOfJob';
 import { textLimits } from '@/shared/limits';
 import { type RunWork, runSchema } from '@/shared/schemas/making/run';
 import styles from './Runs.module.css';
 
 type NewRunProps = Readonly<{
-  workspace: Pick<ReadyWorkspace, 'jobs'>;
+  workspace: Pick<ReadyWorkspace, 'jobs' | 'kinds'>;
   waiting: readonly ToMake[];
   /** Ids of jobs, orders or stall days that are chosen to begin with. */
   first: readonly string[];
@@ -34,7 +35,7 @@ const NAME = 'run-new-name';
 const MOST_WORKS = 24;
 
 /** What is made together, chosen from what waits and from all jobs. */
-export function NewRun({ workspace: { jobs }, waiting, first, onAdd, onLeave }: NewRunProps) {
+export function NewRun({ workspace: { jobs, kinds }, waiting, first, onAdd, onLeave }: NewRunProps) {
   const [name, setName] = useState('');
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set(first));
   useEffect(() => focusById(NAME), []);
@@ -45,7 +46,7 @@ export function NewRun({ workspace: { jobs }, waiting, first, onAdd, onLeave }: 
       name: runListTable.jobs,
       choices: jobs.map(({ id, job }) => ({
         ...{ id, name: job.name },
-        works: [{ jobId: id, orderId: null, stallDayId: null }],
+        works: [workOfJob(id, kinds.order.bodies)],
       })),
     },
   ];

@@ -1,7 +1,7 @@
 'use client';
 
 import type { ReactNode } from 'react';
-import { useToday } from '@/app/_clock/useToday';
+import { usePlanningMoment } from '@/app/_clock/usePlanningMoment';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { runAsked } from '@/app/_runBook/runAsked';
 import { useRunFigures } from '@/app/_runBook/useRunFigures';
@@ -10,14 +10,23 @@ import { runAnswerWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import { usableLocale } from '@/app/_words/usableLocale';
 import type { RunFacts } from '@/lib/making/runFacts';
+import type { RunWork } from '@/shared/schemas/making/run';
 import { RunLine } from './RunLine';
 
-type NextRunProps = Readonly<{ facts: RunFacts; workspace: ReadyWorkspace; state: ReactNode }>;
+type NextRunProps = Readonly<{
+  facts: RunFacts;
+  workspace: ReadyWorkspace;
+  /** The day to keep for a work. */
+  dayOf: (work: RunWork) => string | null;
+  state: ReactNode;
+}>;
 
 /** The run that comes next, with what its clock says. */
-export function NextRun({ facts, workspace, state }: NextRunProps) {
-  const today = useToday();
-  const { planned, pieces, isRefused, failure } = useRunFigures(runAsked(workspace, facts, today));
+export function NextRun({ facts, workspace, dayOf, state }: NextRunProps) {
+  const moment = usePlanningMoment();
+  const { planned, pieces, isRefused, failure } = useRunFigures(
+    runAsked(workspace, facts, { ...moment, dayOf }),
+  );
   const { workshop } = workspace;
   const line =
     planned === null

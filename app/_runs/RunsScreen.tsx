@@ -20,11 +20,11 @@ import { formatterFor } from '@/app/_words/formatter';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import { runShelves } from '@/lib/making/list/runShelves';
 import { type ToMake, toMake } from '@/lib/making/list/toMake';
+import { wantedDayOf } from '@/lib/making/list/wantedDayOf';
+import { workOfJob } from '@/lib/making/list/workOfJob';
 import type { RunFacts } from '@/lib/making/runFacts';
-import { dayToKeep } from '@/lib/orders/dayToKeep';
 import { closeInForce } from '@/lib/stall/closeInForce';
 import { stallCalendar } from '@/lib/stall/days/stallCalendar';
-import { firstDayOf } from '@/lib/stall/sellingDays';
 import type { RunWork } from '@/shared/schemas/making/run';
 import type { Order } from '@/shared/schemas/order';
 import { laterParts } from './laterParts';
@@ -50,7 +50,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const hash = useHash();
   const asked = ASKED.exec(hash)?.[2] ?? null;
   const [isNew, setNew] = useState(false);
-  const { runs, waiting, wantedOn } = useRunsList(workspace);
+  const { runs, waiting, wantedOn, dayOf } = useRunsList(workspace);
   const askedOrder = asked === null ? undefined : workspace.kinds.order.bodies[asked];
   // One that nobody has accepted yet can be made all the same, if its maker says so.
   const offered =
@@ -127,7 +127,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
                 first={runs.length === 0 ? firstToPlan(workspace.jobs, waiting) : undefined}
                 isNone={runs.length === 0}
                 onPlan={({ id, job }) =>
-                  begin(nameOfRun([job.name]), [{ jobId: id, orderId: null, stallDayId: null }])
+                  begin(nameOfRun([job.name]), [workOfJob(id, workspace.kinds.order.bodies)])
                 }
               />
             ) : (
@@ -135,6 +135,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
                 <NextRun
                   key={next.runId}
                   facts={next}
+                  dayOf={dayOf}
                   state={<RunState facts={next} day={wantedOn(next)} {...{ workspace }} />}
                   {...{ workspace }}
                 />
@@ -220,6 +221,7 @@ interface RunsList {
   readonly runs: readonly RunFacts[];
   readonly waiting: readonly ToMake[];
   readonly wantedOn: (facts: RunFacts) => string | null;
+  readonly dayOf: (work: RunWork) => string | null;
 }
 
 function useRunsList(workspace: ReadyWorkspace): RunsList {
@@ -233,14 +235,9 @@ function useRunsList(workspace: ReadyWorkspace): RunsList {
     const here = runs.flatMap(({ run }) => (run.archivedOn === null ? [run] : []));
     return toMake(board, coming, here, (jobId) => jobOf(jobId) !== null);
   }, [board, jobOf, stallDays, papers.dayClose, runs, today]);
-  const wantedOn = ({ run }: RunFacts): string | null => {
-    const days = run.works.flatMap(({ jobId, orderId, stallDayId }) => {
-      const order = orderId === null ? null : of(orderId);
-      const day = stallDayId === null ? undefined : stallDays[stallDayId];
-      if (order !== null) return dayToKeep(order.facts.order, order.standing.agreed) ?? [];
-      return (day === undefined ? jobOf(jobId)?.job.wantedOn : firstDayOf(day)) ?? [];
-    });
-    return days.toSorted()[0] ?? null;
-  };
-  return { runs, waiting, wantedOn };
+  const dayOf = (work: RunWork) =>
+    wantedDayOf(work, { orderOf: of, stallDays, jobOf: (jobId) => jobOf(jobId)?.job });
+  const wantedOn = ({ run }: RunFacts): string | null =>
+    run.works.flatMap((work) => dayOf(work) ?? []).toSorted()[0] ?? null;
+  return { runs, waiting, wantedOn, dayOf };
 }

@@ -1,8 +1,8 @@
 import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
 import { daysBetween } from '@/shared/days';
 import type { ClockPart } from '@/shared/schemas/making/runPapers';
-import type { LaidPart } from './clock/laidPart';
 import { emptyBlocks, overlappingBlocks } from './clock/doubtfulBlocks';
+import type { LaidPart } from './clock/laidPart';
 import { type LaidRun, layRun } from './clock/layRun';
 import { moreHeatings } from './clock/moreHeatings';
 import { type RunBlocks, runBlocks } from './clock/runBlocks';
@@ -30,9 +30,7 @@ export function planRun(asked: RunAsked): RunPlanned {
     const laid = layRun(work, runSessions(work, heatings), asked.run, blocks);
     if (laid !== null) return { kind: 'planned', plan: planOf(asked, jobs, work, heatings, laid) };
   }
-  const overlaps = overlappingBlocks(asked.run).map(
-    (one): RunTrouble => ({ kind: 'blocksOverlap', ...one }),
-  );
+  const overlaps = overlappingBlocks(asked.run).map((one): RunTrouble => ({ kind: 'blocksOverlap', ...one }));
   return { kind: 'troubled', troubles: [...overlaps, { kind: 'blocksEnd', isOwn: blocks.isOwn }] };
 }
 

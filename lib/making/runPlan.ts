@@ -10,6 +10,7 @@ import type { Workshop } from '@/shared/schemas/workshop';
 /** A job of a run with its sums. */
 export interface RunJob {
   readonly work: RunWork;
+  /** Its `wantedOn` is the day on which this run's piece of work is to be there. */
   readonly input: JobInput;
   readonly costed: CostedJob;
 }

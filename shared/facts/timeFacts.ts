@@ -35,6 +35,11 @@ export interface TimeFacts {
     | Variant<
         'heatings',
         { readonly sessions: number; readonly more: number; readonly minutes: number; readonly inkMl: number }
+      >
+    /** A job of a run that is done so many days too late. */
+    | Variant<
+        'runLate',
+        { readonly job: string; readonly days: number; readonly wantedOn: string; readonly doneOn: string }
       >;
   'TIM-02':
     | Variant<'unknown', { readonly blank: string }>

@@ -1,7 +1,7 @@
 'use client';
 
 import { type ReactNode, useMemo, useState } from 'react';
-import { useToday } from '@/app/_clock/useToday';
+import { usePlanningMoment } from '@/app/_clock/usePlanningMoment';
 import { Card } from '@/app/_controls/Card';
 import { PageHead } from '@/app/_controls/PageHead';
 import { RevealContext } from '@/app/_controls/reveal';
@@ -11,6 +11,7 @@ import { useTextContext } from '@/app/_fields/useTextContext';
 import { ClockBehind } from '@/app/_keeping/ClockBehind';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { LaterPart } from '@/app/_network/LaterPart';
+import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { runAsked } from '@/app/_runBook/runAsked';
 import { changeRun } from '@/app/_runBook/runEdits';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
@@ -22,11 +23,12 @@ import { runStates } from '@/app/_words/making/runs/runStates';
 import { runSections, runTable } from '@/app/_words/making/runs/runTable';
 import { usableLocale } from '@/app/_words/usableLocale';
 import { AnswerMissing } from '@/app/_workers/AnswerMissing';
+import { wantedDayOf } from '@/lib/making/list/wantedDayOf';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { MirrorDoubt } from '@/lib/pressing/mirrorDoubts';
 import { textLimits } from '@/shared/limits';
-import { runSchema } from '@/shared/schemas/making/run';
+import { type RunWork, runSchema } from '@/shared/schemas/making/run';
 import { laterBegun } from './laterBegun';
 import { laterParts } from './laterParts';
 import { RunPlate } from './RunPlate';
@@ -124,10 +126,14 @@ function PlannedRun({ on, note }: Readonly<{ on: RunOnScreen; note: ReactNode }>
 }
 
 function useRunOnScreen(workspace: ReadyWorkspace, facts: RunFacts, kept: RunOnScreen['kept']): RunOnScreen {
-  const today = useToday();
+  const moment = usePlanningMoment();
+  const { today } = moment;
   const { run, runId: id } = facts;
-  const figures = useRunFigures(runAsked(workspace, { ...facts, kept }, today));
-  const { workshop } = workspace;
+  const { of: orderOf, jobOf } = useOrderBook(workspace);
+  const { workshop, stallDays } = workspace;
+  const dayOf = (work: RunWork) =>
+    wantedDayOf(work, { orderOf, stallDays, jobOf: (jobId) => jobOf(jobId)?.job });
+  const figures = useRunFigures(runAsked(workspace, { ...facts, kept }, { ...moment, dayOf }));
   const context = useTextContext();
   const formatter = useMemo(() => formatterFor(workshop), [workshop]);
   const jobs = useMemo(

@@ -58,6 +58,8 @@ function WayOut({ trouble, on }: Readonly<{ trouble: RunTrouble; on: RunOnScreen
     case 'jobMissing':
       return <Button onPress={() => goToSection('made')}>To its jobs</Button>;
     case 'noBlock':
+    case 'blockEmpty':
+    case 'blocksOverlap':
     case 'blocksEnd':
       return <Button onPress={() => goToSection('when')}>To its blocks</Button>;
     default:

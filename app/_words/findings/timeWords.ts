@@ -11,6 +11,12 @@ export const timeWords = {
       );
     }
     const wanted = formatter.day(facts.wantedOn);
+    if (variant === 'runLate') {
+      return wording(
+        `${facts.job} is done on ${formatter.day(facts.doneOn)}, ${formatter.count(facts.days, 'day')} after the day it is wanted.`,
+        `It is wanted on ${wanted}. Give the run blocks of its own before that, make what can wait in another run, or agree on a later day.`,
+      );
+    }
     if (variant === 'noBlock') {
       return wording(
         'No free block is long enough to heat up the press.',

@@ -22,6 +22,10 @@ export function runTroubleWords(trouble: RunTrouble, formatter: Formatter, local
       return `No time at the bench is long enough to heat up the press for even one piece: that takes ${min(trouble.neededMinutes)}, and the longest is ${min(trouble.longestMinutes)}. Give the run a longer time.`;
     case 'moreHeatings':
       return `All pieces take ${min(trouble.neededMinutes)} with one heating-up, and the longest time at the bench is ${min(trouble.longestMinutes)}. Accept ${formatter.count(trouble.needed, 'heating-up', 'heatings-up')}, which costs ${formatter.money(trouble.more.cost)} and ${min(trouble.more.minutes)} more, or give the run a longer time.`;
+    case 'blockEmpty':
+      return `The time of ${formatter.day(trouble.day)} ends when it begins, so nobody knows whether it holds anything. Say when it ends.`;
+    case 'blocksOverlap':
+      return `The time of ${formatter.day(trouble.day)} overlaps that of ${formatter.day(trouble.other)}, and what they share counts once. Move one of them.`;
     case 'blocksEnd':
       return trouble.isOwn
         ? 'The times of this run end before its work does, so part of it would be left. Give it more.'

@@ -8,6 +8,7 @@ import type { Finding } from '@/shared/finding';
 import { textileKinds } from '@/shared/schemas/blank';
 import type { Run } from '@/shared/schemas/making/run';
 import { runLimits } from '@/shared/tables/runLimits';
+import { doneLate } from './doneLate';
 import { lyingBetween } from './lyingBetween';
 
 /** What the rules of a run look at. */
@@ -22,11 +23,16 @@ interface RunScene {
   readonly kept: RunQuestion['kept'];
 }
 
-/** @returns REC-10, QTY-07 and TIM-05 of a run; of one that has begun nothing about its blanks, for they are in use */
+/** @returns TIM-01, REC-10, QTY-07 and TIM-05 of a run; of one that has begun nothing about its blanks, for they are in use */
 export const checkRun = (scene: RunScene): readonly Finding[] =>
   scene.run.archivedOn !== null
     ? []
-    : orderFindings([...sheetsLying(scene), ...(scene.isBegun ? [] : blanksShort(scene)), ...waits(scene)]);
+    : orderFindings([
+        ...(scene.plan === null ? [] : doneLate(scene.runId, scene.jobs, scene.plan)),
+        ...sheetsLying(scene),
+        ...(scene.isBegun ? [] : blanksShort(scene)),
+        ...waits(scene),
+      ]);
 
 /** REC-10: sheets pressed wet, or left to draw damp. */
 function sheetsLying({ runId, run, plan }: RunScene): readonly Finding[] {

@@ -47,7 +47,10 @@ export function lyingBetween({ clock }: Pick<RunPlan, 'clock'>): Lying | null {
  *
  * @param firsts the first press of each heating-up
  */
-function ofHeatings(prints: readonly Timed[], firsts: readonly Timed[]): readonly Omit<Lying, 'untilBrought'>[] {
+function ofHeatings(
+  prints: readonly Timed[],
+  firsts: readonly Timed[],
+): readonly Omit<Lying, 'untilBrought'>[] {
   let since = Number.NEGATIVE_INFINITY;
   return firsts.flatMap((first) => {
     const before = prints.filter(({ from }) => from < first.from);

@@ -52,12 +52,7 @@ export const handMinutesOf = ({ feedMinutes, printerMinutes }: Sheets): number =
   printerMinutes > 0 ? Math.max(feedMinutes, LEAST_LAID) : feedMinutes;
 
 /** As soon as it goes, from a minute on. */
-export function layPrint(
-  sheets: Sheets,
-  drying: Drying,
-  blocks: RunBlocks,
-  from: number,
-): LaidPrint | null {
+export function layPrint(sheets: Sheets, drying: Drying, blocks: RunBlocks, from: number): LaidPrint | null {
   const spans = layLoose(blocks, from, handMinutesOf(sheets), Number.NEGATIVE_INFINITY);
   return spans === null ? null : printIn(spans, sheets, drying, from);
 }

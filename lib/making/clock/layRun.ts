@@ -77,7 +77,8 @@ function layFrom(
   from: number,
 ): { readonly laid: LaidSessions; readonly run: LaidRun | null } | null {
   const soonest = layPrint(work, waits, blocks, from);
-  const laid = soonest && laySessions(work, heated, waits, blocks, soonest.hands, soonest.ready);
+  if (soonest === null) return null;
+  const laid = laySessions(work, heated, waits, blocks, soonest.hands, soonest.ready);
   if (laid === null) return null;
   const printed = latePrint(work, waits, blocks, laid.sessions, from) ?? soonest.parts;
   return { laid, run: joined(work, waits, blocks, printed, laid, 'inBlocks') };
@@ -194,7 +195,9 @@ function layClosing(
       { what: 'finish' as const, from: span.from, to: cut },
       { what: 'pack' as const, from: cut, to: span.to },
     ];
-    return parts.flatMap((part) => (part.to - part.from > MINUTES_NOISE ? [{ ...part, name: '', session: null }] : []));
+    return parts.flatMap((part) =>
+      part.to - part.from > MINUTES_NOISE ? [{ ...part, name: '', session: null }] : [],
+    );
   });
 }
 

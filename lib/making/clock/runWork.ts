@@ -5,6 +5,7 @@ import { preTapedShare } from '@/lib/making/pace/pressCycle';
 import type { RunJob } from '@/lib/making/runPlan';
 import { pressSequence } from '@/lib/making/sequence/pressSequence';
 import type { PressTurn } from '@/lib/making/sequence/turns';
+import { wantedFirst } from '@/lib/making/sequence/wantedFirst';
 
 /** One print of one line on the clock, at the pace of the press. */
 interface TurnWork extends PressTurn {
@@ -25,7 +26,10 @@ interface LineWork {
 /** Jobs made together, as one work. Minutes of the wall clock, nothing overlapped. */
 export interface RunWorkload {
   readonly pieces: number;
-  /** Good pieces of each line, in the order in which lines are pressed first. */
+  /**
+   * Good pieces of each line, in the order in which they fill the heatings-up: those wanted soonest first, so that they are
+   * not left for the last; else as lines are pressed first.
+   */
   readonly lines: readonly LineWork[];
   readonly turns: readonly TurnWork[];
   readonly setUpMinutes: number;
@@ -60,7 +64,7 @@ export function runWorkload(jobs: readonly RunJob[], isPreTaped: boolean): RunWo
   });
   const lineIds = [
     ...new Map(turns.map(({ jobId, lineId }) => [`${jobId}\n${lineId}`, { jobId, lineId }])).values(),
-  ];
+  ].toSorted((one, other) => wantedOf(jobs, one.jobId) - wantedOf(jobs, other.jobId));
   return {
     pieces: sum(jobs.map(({ costed }) => wholeJob(costed.sheet, 'goodPieces'))),
     lines: lineIds.map((one) => ({
@@ -132,5 +136,10 @@ const piecesOf = (jobs: readonly RunJob[], of: { readonly jobId: string; readonl
 
 const mostOf = (jobs: readonly RunJob[], jobId: string): number | null =>
   jobs.find(({ work }) => work.jobId === jobId)?.costed.laidOut.job.job.piecesPerSession ?? null;
+
+function wantedOf(jobs: readonly RunJob[], jobId: string): number {
+  const job = jobs.find(({ work }) => work.jobId === jobId);
+  return job === undefined ? Number.MAX_SAFE_INTEGER : wantedFirst(job);
+}
 
 const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);

@@ -4,15 +4,19 @@ import { canonicalText } from '@/lib/stored/canonicalText';
 import type { Placement } from '@/shared/schemas/job';
 import { celsiusFromFahrenheit } from '@/shared/units';
 import type { PressTurn } from './turns';
+import { wantedFirst } from './wantedFirst';
 
 /**
  * The order in which the prints of a run are pressed; common practice, from memory. A line keeps the press order of its
  * job. Among the prints that may come next: one of the same press and recipe, so that nothing is set anew; pieces with
- * names last; of lines with one side first, for they are done with; light ink before heavy; else as the jobs stand.
+ * names last; of lines with one side first, for they are done with; light ink before heavy; what is wanted sooner; else as
+ * the jobs stand.
  */
 export function pressSequence(jobs: readonly RunJob[]): readonly PressTurn[] {
-  const left = jobs.flatMap(({ work, costed }) =>
-    costed.laidOut.job.lines.map((line): Waiting => ({ jobId: work.jobId, line, slot: 0 })),
+  const left = jobs.flatMap((job) =>
+    job.costed.laidOut.job.lines.map(
+      (line): Waiting => ({ jobId: job.work.jobId, wanted: wantedFirst(job), line, slot: 0 }),
+    ),
   );
   const turns: PressTurn[] = [];
   let setting: string | null = null;
@@ -43,12 +47,13 @@ export function pressSequence(jobs: readonly RunJob[]): readonly PressTurn[] {
 
 interface Waiting {
   readonly jobId: string;
+  readonly wanted: number;
   readonly line: ResolvedLine;
   slot: number;
 }
 
 /** Smaller comes first; one after another, the first that differs decides. */
-function ranks({ line, slot }: Waiting, setting: string | null): readonly number[] {
+function ranks({ line, slot, wanted }: Waiting, setting: string | null): readonly number[] {
   const resolved = line.placements[slot];
   if (resolved === undefined) return [];
   return [
@@ -56,6 +61,7 @@ function ranks({ line, slot }: Waiting, setting: string | null): readonly number
     Number(setting !== null && settingOf(resolved.placement) !== setting),
     Number(line.placements.length > 1),
     resolved.totalCoverage.value,
+    wanted,
   ];
 }
 

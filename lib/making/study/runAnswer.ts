@@ -26,13 +26,13 @@ export interface RunAnswer {
 
 /** Costs the jobs of a run and lays them onto the clock. */
 export function runAnswer(
-  { runId, run, isBegun, works, kept, bench, today }: RunQuestion,
+  { runId, run, isBegun, works, kept, bench, today, nowMinute }: RunQuestion,
   grid: Grid,
 ): RunAnswer {
   const inputs = new Map(works.map(({ work, input }) => [work.jobId, input]));
   const found = foundWorks(run, (jobId) => inputs.get(jobId) ?? null, grid);
   const jobs = found.flatMap((one): readonly RunJob[] => (one.kind === 'costed' ? [one] : []));
-  const planned = planRun({ run, found, bench, today });
+  const planned = planRun({ run, found, bench, today, nowMinute });
   const plan = planned.kind === 'planned' ? planned.plan : null;
   return {
     ...{ found, planned },

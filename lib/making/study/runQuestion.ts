@@ -10,7 +10,7 @@ export interface RunQuestion {
   readonly run: Run;
   readonly works: readonly {
     readonly work: RunWork;
-    /** Null where the job is not on this device. */
+    /** Wanted when this work is to be there; null where the job is not on this device. */
     readonly input: JobInput | null;
   }[];
   readonly bench: Pick<Workshop, 'blocks' | 'daysOff'>;
@@ -18,4 +18,6 @@ export interface RunQuestion {
   readonly kept: readonly Pick<StockNeed, 'item' | 'quantity'>[];
   /** YYYY-MM-DD. */
   readonly today: string;
+  /** Minutes after its midnight before which nothing is planned. */
+  readonly nowMinute: number;
 }

@@ -23,7 +23,7 @@ export function FrozenClock({ on, numeral }: Readonly<{ on: BegunOnScreen; numer
         </>
       }
     >
-      <ClockTable clock={standard.clock} locale={locale} />
+      <ClockTable clock={standard.clock} designs={standard.works} locale={locale} />
     </CardSection>
   );
 }

@@ -9,6 +9,7 @@ import styles from '@/app/_runs/run/Run.module.css';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';
+import { addDays } from '@/shared/days';
 import type { Run } from '@/shared/schemas/making/run';
 
 const DAY_MINUTES = 1440;
@@ -33,7 +34,7 @@ export function BlockFields({ on }: Readonly<{ on: RunOnScreen }>) {
     );
   const add = () => {
     const last = blocks.at(-1);
-    const day = last?.day ?? run.startsOn ?? planned?.plan.firstDay ?? today;
+    const day = (last && addDays(last.day, 1)) ?? run.startsOn ?? planned?.plan.firstDay ?? today;
     const block: Block = { id: newId(), day, ...EVENING };
     change('Block of the run', (now) => ({ ...now, ownBlocks: [...(now.ownBlocks ?? []), block] }));
   };
@@ -60,7 +61,7 @@ export function BlockFields({ on }: Readonly<{ on: RunOnScreen }>) {
               <TimeField
                 label={runTable.to}
                 value={end}
-                hint={minutesWords(minutes, locale)}
+                hint={minutes === DAY_MINUTES ? runTable.endsAsItBegins : minutesWords(minutes, locale)}
                 onCommit={(to) => put(id, { minutes: minutesTo(fromMinute, to) })}
               />
               <Button

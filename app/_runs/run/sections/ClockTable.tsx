@@ -1,16 +1,21 @@
 import { Fragment } from 'react';
 import styles from '@/app/_runs/run/Run.module.css';
 import { clockWords } from '@/app/_words/clockWords';
-import { clockPartWords } from '@/app/_words/making/runs/clockPartWords';
+import { type ClockDesign, clockPartWords } from '@/app/_words/making/runs/clockPartWords';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { minutesWords } from '@/app/_words/minutesWords';
 import type { ClockPart } from '@/shared/schemas/making/runPapers';
 
-type ClockTableProps = Readonly<{ clock: readonly ClockPart[]; locale: string }>;
+type ClockTableProps = Readonly<{
+  clock: readonly ClockPart[];
+  designs: readonly ClockDesign[];
+  locale: string;
+}>;
 
 /** Every part of the work with its times, day by day. */
-export function ClockTable({ clock, locale }: ClockTableProps) {
+export function ClockTable({ clock: all, designs, locale }: ClockTableProps) {
+  const clock = all.filter(({ minutes }) => Math.round(minutes) > 0);
   const days = [...new Set(clock.map(({ day }) => day))];
   const { clockHead: head } = runTable;
   return (
@@ -34,8 +39,10 @@ export function ClockTable({ clock, locale }: ClockTableProps) {
             {clock
               .filter((part) => part.day === day)
               .map((part) => (
-                <tr key={`${part.what} ${part.name} ${part.fromMinute}`}>
-                  <th scope="row">{clockPartWords(part)}</th>
+                <tr
+                  key={`${part.what} ${part.name} ${part.fromMinute} ${part.turn?.jobId} ${part.turn?.lineId}`}
+                >
+                  <th scope="row">{clockPartWords(part, designs)}</th>
                   <td className={styles.figure}>{clockWords(part.fromMinute, locale)}</td>
                   <td className={styles.figure}>{clockWords(part.fromMinute + part.minutes, locale)}</td>
                   <td className={styles.figure}>{minutesWords(Math.round(part.minutes), locale)}</td>

@@ -6,14 +6,16 @@ import { LaterPart } from '@/app/_network/LaterPart';
 import type { RunOnScreen } from '@/app/_runBook/runOnScreen';
 import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
+import type { ClockDesign } from '@/app/_words/making/runs/clockPartWords';
 import { weekdayWords } from '@/app/_words/making/runs/runAnswerWords';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { heatingsWords, moreWords, runNoteWords } from '@/app/_words/making/runs/runTroubleWords';
+import type { RunJob } from '@/lib/making/runPlan';
 import { ClockTable } from './ClockTable';
 
 /** When it is made: the clock day by day, and what decides it. */
 export function WhenSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {
-  const { run, planned, locale, formatter, id, set } = on;
+  const { run, planned, jobs, locale, formatter, id, set } = on;
   const plan = planned?.plan ?? null;
   return (
     <CardSection
@@ -40,7 +42,7 @@ export function WhenSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
               {words}
             </p>
           ))}
-          <ClockTable clock={plan.clock} locale={locale} />
+          <ClockTable clock={plan.clock} designs={jobs.map(designOf)} locale={locale} />
         </>
       )}
       <div className={styles.block}>
@@ -77,3 +79,10 @@ export function WhenSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral
     </CardSection>
   );
 }
+
+// Helpers
+
+const designOf = ({ work, input: { job } }: RunJob): ClockDesign => ({
+  ...{ jobId: work.jobId, name: job.name },
+  lines: job.lines.map(({ id, name }) => ({ lineId: id, name })),
+});

@@ -8,6 +8,7 @@ import { workName } from '@/app/_runBook/workName';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
 import { withCapital } from '@/app/_words/spelledNumber';
+import { workOfJob } from '@/lib/making/list/workOfJob';
 import type { RunWork } from '@/shared/schemas/making/run';
 
 /** A run holds no more. */
@@ -27,8 +28,7 @@ export function WorksFields({ on }: Readonly<{ on: RunOnScreen }>) {
   const taken = new Set(run.works.map(({ jobId }) => jobId));
   const left = jobs.filter(({ id, job }) => !taken.has(id) && job.archivedOn === null);
   const addJob = (jobId: string) => {
-    const owner = Object.entries(kinds.order.bodies).find(([, order]) => order.jobIds.includes(jobId));
-    const work: RunWork = { jobId, orderId: owner?.[0] ?? null, stallDayId: null };
+    const work = workOfJob(jobId, kinds.order.bodies);
     change('Job of the run', (now) => ({ ...now, works: [...now.works, work] }));
   };
   const takeOut = (at: number) =>

@@ -14,6 +14,25 @@ const names: Readonly<Record<ClockPart['what'], string>> = {
   deliver: 'Deliver',
 };
 
-/** @returns a part of the clock in words: a print by its own name. */
-export const clockPartWords = ({ what, name }: Pick<ClockPart, 'what' | 'name'>): string =>
-  name === '' ? names[what] : what === 'press' ? name : `${names[what]}: ${name}`;
+/** A design with its lines, by which prints of one name are told apart. */
+export interface ClockDesign {
+  readonly jobId: string;
+  readonly name: string;
+  readonly lines: readonly { readonly lineId: string; readonly name: string }[];
+}
+
+/** @returns a part of the clock in words: a print by its own name, where there are several designs or lines with theirs. */
+export function clockPartWords(
+  { what, name, turn }: Pick<ClockPart, 'what' | 'name'> & Partial<Pick<ClockPart, 'turn'>>,
+  designs: readonly ClockDesign[],
+): string {
+  const part = name === '' ? names[what] : what === 'press' ? name : `${names[what]}: ${name}`;
+  const design = turn && designs.find(({ jobId }) => jobId === turn.jobId);
+  if (design === undefined) return part;
+  const line = design.lines.find(({ lineId }) => lineId === turn?.lineId);
+  return [
+    part,
+    ...(design.lines.length > 1 && line !== undefined ? [line.name] : []),
+    ...(designs.length > 1 ? [design.name] : []),
+  ].join(', ');
+}

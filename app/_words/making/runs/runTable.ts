@@ -86,6 +86,7 @@ export const runTable = {
   startsHint: 'Empty begins as soon as the bench is free.',
   blocksFold: 'Blocks of its own',
   blocksTold: 'Times at the bench for this run alone, in the place of your week.',
+  endsAsItBegins: 'It ends when it begins.',
   weekTold: 'It follows the free hours of your workshop.',
   addBlock: 'Add a block',
   removeBlock: 'Remove',

@@ -1,7 +1,8 @@
+import { clockWords } from '@/app/_words/clockWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { spelledNumber } from '@/app/_words/spelledNumber';
-import type { MoreHeatings, RunPlanNote, RunTrouble } from '@/lib/making/runPlan';
+import type { BlocksOverlap, MoreHeatings, RunPlanNote, RunTrouble } from '@/lib/making/runPlan';
 import { weekdayWords } from './runAnswerWords';
 
 interface TroubleWords {
@@ -58,6 +59,15 @@ export function runTroubleWords(
         sentence: `It fits only with ${heatingsWords(trouble.needed)}: all of it in one takes ${minutes(trouble.neededMinutes)}, and your longest block is ${minutes(trouble.longestMinutes)}. ${moreWords(trouble.more, formatter, locale)}`,
         mend: 'Accept it, or give it a longer block.',
       };
+    case 'blockEmpty': {
+      const at = clockWords(trouble.fromMinute, locale);
+      return {
+        sentence: `The block of ${weekdayWords(trouble.day, locale)} ends when it begins, at ${at}: nobody can know whether it holds nothing or a whole day.`,
+        mend: 'Say when it ends, or remove it.',
+      };
+    }
+    case 'blocksOverlap':
+      return { sentence: overlapWords(trouble, locale), mend: 'Change the day or the times of one.' };
     case 'blocksEnd':
       return trouble.isOwn
         ? {
@@ -76,7 +86,7 @@ export function runTroubleWords(
 /** @returns what further heatings-up take, which no price of the jobs holds. */
 export function moreWords(more: MoreHeatings, formatter: Formatter, locale: string): string {
   const takes = `${minutesWords(more.minutes, locale)} and ${formatter.number(more.inkMl, 1)} mL of ink`;
-  return `The ${heatingsWords(more.heatings)} beyond what is priced take ${takes}: ${formatter.money(more.cost)}, ${formatter.money(more.inkCost)} of it ink.`;
+  return `The ${heatingsWords(more.heatings)} beyond what is priced ${more.heatings === 1 ? 'takes' : 'take'} ${takes}: ${formatter.money(more.cost)}, ${formatter.money(more.inkCost)} of it ink.`;
 }
 
 /** @returns what of a clock is not as a reader would think. */
@@ -88,6 +98,10 @@ export function runNoteWords(note: RunPlanNote, locale: string): string {
       return note.isPast
         ? `The sheets are taken as printed on ${weekdayWords(note.day, locale)}.`
         : `The sheets are printed on ${weekdayWords(note.day, locale)}, outside the run’s own blocks.`;
+    case 'sheetsTaken':
+      return 'Too little time is left to print before the run’s own blocks: the sheets are taken as printed.';
+    case 'blocksOverlap':
+      return overlapWords(note, locale);
     case 'notDelivered':
       return `The way to the customer, ${minutesWords(note.minutes, locale)}, finds no room in the run’s own blocks.`;
     case 'fewerHeatings':
@@ -96,3 +110,8 @@ export function runNoteWords(note: RunPlanNote, locale: string): string {
       return note satisfies never;
   }
 }
+
+// Helpers
+
+const overlapWords = ({ day, other }: BlocksOverlap, locale: string): string =>
+  `The block of ${weekdayWords(day, locale)} overlaps ${day === other ? 'another of that day' : `the block of ${weekdayWords(other, locale)}`}: what they share counts once.`;
