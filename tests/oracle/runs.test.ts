@@ -81,15 +81,20 @@ describe('the standard and the clock of a run agree with the trade’s formulas 
 });
 
 function onTheClock(job: RunJob, wanted: ReturnType<typeof runOracle>): void {
-  // Three blocks of twelve days each, a day apart: no session lacks room, and no two share a block.
-  const days = [0, 13, 26].flatMap((from) => Array.from({ length: 12 }, (_, day) => from + day));
+  // Three blocks of ten days each, a day apart: no session lacks room, and no two share a block.
+  const days = [0, 11, 22].flatMap((from) => Array.from({ length: 10 }, (_, day) => from + day));
   const run = runSchema.parse({
     name: 'Run',
     works: [job.work],
-    ownBlocks: days.map((day) => ownBlock(addDays(DAY, day), 0, 1440)),
+    ownBlocks: days.flatMap((day) => [0, 720].map((from) => ownBlock(addDays(DAY, day), from, 720))),
   });
   const bench = { blocks: null, daysOff: [] };
-  const found = planRun({ run, bench, today: DAY, found: [{ kind: 'costed', findings: [], ...job }] });
+  const found = planRun({
+    run,
+    bench,
+    today: addDays(DAY, -90),
+    found: [{ kind: 'costed', findings: [], ...job }],
+  });
   if (found.kind !== 'planned') throw new Error(JSON.stringify(found.troubles));
   const { clock, heatings } = found.plan;
   const minutes = (what: string, name?: string) =>

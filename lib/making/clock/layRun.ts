@@ -1,7 +1,8 @@
-import { dayOfMinute, MINUTES_NOISE } from '@/lib/calendar/minutes';
+import { dayOfEnd, dayOfMinute, MINUTES_NOISE } from '@/lib/calendar/minutes';
 import type { Span } from '@/lib/calendar/span';
 import { type Task, walk } from '@/lib/calendar/walk';
 import type { Run } from '@/shared/schemas/making/run';
+import { runLimits } from '@/shared/tables/runLimits';
 import type { LaidPart } from './laidPart';
 import { latePrint } from './latePrint';
 import { LEAST_LAID, layLoose, layPrint, loose, printBefore } from './layPrint';
@@ -41,7 +42,14 @@ export function layRun(
   waits: Waits,
   blocks: RunBlocks,
 ): LaidRun | null {
-  if (!blocks.isOwn) return layFrom(work, heated, waits, blocks, blocks.from)?.run ?? null;
+  if (!blocks.isOwn) {
+    const soonest = layFrom(work, heated, waits, blocks, blocks.from)?.run ?? null;
+    const first = soonest?.sessions[0]?.from;
+    if (soonest === null || first === undefined || !isStale(soonest.parts, first)) return soonest;
+    // Printed in the block in which the press is heated, if that costs no day.
+    const fresh = layFrom(work, heated, waits, blocks, first)?.run ?? null;
+    return fresh !== null && daysOf(fresh).every((day, at) => day === daysOf(soonest)[at]) ? fresh : soonest;
+  }
   const alone = laySessions(work, heated, waits, blocks, blocks.from, Number.NEGATIVE_INFINITY);
   if (alone === null) return null;
   const first = alone.sessions[0]?.from ?? 0;
@@ -67,6 +75,14 @@ interface LaidSessions {
   readonly sessions: readonly LaidSession[];
   readonly isInOneBlock: boolean;
 }
+
+/** @returns whether sheets lie for longer than they should until the press is heated up. */
+const isStale = (parts: readonly LaidPart[], first: number): boolean =>
+  parts.some(({ what, to }) => what === 'print' && first - to > runLimits.lying.value * 60);
+
+/** The days of all heatings-up, and that on which all is done. */
+const daysOf = ({ sessions, parts }: LaidRun): readonly string[] =>
+  [...sessions, { to: Math.max(...parts.map(({ to }) => to)) }].map(({ to }) => dayOfEnd(to));
 
 /** Sheets in the blocks as well: the sessions as early as they leave room for, then the sheets as late as those do. */
 function layFrom(

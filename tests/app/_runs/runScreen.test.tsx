@@ -58,11 +58,61 @@ describe('a run', () => {
     await open({ ownBlocks: short });
     const accept = await screen.findByRole('button', { name: /Accept two heatings-up/ });
     // 35 min of set-up and clean-down and 4 mL of ink for the one beyond the price.
-    expect(screen.getByText(/take 35 min and 4 mL of ink/)).toBeVisible();
+    expect(screen.getByText(/beyond what is priced takes 35 min and 4 mL of ink/)).toBeVisible();
     expect(run().heatings).toBeNull();
     await userEvent.click(accept);
     expect(run().heatings).toBe(2);
     await eventually(() => expect(plate()).toHaveTextContent('two heatings-up'));
+  });
+
+  it('names the design of each print where there are several, and leaves out what takes no time', async () => {
+    await enter(<RunScreen runId={RUN} />);
+    await act(async () => {
+      const second = { ...bodyOf('job', FIRST_JOB_ID), name: 'Second club' };
+      screenStore().actions.edit('Copy', [{ do: 'add', kind: 'job', id: 'second', body: second }]);
+      const works = [FIRST_JOB_ID, 'second'].map((jobId) => ({ jobId, orderId: null, stallDayId: null }));
+      const long = [{ ...evening, fromMinute: 480, minutes: 900 }];
+      const body = runSchema.parse({ name: 'Both', works, ownBlocks: long });
+      screenStore().actions.edit('Add', [{ do: 'add', kind: 'run', id: RUN, body }]);
+    });
+    const table = await screen.findByRole('table', { name: 'The clock' });
+    const prints = within(table).getAllByRole('rowheader', { name: /Back picture|Chest badge/ });
+    // A print in which a break falls has a row before it and one after.
+    expect([...new Set(prints.map(({ textContent }) => textContent))]).toEqual([
+      'Test presses: Back picture, Ramblers Club shirts',
+      'Back picture, Ramblers Club shirts',
+      'Test presses: Back picture, Second club',
+      'Back picture, Second club',
+      'Chest badge, Ramblers Club shirts',
+      'Chest badge, Second club',
+    ]);
+    expect(within(table).queryByText('0 min')).toBeNull();
+  });
+
+  it('says of a job that is done too late by how many days, by the day its order wants it', async () => {
+    await enter(<RunScreen runId={RUN} />);
+    await act(async () => {
+      const { actions } = screenStore();
+      const { name } = bodyOf('job', FIRST_JOB_ID);
+      expect(name).toBe('Ramblers Club shirts');
+      actions.edit('Wanted', [
+        { do: 'change', kind: 'order', id: CLUB_ENQUIRY_ID, to: (now) => ({ ...now, wantedOn: TEST_DAY }) },
+      ]);
+      const works = [{ jobId: FIRST_JOB_ID, orderId: CLUB_ENQUIRY_ID, stallDayId: null }];
+      // Pressed and packed on the evening six days after.
+      const own = [{ ...evening, day: addDays(TEST_DAY, 6) }];
+      const body = runSchema.parse({ name: 'Late', works, ownBlocks: own });
+      actions.edit('Add', [{ do: 'add', kind: 'run', id: RUN, body }]);
+    });
+    expect(
+      await screen.findByText(/Ramblers Club shirts is done on .*, 6 days after the day it is wanted/),
+    ).toBeVisible();
+  });
+
+  it('says that a block ends when it begins, and has no clock until it is mended', async () => {
+    await open({ ownBlocks: [{ ...evening, minutes: 1440 }] });
+    expect(await screen.findByText(/ends when it begins, at 6:00\s?PM/)).toBeVisible();
+    expect(plate()).toHaveTextContent('No clock yet.');
   });
 
   it('begins with its standard and one step, and moves nothing else', async () => {

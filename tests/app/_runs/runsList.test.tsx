@@ -21,6 +21,7 @@ const add = (id: string, fields: Partial<Run>) =>
     screenStore().actions.edit('Add', [{ do: 'add', kind: 'run', id, body }]);
   });
 const club = { jobId: FIRST_JOB_ID, orderId: null, stallDayId: null };
+const forOrder = { ...club, orderId: CLUB_ENQUIRY_ID };
 
 describe('the list of runs', () => {
   it('offers what waits to be made first, and makes a run of it with one press', async () => {
@@ -37,12 +38,12 @@ describe('the list of runs', () => {
     expect(screen.queryByRole('region', { name: 'Waits to be made' })).toBeNull();
   });
 
-  it('before the first run plans a job that nobody waits for with one press', async () => {
+  it('before the first run plans the job changed last with one press, for the order it stands in', async () => {
     await enter(<RunsScreen />);
     const open = screen.getByRole('region', { name: 'To be made' });
     await userEvent.click(within(open).getByRole('button', { name: 'Plan Ramblers Club shirts' }));
     const [id = ''] = idsOf('run');
-    expect(bodyOf('run', id)).toMatchObject({ name: 'Ramblers Club shirts', works: [club] });
+    expect(bodyOf('run', id)).toMatchObject({ name: 'Ramblers Club shirts', works: [forOrder] });
     expect(push).toHaveBeenCalledWith(`/making/${id}`);
     await act(async () => {
       screenStore().actions.edit('Put away', [
@@ -111,6 +112,9 @@ describe('the list of runs', () => {
     await userEvent.click(second);
     await userEvent.click(plan);
     const [id = ''] = idsOf('run');
-    expect(bodyOf('run', id).works).toHaveLength(2);
+    const { works } = bodyOf('run', id);
+    expect(works).toHaveLength(2);
+    // The club's shirts are its order's, however they are chosen.
+    expect(works.find(({ jobId }) => jobId === FIRST_JOB_ID)?.orderId).toBe(CLUB_ENQUIRY_ID);
   });
 });

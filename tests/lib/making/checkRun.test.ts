@@ -39,6 +39,30 @@ describe('a run with all it needs', () => {
   });
 });
 
+describe('TIM-01, done after the day it is wanted', () => {
+  const wanted = (wantedOn: string | null) => ({
+    club: stocked(enough, clubWith({ 'job.wantedOn': wantedOn })),
+  });
+
+  it('cautions of each job, with the days it is late', () => {
+    // Pressed and packed on Saturday 5 December; the way there finds no room in its own block.
+    expect(found({}, wanted('2026-11-29'))).toMatchObject([
+      {
+        ...{ id: 'TIM-01', severity: 'caution', variant: 'runLate' },
+        facts: { days: 6, wantedOn: '2026-11-29', doneOn: '2026-12-05' },
+      },
+    ]);
+    expect(verdicts({}, wanted('2026-12-04'))).toEqual(['TIM-01 caution runLate']);
+    expect(verdicts({}, wanted('2026-12-05'))).toEqual([]);
+    expect(verdicts({}, wanted(null))).toEqual([]);
+  });
+
+  it('holds against the way to the customer where that is planned', () => {
+    const own = [ownBlock('2026-12-05'), ownBlock('2026-12-08', 1080, 60)];
+    expect(found({ ownBlocks: own }, wanted('2026-12-07'))[0]?.facts).toMatchObject({ days: 1 });
+  });
+});
+
 describe('REC-10, sheets between printing and pressing', () => {
   it('cautions of less than 5 min', () => {
     // Set-up of 2 min, and one long block in which the press waits for nothing but the sheets.

@@ -98,7 +98,8 @@ describe('the worked run in an hour an evening and four on Saturday', () => {
   it('presses on Saturday in one heating-up, and folds and packs on one evening', () => {
     const plan = planned(runAsked());
     expect(told(plan)).toEqual([
-      ['print', '', '2026-11-25', '18:00', '20:12'],
+      // Friday, the evening before: 52.9 min by hand of its 60, the printer 132.2.
+      ['print', '', '2026-11-27', '18:00', '20:12'],
       ['setUp', '', '2026-11-28', '09:00', '09:25'],
       ['test', 'Back picture', '2026-11-28', '09:25', '09:30'],
       ['press', 'Back picture', '2026-11-28', '09:30', '11:04'],
@@ -112,7 +113,7 @@ describe('the worked run in an hour an evening and four on Saturday', () => {
     ]);
     expect([plan.heatings, plan.pricedHeatings, plan.more, plan.isInOneBlock]).toEqual([1, 1, null, false]);
     expect(tenths(plan.sessions[0]?.minutes ?? 0)).toBe(223);
-    expect([plan.firstDay, plan.lastDay]).toEqual(['2026-11-25', '2026-12-01']);
+    expect([plan.firstDay, plan.lastDay]).toEqual(['2026-11-27', '2026-12-01']);
   });
 
   it('begins on the day it is told to, and not before', () => {
@@ -121,9 +122,10 @@ describe('the worked run in an hour an evening and four on Saturday', () => {
   });
 
   it('waits for the sheets to dry, and for the pieces to cool before they are folded', () => {
-    // Friday 18:00: the printer runs until 20:12; 14 h of drying end on Saturday at 10:12, too late for 223 min.
+    // Friday 18:00: the printer runs until 20:12; 14 h of drying end on Saturday at 10:12, too late for 223 min. So a week
+    // later, and on its Thursday, for the Friday would be too late again.
     const dry = planned(runAsked({ startsOn: '2026-11-27', dryMinutes: 840 }));
-    expect(told(dry)[1]).toEqual(['dry', '', '2026-11-27', '20:12', '34:12']);
+    expect(told(dry)[1]).toEqual(['dry', '', '2026-12-03', '20:12', '34:12']);
     expect(dry.sessions[0]?.day).toBe('2026-12-05');
     // Pressed until Saturday 12:33, three days of cooling end on Tuesday at 12:33.
     const cool = planned(runAsked({ coolMinutes: 3 * 1440 }));
@@ -191,6 +193,26 @@ describe('heating the press up once more', () => {
     }
   });
 
+  it('is left out again once longer blocks hold all in one, for what was accepted is the most there may be', () => {
+    expect(planned(runAsked({ heatings: 3 })).heatings).toBe(1);
+    // Accepted for two evenings of 160 min; then one of 300 takes its place.
+    const short = [ownBlock('2026-12-05', 1080, 160), ownBlock('2026-12-06', 1080, 160)];
+    const both = [...short, ownBlock('2026-12-07', 1080, 160)];
+    expect(planned(runAsked({ heatings: 2, ownBlocks: both })).heatings).toBe(2);
+    expect(planned(runAsked({ heatings: 2, ownBlocks: [ownBlock('2026-12-05')] })).heatings).toBe(1);
+  });
+
+  it('is taken where fewer find a block, but leave no room for what follows', () => {
+    // 223 min fill the last block of 240 but for 17, and 56.4 of folding are left; two of 129 min leave 31 twice.
+    const own = [
+      ownBlock('2026-12-05', 1080, 160),
+      ownBlock('2026-12-06', 1080, 160),
+      ownBlock('2026-12-07', 1080, 240),
+    ];
+    expect(troubles(runAsked({ ownBlocks: own }))).toEqual([{ kind: 'blocksEnd', isOwn: true }]);
+    expect(planned(runAsked({ heatings: 2, ownBlocks: own })).heatings).toBe(2);
+  });
+
   it('is never hidden in a block that holds no piece', () => {
     const half = { blocks: [{ id: 'a', weekday: 0, fromMinute: 1080, minutes: 30 }], daysOff: [] };
     const [trouble] = troubles(runAsked({ heatings: 9 }, undefined, half));
@@ -244,6 +266,138 @@ describe('several jobs made together', () => {
       expect(pressed('Back picture', session) / each).toBeCloseTo(20, 9);
       expect(pressed('Other back', session) / each).toBeCloseTo(5, 9);
     }
+  });
+});
+
+describe('when the sheets are printed', () => {
+  it('is never before the moment in which it is planned', () => {
+    // Saturday 9:00 to 13:00 and nothing else; planned on Saturday at 11:25, a quarter of an hour rounded up.
+    const bench = { blocks: [{ id: 'sat', weekday: 5, fromMinute: 540, minutes: 720 }], daysOff: [] };
+    const at = (nowMinute: number) =>
+      planned({ ...runAsked({}, undefined, bench, '2026-11-28'), nowMinute }).clock.map(
+        ({ what, day, fromMinute }) => `${what} ${day} ${wall(fromMinute)}`,
+      );
+    expect(at(0).slice(0, 2)).toEqual(['print 2026-11-28 09:00', 'setUp 2026-11-28 11:12']);
+    expect(at(690).slice(0, 2)).toEqual(['print 2026-11-28 11:30', 'setUp 2026-11-28 13:42']);
+    // 132 and 223 min no longer fit before 21:00; printed now, the sheets would lie for a week.
+    expect(at(1020).slice(0, 2)).toEqual(['print 2026-12-05 09:00', 'setUp 2026-12-05 11:12']);
+  });
+
+  it('is before own blocks from now on, where the evening before is over', () => {
+    const at = (nowMinute: number) =>
+      planned({
+        ...runAsked({ ownBlocks: [ownBlock('2026-11-28')] }, undefined, undefined, '2026-11-28'),
+        nowMinute,
+      });
+    expect(told(at(690)).slice(0, 2)).toEqual([
+      ['print', '', '2026-11-28', '11:30', '13:42'],
+      ['setUp', '', '2026-11-28', '18:00', '18:25'],
+    ]);
+    // 15:47 is the last moment: 132.2 min before 18:00.
+    expect(at(947).notes[0]).toEqual({ kind: 'printedBefore', day: '2026-11-28', isPast: false });
+    const late = at(948);
+    expect(late.notes[0]).toEqual({ kind: 'sheetsTaken' });
+    expect(late.clock[0]).toMatchObject({ what: 'setUp', day: '2026-11-28', fromMinute: 1080 });
+  });
+
+  it('is in a long own block first where the time before it is too short', () => {
+    // At 11:30 the block of 12:00 to 23:00 holds 132 min of printing and 279 of the rest.
+    const own = [ownBlock('2026-11-28', 720, 660)];
+    const asked = runAsked({ ownBlocks: own }, undefined, undefined, '2026-11-28');
+    expect(told(planned({ ...asked, nowMinute: 690 })).slice(0, 2)).toEqual([
+      ['print', '', '2026-11-28', '12:00', '14:12'],
+      ['setUp', '', '2026-11-28', '14:12', '14:37'],
+    ]);
+  });
+
+  it('is before each heating-up for that one alone, on the evening before', () => {
+    // Saturdays of 160 min hold 133 of the work in two, evenings of an hour the sheets: 37 as 19 and 18.
+    const evenings = [0, 1, 2, 3, 4].map((weekday) => ({ ...evening(weekday), minutes: 60 }));
+    const bench = { blocks: [...evenings, { ...evening(5), fromMinute: 540, minutes: 160 }], daysOff: [] };
+    const plan = planned(runAsked({ heatings: 2 }, undefined, bench));
+    expect(plan.sessions.map(({ day, pieces }) => [day, pieces])).toEqual([
+      ['2026-11-28', 19],
+      ['2026-12-05', 18],
+    ]);
+    const prints = plan.clock.filter(({ what }) => what === 'print');
+    expect(prints.map(({ day, fromMinute, minutes }) => [day, fromMinute, tenths(minutes)])).toEqual([
+      // 132.24 · 19 ÷ 37 and · 18 ÷ 37.
+      ['2026-11-27', 1080, 67.9],
+      ['2026-12-04', 1080, 64.3],
+    ]);
+  });
+
+  it('goes over several evenings where no one holds it, as late as it can', () => {
+    // 30 min an evening: 52.9 by hand are Thursday's 30 and 22.9 of Friday.
+    const evenings = [0, 1, 2, 3, 4].map((weekday) => ({ ...evening(weekday), minutes: 30 }));
+    const bench = { blocks: [...evenings, { ...evening(5), fromMinute: 540, minutes: 240 }], daysOff: [] };
+    const prints = planned(runAsked({}, undefined, bench)).clock.filter(({ what }) => what === 'print');
+    expect(prints.map(({ day, fromMinute }) => [day, fromMinute])).toEqual([
+      ['2026-11-26', 1080],
+      ['2026-11-27', 1080],
+    ]);
+  });
+});
+
+describe('jobs that are wanted on days of their own', () => {
+  // 43 shirts with two sets of tests in two heatings-up, 22 and 21; the six of the second job are wanted first.
+  const both = {
+    club: clubWith({ 'job.wantedOn': '2026-12-24' }),
+    again: clubWith({
+      'job.name': 'Second club',
+      'job.wantedOn': '2026-12-10',
+      'job.lines.0.quantities': few,
+    }),
+  };
+  const own = [5, 6, 7].map((at) => ownBlock(`2026-12-0${at}`, 1080, 200));
+
+  it('are heated up for in the order of those days', () => {
+    const plan = planned(runAsked({ ownBlocks: own }, both));
+    expect(plan.sessions.map(({ pieces }) => pieces)).toEqual([22, 21]);
+    const heatedFor = (jobId: string) => [
+      ...new Set(plan.clock.flatMap(({ turn, session }) => (turn?.jobId === jobId ? [session] : []))),
+    ];
+    expect(heatedFor('again')).toEqual([0]);
+    expect(heatedFor('club')).toEqual([0, 1]);
+  });
+
+  it('come first of prints that the order of work leaves alike', () => {
+    const names = planned(runAsked({ ownBlocks: own }, both)).turns.map(({ jobId }) => jobId);
+    expect(names).toEqual(['again', 'club', 'again', 'club']);
+  });
+});
+
+describe('own blocks that are doubtful', () => {
+  it('end when they begin', () => {
+    const empty = runAsked({ ownBlocks: [ownBlock('2026-11-30', 1140, 1440), ownBlock('2026-12-05')] });
+    expect(troubles(empty)).toEqual([{ kind: 'blockEmpty', day: '2026-11-30', fromMinute: 1140 }]);
+  });
+
+  it('overlap: they count once, and that is told where it holds the work and where it does not', () => {
+    const from = (hour: number, day = '2026-11-30') => ownBlock(day, hour * 60, 180);
+    // 18:00 to 21:00 and 20:00 to 23:00 are 300 min.
+    const [note] = planned(runAsked({ ownBlocks: [from(20), from(18)] })).notes;
+    expect(note).toEqual({ kind: 'blocksOverlap', day: '2026-11-30', other: '2026-11-30' });
+    // From 23:00 to 2:00 and from 1:00 to 4:00 of the next day: 300 min, less than 279 and 60 for the way.
+    expect(planned(runAsked({ ownBlocks: [from(23), from(1, '2026-12-01')] })).notes[0]).toEqual({
+      ...{ kind: 'blocksOverlap', day: '2026-12-01', other: '2026-11-30' },
+    });
+    const twice = [ownBlock('2026-11-30', 1080, 230), ownBlock('2026-11-30', 1080, 230)];
+    expect(troubles(runAsked({ ownBlocks: twice }))).toEqual([
+      { kind: 'blocksOverlap', day: '2026-11-30', other: '2026-11-30' },
+      { kind: 'blocksEnd', isOwn: true },
+    ]);
+  });
+
+  it('are none that touch, nor one over midnight', () => {
+    const touching = [ownBlock('2026-11-30', 1080, 120), ownBlock('2026-11-30', 1200, 180)];
+    expect(planned(runAsked({ ownBlocks: touching })).notes.map(({ kind }) => kind)).toEqual([
+      'printedBefore',
+      'notDelivered',
+    ]);
+    const night = planned(runAsked({ ownBlocks: [ownBlock('2026-11-30', 1320, 300)] }));
+    // 22:00 and 279.4 min.
+    expect(told(night).at(-1)).toEqual(['cleanDown', '', '2026-11-30', '26:29', '26:39']);
   });
 });
 

@@ -51,6 +51,19 @@ describe('the order in which prints are pressed', () => {
     expect(order(both)).toEqual(['b line-0 Light', 'a line-0 Heavy']);
   });
 
+  it('has what is wanted sooner first, where ink and recipe are alike and only there', () => {
+    const on = (wantedOn: string | null, placement: typeof badge): JobInput => {
+      const input = withLines({ placements: [placement] });
+      return { ...input, job: { ...input.job, wantedOn } };
+    };
+    const alike = { a: on(null, light), b: on('2027-01-08', light), c: on('2027-01-07', light) };
+    expect(order(alike)).toEqual(['c line-0 Light', 'b line-0 Light', 'a line-0 Light']);
+    expect(order({ a: on('2027-01-07', heavy), b: on(null, light) })).toEqual([
+      'b line-0 Light',
+      'a line-0 Heavy',
+    ]);
+  });
+
   it('keeps one recipe together before it looks at the ink', () => {
     const three = {
       a: withLines({ placements: [light] }),

@@ -117,7 +117,9 @@ describe('the standard of the worked run', () => {
 
 describe('a heating-up that was accepted', () => {
   it('is in the standard with 35 min and 4 mL, as the sums have it of a job priced so', () => {
-    const twice = first(frozen({ heatings: 2, ownBlocks: [day('2026-12-05'), day('2026-12-06')] }));
+    // 223 min in one heating-up fit none of 160.
+    const short = ['2026-12-05', '2026-12-06', '2026-12-07'].map((on) => ownBlock(on, 1080, 160));
+    const twice = first(frozen({ heatings: 2, ownBlocks: short }));
     // 37 shirts at 19 a session are two.
     const priced = first(frozen({ ownBlocks: [day('2026-12-05'), day('2026-12-06')] }, atMost19()));
     expect(cents(twice.labour.minutes)).toBe(487.28);
