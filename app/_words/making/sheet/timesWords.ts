@@ -20,13 +20,16 @@ export function timesWords(parts: readonly ClockPart[], locale: string): string 
     .join('; ');
 }
 
-/** @returns when work begins and how long it takes: “Sat 5 Dec 18:00, 25 min”. */
+/** @returns when work begins and how long it takes, of each day: “Sat 5 Dec 18:00, 25 min”. */
 export function beginWords(parts: readonly ClockPart[], locale: string): string {
-  const [first] = parts;
-  if (first === undefined) return '';
-  const minutes = parts.reduce((sum, part) => sum + part.minutes, 0);
-  const begins = `${shortDayWords(first.day, locale)} ${clockWords(first.fromMinute, locale)}`;
-  return `${begins}, ${minutesWords(Math.round(minutes), locale)}`;
+  const firsts = parts.filter(({ day }, at) => parts.findIndex((part) => part.day === day) === at);
+  return firsts
+    .map(({ day, fromMinute }) => {
+      const minutes = parts.reduce((sum, part) => (part.day === day ? sum + part.minutes : sum), 0);
+      const begins = `${shortDayWords(day, locale)} ${clockWords(fromMinute, locale)}`;
+      return `${begins}, ${minutesWords(Math.round(minutes), locale)}`;
+    })
+    .join('; ');
 }
 
 // Helpers
