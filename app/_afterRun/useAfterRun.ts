@@ -5,6 +5,7 @@ import { useToday } from '@/app/_clock/useToday';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { useRunBook } from '@/app/_runBook/useRunBook';
 import type { LearnedRun } from '@/lib/learning/learnedFrom';
+import { runsToLearnFrom } from '@/lib/learning/runsToLearnFrom';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ClosedRun } from '@/lib/variances/acrossRuns';
 import { type ActualTrouble, actualTroubles } from '@/lib/variances/actualTroubles';
@@ -21,7 +22,7 @@ export interface AfterRunFigures {
   /** Null where the run was begun without a standard. */
   readonly result: RunResult | null;
   readonly troubles: readonly ActualTrouble[];
-  /** Every run with a standard, and its result. */
+  /** Every run with a standard, and its result; the first begun first. */
   readonly learned: readonly LearnedRun[];
   readonly prices: readonly PricePaid[];
   /** The first closed first, all of the currency of now. */
@@ -47,7 +48,10 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
   );
   const learned = useMemo(() => {
     const shared = sharedHours(entries.hours, papers.runStandard);
-    return runs.flatMap((facts) => learnedOf(facts, entries.goodsIn, shared));
+    return runsToLearnFrom(runs).flatMap((run): readonly LearnedRun[] => {
+      const result = resultOfRun(run.facts, entries.goodsIn, shared);
+      return result === null ? [] : [{ ...run, result }];
+    });
   }, [runs, entries.goodsIn, entries.hours, papers.runStandard]);
   const facts = of(runId);
   if (facts === null) return null;
@@ -74,13 +78,3 @@ const closedOf = (
     .toSorted(
       (one, other) => compareText(one.closedOn, other.closedOn) || compareText(one.runId, other.runId),
     );
-
-function learnedOf(
-  facts: RunFacts,
-  goodsIn: ReadyWorkspace['entries']['goodsIn'],
-  shared: ReturnType<typeof sharedHours>,
-): readonly LearnedRun[] {
-  const { standard, runId } = facts;
-  const result = resultOfRun(facts, goodsIn, shared);
-  return standard === null || result === null ? [] : [{ runId, standard: standard.body, facts, result }];
-}

@@ -7,6 +7,7 @@ import { useBench } from '@/app/_orderBook/useBench';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
 import { useRunBook } from '@/app/_runBook/useRunBook';
 import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
+import { runsToLearnFrom } from '@/lib/learning/runsToLearnFrom';
 import { upperScrap } from '@/lib/learning/upperScrap';
 import type { OpenNeeds } from '@/lib/openWork/openNeeds';
 import type { BuyingList } from '@/shared/schemas/making/supply';
@@ -24,16 +25,7 @@ export function useBuyingPlan(workspace: ReadyWorkspace, list: BuyingList): Plan
   const { runs } = useRunBook(workspace);
   const { today } = book;
   const open = useOpenNeeds(workspace, { ...book, latestOf });
-  const upperScrapOf = useMemo(
-    () =>
-      upperScrap(
-        runs.flatMap(({ standard, ...facts }) =>
-          standard === null ? [] : [{ runId: facts.runId, standard: standard.body, facts }],
-        ),
-        today,
-      ),
-    [runs, today],
-  );
+  const upperScrapOf = useMemo(() => upperScrap(runsToLearnFrom(runs), today), [runs, today]);
   const known = open.answer ?? (open.failure === null ? null : NO_NEEDS);
   const { plan, isWaiting, failure } = useBuyingStudy(
     known === null ? null : buyingAsk(workspace, list, { today, latestOf, open: known, upperScrapOf }),
