@@ -1,11 +1,8 @@
-import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
+import { bodyOfKinds, takenEdits } from '@/app/_documents/takenEdits';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
-import type { DocumentBodies } from '@/lib/kinds/kinds';
 import type { Lesson } from '@/lib/learning/lesson';
-import { type BodyOf, type LearningEdit, takeBack, takeOver } from '@/lib/learning/takeOver';
-import type { Edit } from '@/lib/stored/prepareEdit';
+import { takeBack, takeOver } from '@/lib/learning/takeOver';
 import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
-import { setIn } from '@/shared/setIn';
 
 /** Writes lessons into all their places, in one step with the entries that say so. */
 export function noteTakenOver(
@@ -14,11 +11,11 @@ export function noteTakenOver(
   name: string,
   day: string,
 ) {
-  const taken = lessons.map((lesson) => takeOver(lesson, bodyIn(workspace), day));
+  const taken = lessons.map((lesson) => takeOver(lesson, bodyOfKinds(workspace), day));
   return workspace.note(
     `Take over ${name}`,
     taken.map(({ body }) => ({ kind: 'rateTaken', body })),
-    taken.flatMap(({ edits }) => edits.map(editOf)),
+    takenEdits(taken.flatMap(({ edits }) => edits)),
   );
 }
 
@@ -28,25 +25,11 @@ export function noteTakenBack(
   entries: readonly { readonly id: string; readonly body: RateTaken }[],
   name: string,
 ): { readonly left: number; readonly outcome: ReturnType<ReadyWorkspace['note']> } {
-  const back = entries.map(({ body }) => takeBack(body, bodyIn(workspace)));
+  const back = entries.map(({ body }) => takeBack(body, bodyOfKinds(workspace)));
   const outcome = workspace.note(
     `Take back ${name}`,
     entries.map(({ id }) => ({ kind: 'takeBack', body: { entryId: id } })),
-    back.flatMap(({ edits }) => edits.map(editOf)),
+    takenEdits(back.flatMap(({ edits }) => edits)),
   );
   return { left: back.reduce((sum, { left }) => sum + left.length, 0), outcome };
-}
-
-// Helpers
-
-const bodyIn =
-  ({ workshop, jobs, blanks }: ReadyWorkspace): BodyOf =>
-  (kind, id) => {
-    if (kind === 'workshop') return workshop;
-    return kind === 'job' ? jobs.find((one) => one.id === id)?.job : blanks[id];
-  };
-
-function editOf({ kind, id, path, value }: LearningEdit): Edit<DocumentBodies> {
-  const to = <Body>(body: Body): Body => setIn(body, path, value);
-  return { do: 'change', kind, id: kind === 'workshop' ? WORKSHOP_ID : id, to };
 }

@@ -1,12 +1,12 @@
-import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
-import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { DocumentBodies } from '@/lib/kinds/kinds';
 import { type BodyOf, type LearningEdit, withEdits } from '@/lib/learning/takeOver';
 import type { Edit } from '@/lib/stored/prepareEdit';
+import { WORKSHOP_ID } from './documentsByKind';
+import type { Workspace } from './useWorkspace';
 
-/** @returns how documents are found that hold prices. */
+/** @returns how documents are found, whatever their kind, that hold a figure which is taken over or back. */
 export const bodyOfKinds =
-  ({ kinds }: Pick<ReadyWorkspace, 'kinds'>): BodyOf =>
+  ({ kinds }: Pick<Workspace, 'kinds'>): BodyOf =>
   (kind, id) =>
     kinds[kind].bodies[kind === 'workshop' ? WORKSHOP_ID : id] ?? null;
 

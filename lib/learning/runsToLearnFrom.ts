@@ -16,5 +16,7 @@ interface BegunRun {
 export const runsToLearnFrom = (runs: readonly RunFacts[]): readonly BegunRun[] =>
   runs
     .flatMap((facts) => (facts.standard === null ? [] : [{ facts, begun: facts.standard }]))
-    .toSorted((one, other) => one.begun.at - other.begun.at || (one.facts.runId < other.facts.runId ? -1 : 1))
+    .toSorted(
+      (one, other) => one.begun.at - other.begun.at || compareText(one.facts.runId, other.facts.runId),
+    )
     .map(({ facts, begun }) => ({ runId: facts.runId, standard: begun.body, facts }));

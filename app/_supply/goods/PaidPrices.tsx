@@ -3,6 +3,7 @@
 import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { WORKSHOP_ID } from '@/app/_documents/documentsByKind';
+import { bodyOfKinds, takenEdits } from '@/app/_documents/takenEdits';
 import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
@@ -12,7 +13,6 @@ import type { DeliveryStanding } from '@/lib/buying/received/claims';
 import { type PaidPrice, paidPrices } from '@/lib/buying/received/paidPrices';
 import { takeBack, takeOver } from '@/lib/learning/takeOver';
 import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
-import { bodyOfKinds, takenEdits } from './takenEdits';
 
 type PaidPricesProps = Readonly<{ supply: SupplyOnScreen; delivery: DeliveryStanding['delivery'] }>;
 
