@@ -12,6 +12,7 @@ export function useLessons({ workspace, figures }: AfterRunOnScreen): SortedLess
     const taken = entries.rateTaken.map(({ body }) => body);
     const lessons = foldLearned({
       ...{ runs: learned, prices, taken, day: today },
+      goodsIn: entries.goodsIn.map(({ body }) => body),
       documents: {
         workshop: { id: WORKSHOP_ID, body: workshop },
         jobs: jobs.map(({ id, job }) => ({ id, body: job })),
@@ -19,5 +20,5 @@ export function useLessons({ workspace, figures }: AfterRunOnScreen): SortedLess
       },
     });
     return sortedLessons(lessons, taken);
-  }, [learned, prices, workshop, jobs, blanks, entries.rateTaken, today]);
+  }, [learned, prices, workshop, jobs, blanks, entries.goodsIn, entries.rateTaken, today]);
 }

@@ -1,7 +1,8 @@
 import { learnedBlankFaults, learnedSheetRejects } from './learnedFaults';
 import type { LearnedFrom } from './learnedFrom';
 import { learnedInk } from './learnedInk';
-import { learnedMinutes, learnedPressMinutes } from './learnedMinutes';
+import { learnedMinutes } from './learnedMinutes';
+import { learnedPressMinutes } from './learnedPressMinutes';
 import { learnedPrices } from './learnedPrices';
 import { learnedScrap } from './learnedScrap';
 import type { Lesson } from './lesson';

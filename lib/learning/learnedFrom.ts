@@ -5,13 +5,14 @@ import type { Blank } from '@/shared/schemas/blank';
 import type { Job } from '@/shared/schemas/job';
 import type { RateTaken } from '@/shared/schemas/making/learnedEvents';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
 
 /** A run as learning sees it. */
 export interface LearnedRun {
   readonly runId: string;
   readonly standard: RunStandard;
-  readonly facts: Pick<RunFacts, 'pressings' | 'blankFaults' | 'sheetsPrinted' | 'hours'>;
+  readonly facts: Pick<RunFacts, 'pressings' | 'blankFaults' | 'sheetsPrinted' | 'hours' | 'actuals'>;
   readonly result: RunResult;
 }
 
@@ -27,6 +28,8 @@ export interface LearnedFrom {
   /** The first begun first: its standard is the one that all later ones are measured against. */
   readonly runs: readonly LearnedRun[];
   readonly prices: readonly PricePaid[];
+  /** What suppliers sent, in the store's one order. */
+  readonly goodsIn: readonly GoodsIn[];
   readonly documents: LearningDocuments;
   /** In force, in order. */
   readonly taken: readonly RateTaken[];

@@ -1,132 +1,146 @@
 import type { WorkElement } from '@/shared/schemas/making/runEvents';
+import { rateDefinition } from '@/shared/tables/rateCatalogue';
+import { blankTypicals } from '@/shared/tables/typicalRates';
+import { heldWhen } from './heldWhen';
 import type { LearnedFrom, LearnedRun } from './learnedFrom';
-import type { LearnedPlace, Lesson } from './lesson';
+import type { Lesson } from './lesson';
 import { measuredPlace } from './measuredRate';
-import { eachPlacement } from './openPlacements';
 import { shrunk } from './shrunk';
 
-/** Work of a run that is done once, and the rate of the workshop that holds it. */
-const onceRates = {
+/** Work whose minutes one rate of the workshop holds: once an order, once a session, or of a sheet. */
+const workshopRates = {
   enquiry: 'enquiryMinutes',
   proof: 'proofMinutes',
   setUp: 'setUpMinutes',
+  sheets: 'sheetMinutes',
   pack: 'packMinutes',
   cleanDown: 'cleanDownMinutes',
   deliver: 'deliverMinutes',
 } as const satisfies Partial<Record<WorkElement, string>>;
 
-/** Minutes of work that is done once a run, by the clock, shrunk towards the standard of the first of these runs. */
-export function learnedMinutes({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
-  const { workshop } = documents;
-  return Object.entries(onceRates).flatMap(([name, rate]): readonly Lesson[] => {
-    const element = name as keyof typeof onceRates;
-    const noted = runs.flatMap(({ runId, result }) => {
-      const found = result.actuals.elements.find((one) => one.element === element);
-      return found?.actual == null || found.standard === 0 ? [] : [{ runId, ...found, actual: found.actual }];
-    });
-    const [first] = noted;
-    if (first === undefined) return [];
-    const { measured, spread } = shrunk(
-      first.standard,
-      noted.map(({ actual }) => actual),
-    );
-    const before = workshop?.body.rates[rate] ?? null;
-    // A rate that does not stand for the whole element, with rest or a second heating-up in it, is only watched.
-    const isWhole =
-      before !== null &&
-      (near(before.value, first.standard) || noted.some(({ standard }) => near(before.value, standard)));
-    return [
-      {
-        subject: { of: 'minutes', element, blankId: null, position: null },
-        ...{ standard: first.standard, measured, spread, unit: 'min', upper: null, seen: null },
-        observations: noted.length,
-        runIds: noted.map(({ runId }) => runId),
-        places:
-          workshop === null || !isWhole
-            ? []
-            : measuredPlace(
-                { kind: 'workshop', id: workshop.id, path: ['rates', rate], before },
-                measured,
-                'min',
-                day,
-                { count: noted.length },
-              ),
-      },
-    ];
-  });
-}
+/** Work that no rate of the workshop holds: a blank, an artwork, a print or a way of selling does. */
+const otherWork = ['art', 'presses', 'finish', 'selling'] as const satisfies readonly WorkElement[];
 
-/** Minutes of the hands at one press, of each blank and place, where the clock says which print it was for. */
-export function learnedPressMinutes({ runs, documents, day }: LearnedFrom): readonly Lesson[] {
-  const rows = new Map<string, { readonly of: Timed; readonly all: Timed[] }>();
-  for (const run of runs) {
-    for (const timed of timedPresses(run)) {
-      const key = JSON.stringify([timed.blankId, timed.position]);
-      const row = rows.get(key) ?? { of: timed, all: [] };
-      row.all.push(timed);
-      rows.set(key, row);
-    }
-  }
-  // What a job holds is without the allowance for rest, which its sums put on top; the clock and the standard have it in.
-  const rest = 1 + (documents.workshop?.body.rates.restAllowance?.value ?? 0);
-  return [...rows.values()].map(({ of, all }): Lesson => {
-    const { blankId, position, standard } = of;
-    const { measured, spread } = shrunk(
-      standard,
-      all.map(({ each }) => each),
-    );
-    return {
-      subject: { of: 'minutes', element: 'presses', blankId, position },
-      ...{ standard, measured, spread, unit: 'min', upper: null, seen: null, observations: all.length },
-      runIds: all.map(({ runId }) => runId),
-      places: eachPlacement(documents.jobs)
-        .filter(({ line, placement }) => line.blankId === blankId && placement.position === position)
-        .flatMap(({ jobId, line, placement }): readonly LearnedPlace[] =>
-          measuredPlace(
-            {
-              ...{ kind: 'job', id: jobId, before: placement.handMinutes },
-              path: ['lines', line.id, 'placements', placement.id, 'handMinutes'],
-            },
-            measured / rest,
-            'min',
-            day,
-            { count: all.length },
-          ),
-        ),
-    };
-  });
-}
+/**
+ * Minutes of each element of work that somebody noted. A run is held against its own standard, for one that heats up
+ * three times, or is of two jobs, plans more: what is shrunk is how much longer it took, and that goes to the rate.
+ */
+export const learnedMinutes = (from: LearnedFrom): readonly Lesson[] => [
+  ...Object.entries(workshopRates).flatMap(([element, rate]) =>
+    workshopLesson(from, element as keyof typeof workshopRates, rate),
+  ),
+  ...otherWork.flatMap((element) => (element === 'finish' ? finishLessons(from) : watched(from, element))),
+];
 
 // Helpers
 
-interface Timed {
-  readonly runId: string;
-  readonly blankId: string;
-  readonly position: LearnedRun['standard']['works'][number]['lines'][number]['placements'][number]['position'];
+/** What was noted of an element in one run, beside what its own standard plans for it. */
+interface Noted {
+  readonly run: LearnedRun;
   readonly standard: number;
-  readonly each: number;
+  readonly actual: number;
 }
 
-/**
- * Pieces that nobody counted with the time are those that were pressed. A time says of which print it is, not of which
- * job: prints of a job and of its copy bear one id, and count as one.
- */
-function timedPresses({ runId, standard, facts }: LearnedRun): readonly Timed[] {
-  const prints = new Map<string, Omit<Timed, 'each'>>();
-  for (const { blankId, placements } of standard.works.flatMap(({ lines }) => lines))
-    for (const { placementId, position, handMinutes } of placements)
-      if (!prints.has(placementId))
-        prints.set(placementId, { runId, blankId, position, standard: handMinutes });
-  return [...prints].flatMap(([placementId, print]): readonly Timed[] => {
-    const hours = facts.hours
-      .map(({ body }) => body)
-      .filter((one) => one.element === 'presses' && one.placementId === placementId);
-    const minutes = hours.reduce((sum, one) => sum + one.minutes, 0);
-    const counted = hours.every(({ pieces }) => pieces !== null)
-      ? hours.reduce((sum, { pieces }) => sum + (pieces ?? 0), 0)
-      : facts.pressings.filter(({ body }) => body.placementId === placementId).length;
-    return minutes === 0 || counted === 0 ? [] : [{ ...print, each: minutes / counted }];
+function notedOf({ runs }: Pick<LearnedFrom, 'runs'>, element: WorkElement): readonly Noted[] {
+  return runs.flatMap((run): readonly Noted[] => {
+    const found = run.result.actuals.elements.find((one) => one.element === element);
+    return found?.actual == null || found.standard === 0
+      ? []
+      : [{ run, standard: found.standard, actual: found.actual }];
   });
 }
 
-const near = (one: number, other: number): boolean => Math.abs(one - other) < 1e-6;
+function workshopLesson(
+  from: LearnedFrom,
+  element: keyof typeof workshopRates,
+  rate: (typeof workshopRates)[typeof element],
+): readonly Lesson[] {
+  const { workshop } = from.documents;
+  if (workshop === null) return [];
+  return rateLesson(from, notedOf(from, element), {
+    subject: { of: 'minutes', element, blankId: null, position: null },
+    place: { kind: 'workshop', id: workshop.id, path: ['rates', rate], before: workshop.body.rates[rate] },
+    typical: rateDefinition(rate).typical,
+  });
+}
+
+/** A mean over several blanks tells nothing of any of them: it is watched. */
+function finishLessons(from: LearnedFrom): readonly Lesson[] {
+  const noted = notedOf(from, 'finish');
+  const blankOf = ({ run }: Noted) =>
+    from.documents.blanks.find(({ id }) => id === onlyBlank(run.standard)) ?? null;
+  return [...new Set(noted.map(blankOf))].flatMap((blank): readonly Lesson[] => {
+    const own = noted.filter((one) => blankOf(one) === blank);
+    const typical = blank && blankTypicals[blank.body.kind].finishMinutes.typical;
+    if (blank === null || typical === null) return watchedOf(own, 'finish');
+    const { id, body } = blank;
+    return rateLesson(from, own, {
+      subject: { of: 'minutes', element: 'finish', blankId: id, position: null },
+      place: { kind: 'blank', id, path: ['finishMinutes'], before: body.finishMinutes },
+      typical,
+    });
+  });
+}
+
+function onlyBlank({ works }: LearnedRun['standard']): string | null {
+  const blankIds = works.flatMap(({ lines }) => lines.map(({ blankId }) => blankId));
+  const [first] = blankIds;
+  return first !== undefined && blankIds.every((one) => one === first) ? first : null;
+}
+
+interface HeldRate {
+  readonly subject: Lesson['subject'];
+  readonly place: Parameters<typeof measuredPlace>[0];
+  /** What is reckoned with where the place holds nothing. */
+  readonly typical: number;
+}
+
+function rateLesson(
+  { taken, day }: LearnedFrom,
+  noted: readonly Noted[],
+  { subject, place, typical }: HeldRate,
+): readonly Lesson[] {
+  if (noted.length === 0) return [];
+  const held = heldWhen(taken, place, place.before, typical);
+  const { measured, spread } = shrunk(
+    held.first,
+    noted.map(({ run, standard, actual }) => (actual / standard) * held.of(run)),
+  );
+  return [
+    {
+      subject,
+      ...{ standard: held.first, measured, spread, unit: 'min', upper: null, seen: null },
+      ...{ observations: noted.length, runIds: noted.map(({ run }) => run.runId) },
+      places: measuredPlace(place, measured, 'min', day, { count: noted.length }),
+    },
+  ];
+}
+
+/** Time at the presses is told by each print where the clock says which it was for. */
+const watched = (from: LearnedFrom, element: WorkElement): readonly Lesson[] =>
+  watchedOf(
+    notedOf(from, element).filter(
+      ({ run }) =>
+        element !== 'presses' ||
+        run.facts.hours.some(({ body }) => body.element === element && body.placementId === null),
+    ),
+    element,
+  );
+
+/** Told in minutes of the last of these runs. */
+function watchedOf(noted: readonly Noted[], element: WorkElement): readonly Lesson[] {
+  const standard = noted.at(-1)?.standard;
+  if (standard === undefined) return [];
+  const { measured, spread } = shrunk(
+    1,
+    noted.map((one) => one.actual / one.standard),
+  );
+  return [
+    {
+      subject: { of: 'minutes', element, blankId: null, position: null },
+      ...{ standard, measured: measured * standard, unit: 'min', upper: null, seen: null },
+      spread: spread === null ? null : spread * standard,
+      ...{ observations: noted.length, runIds: noted.map(({ run }) => run.runId), places: [] },
+    },
+  ];
+}

@@ -30,9 +30,7 @@ export function lessonName(subject: LearnedSubject, names: LessonNames): string 
     case 'consumablePrice':
       return 'Price of what is used up';
     case 'minutes':
-      return subject.position === null
-        ? elementName(subject.element)
-        : `${elementName(subject.element)}, ${names.place(subject.position)}, minutes a piece`;
+      return minutesName(subject, names);
     case 'inkPrice':
       return 'Price of ink';
     case 'ink':
@@ -42,6 +40,16 @@ export function lessonName(subject: LearnedSubject, names: LessonNames): string 
     default:
       return subject satisfies never;
   }
+}
+
+function minutesName(
+  { element, blankId, position }: Extract<LearnedSubject, { of: 'minutes' }>,
+  names: LessonNames,
+): string {
+  const name = elementName(element);
+  if (position !== null) return `${name}, ${names.place(position)}, minutes a piece`;
+  if (blankId !== null) return `${name}, ${names.blank(blankId)}, minutes a piece`;
+  return element === 'sheets' ? `${name}, minutes a sheet` : name;
 }
 
 /** “S, M, L and XL 4.60 is now 4.72 USD; 2XL 6.10 is now 6.22 USD”, sizes that moved alike together. */
