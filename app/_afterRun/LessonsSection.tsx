@@ -79,7 +79,9 @@ export function LessonsSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
               <OriginMark origin="measured" count={lesson.observations} />
             </p>
             {lesson.places.length === 0 ? (
-              <p className={styles.quiet}>{lessonTable.onlyWatched}</p>
+              <p className={styles.quiet}>
+                {lesson.subject.of === 'sizeMix' ? lessonTable.noStall : lessonTable.onlyWatched}
+              </p>
             ) : (
               <Button
                 kind="quiet"

@@ -189,7 +189,7 @@ function cameOf(asked: RunOfFile): { readonly came: Came | null; readonly beside
 
 /** Of each print that was pressed; prints of one blank at one press in one place teach together. */
 function learnedOf(run: LearnedRun, day: string): TableOfRun['learned'] {
-  const documents = { workshop: null, jobs: [], blanks: [] };
+  const documents = { jobs: [] };
   const lessons = learnedScrap({ runs: [run], documents, day });
   return run.standard.works.flatMap(({ lines }) =>
     lines.flatMap(({ blankId, placements }) =>

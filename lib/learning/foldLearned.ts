@@ -5,6 +5,7 @@ import { learnedMinutes } from './learnedMinutes';
 import { learnedPressMinutes } from './learnedPressMinutes';
 import { learnedPrices } from './learnedPrices';
 import { learnedScrap } from './learnedScrap';
+import { learnedSizes } from './learnedSizes';
 import type { Lesson } from './lesson';
 
 /**
@@ -19,4 +20,5 @@ export const foldLearned = (from: LearnedFrom): readonly Lesson[] => [
   ...learnedPressMinutes(from),
   ...learnedMinutes(from),
   ...learnedInk(from),
+  ...learnedSizes(from),
 ];

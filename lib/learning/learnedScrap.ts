@@ -6,7 +6,8 @@ import { measuredPlace } from './measuredRate';
 import { eachPlacement } from './openPlacements';
 
 /** What lessons of scrap are folded from: no result of a run is asked. */
-type ScrapFrom = Pick<LearnedFrom, 'documents' | 'day'> & {
+type ScrapFrom = Pick<LearnedFrom, 'day'> & {
+  readonly documents: Pick<LearnedFrom['documents'], 'jobs'>;
   readonly runs: readonly Omit<LearnedRun, 'result'>[];
 };
 

@@ -6,7 +6,7 @@ export type LearnedPlace = RateTaken['places'][number];
 /** A figure that runs measured, beside the one it was reckoned with. */
 export interface Lesson {
   readonly subject: LearnedSubject;
-  /** In what `unit` says; of a size mix the largest share that moved. */
+  /** In what `unit` says; of a mix of sizes the share that moved most. */
   readonly standard: number;
   readonly measured: number;
   readonly unit: 'share' | 'min' | 'mL' | 'money';
@@ -18,6 +18,13 @@ export interface Lesson {
   readonly upper: number | null;
   /** Seen so many times, of a share. */
   readonly seen: number | null;
+  /** Of a mix of sizes: each, with what was asked for; left out of all else. */
+  readonly sizes?: readonly {
+    readonly size: string;
+    readonly standard: number;
+    readonly measured: number;
+    readonly spread: number;
+  }[];
   readonly runIds: readonly string[];
   /** Empty where no document holds it: it is only watched. */
   readonly places: readonly LearnedPlace[];

@@ -21,7 +21,7 @@ export function upperScrap(
   runs: Parameters<typeof learnedScrap>[0]['runs'],
   day: string,
 ): (job: Job) => readonly UpperScrap[] {
-  const lessons = learnedScrap({ runs, documents: { workshop: null, jobs: [], blanks: [] }, day });
+  const lessons = learnedScrap({ runs, documents: { jobs: [] }, day });
   return ({ lines }) =>
     lines.flatMap(({ id: lineId, blankId, placements }) =>
       placements.flatMap(({ id: placementId, pressId, position }) => {

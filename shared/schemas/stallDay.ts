@@ -2,6 +2,7 @@ import { idSchema, nameSchema } from './basics';
 import { sizeNameSchema } from './blank';
 import { attachmentSchema } from './keptFile';
 import { daySchema, shareSchema } from './rate';
+import { sizeMixSchema } from './sizeMix';
 import { z } from './z';
 
 /** A line of a job: what a stall calls a design. */
@@ -65,21 +66,6 @@ const weatherSchema = z.strictObject({
   /** What it leaves of the sales of a dry day. */
   factor: shareSchema(2),
 });
-
-/** Crowds whose usual mix of sizes is known. */
-export const stallAudiences = ['adults', 'women', 'youth', 'trades', 'runners'] as const;
-export type StallAudience = (typeof stallAudiences)[number];
-
-const sizeMixSchema = z.discriminatedUnion('from', [
-  z.strictObject({ from: z.literal('audience'), audience: z.enum(stallAudiences) }),
-  z.strictObject({
-    from: z.literal('typed'),
-    shares: z
-      .array(z.strictObject({ size: sizeNameSchema, share: z.number().min(0).max(1) }))
-      .min(1)
-      .max(30),
-  }),
-]);
 
 const rangeDesignSchema = z.strictObject({
   ...designOf,
@@ -211,7 +197,7 @@ export const stallDaySchema = z.strictObject({
   eventFactor: z.number().positive().max(20).default(1),
   forecast: forecastSchema.default({ from: 'typed' }),
   ranges: z.array(rangeSchema).max(20).default([]),
-  /** Sizes go by their mix alone; left out or false, what own stall days asked for is blended in. */
+  /** Sizes go by their mix alone; left out or false, what own stall days and orders asked for is blended in. */
   areOwnSizesLeftOut: z.boolean().exactOptional(),
   /** What an unsold piece is still worth, share of its cost. */
   leftoverShare: shareSchema(1),
@@ -243,7 +229,6 @@ export type RangeDesign = z.infer<typeof rangeDesignSchema>;
 export type StallWeather = z.infer<typeof weatherSchema>;
 export type StallCost = z.infer<typeof dayCostSchema>;
 export type StallForecast = z.infer<typeof forecastSchema>;
-export type SizeMix = z.infer<typeof sizeMixSchema>;
 export type SetOffer = z.infer<typeof setOfferSchema>;
 export type DayPrice = z.infer<typeof dayPriceSchema>;
 export type Coins = z.infer<typeof coinsSchema>;

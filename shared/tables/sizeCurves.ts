@@ -1,5 +1,5 @@
 import type { Audience } from '@/shared/schemas/job';
-import type { StallAudience } from '@/shared/schemas/stallDay';
+import type { StallAudience } from '@/shared/schemas/sizeMix';
 
 /**
  * Usual mixes of sizes, shares of a crowd. Adults: the middle of ranges that are common practice in the trade

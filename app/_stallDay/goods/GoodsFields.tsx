@@ -30,7 +30,9 @@ export function GoodsFields({ on }: Readonly<{ on: StallOnScreen }>) {
   const { past } = before;
   const hasOwn = ranges.some(
     (range) =>
-      range.sizes !== null && hasOwnSizes(ownPieces(ranges, range, past, sizesOfRange(range, workspace))),
+      range.sizes !== null &&
+      (range.sizes.ordered !== undefined ||
+        hasOwnSizes(ownPieces(ranges, range, past, sizesOfRange(range, workspace)))),
   );
   const add = () => {
     typing.ends();

@@ -13,7 +13,8 @@ import {
 import type { PastDay } from '@/lib/stall/plan/demand/pastDay';
 import { ownPieces } from '@/lib/stall/plan/demand/pastWanted';
 import { numberLimits } from '@/shared/limits';
-import { type SizeMix, type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
+import type { SizeMix } from '@/shared/schemas/sizeMix';
+import { type StallRange, stallDaySchema } from '@/shared/schemas/stallDay';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 import styles from './Goods.module.css';
 import { sizesOfRange } from './linesOfJobs';
@@ -91,9 +92,11 @@ export function SizeMixFields({ on, range, at, past }: SizeMixFieldsProps) {
 /** Shares of one’s own begin with those of the crowd before. */
 function mixOf(choice: SizeMixChoice, before: SizeMix | null, sizes: readonly string[]): SizeMix | null {
   if (choice === 'none') return null;
-  if (choice !== 'typed') return { from: 'audience', audience: choice };
+  // What orders asked for stays, whoever else is expected.
+  const kept = before?.ordered === undefined ? {} : { ordered: before.ordered };
+  if (choice !== 'typed') return { from: 'audience', audience: choice, ...kept };
   if (before?.from === 'typed') return before;
   const curve = stallSizeCurves[before?.audience ?? 'adults'];
   const shares = sizes.map((size) => ({ size, share: curve[size] ?? 0 }));
-  return { from: 'typed', shares: shares.length > 0 ? shares : [{ size: 'M', share: 1 }] };
+  return { from: 'typed', shares: shares.length > 0 ? shares : [{ size: 'M', share: 1 }], ...kept };
 }

@@ -100,7 +100,7 @@ type Rows = DeliveryStanding['delivery']['body']['rows'];
 
 function beforeOf({ lesson }: PaidPrice, money: (amount: number) => string): string | null {
   const before = lesson.places[0]?.before ?? null;
-  if (before === null || Array.isArray(before)) return null;
+  if (before === null) return null;
   return money(typeof before === 'number' ? before : 'value' in before ? before.value : 0);
 }
 

@@ -36,7 +36,7 @@ export function lessonName(subject: LearnedSubject, names: LessonNames): string 
     case 'ink':
       return 'Ink of the last run';
     case 'sizeMix':
-      return 'Mix of sizes';
+      return `Mix of sizes of ${names.blank(subject.blankId)}`;
     default:
       return subject satisfies never;
   }
@@ -65,8 +65,19 @@ export function paidWords(lessons: readonly Lesson[], formatter: Formatter): str
     .join('; ');
 }
 
+/** “S 11.5 % (12), M 25.3 % (26); what was assumed in brackets; 37 pieces, spread up to 4.9 %.” */
+function sizesWords(sizes: NonNullable<Lesson['sizes']>, pieces: number, formatter: Formatter): string {
+  const written = (share: number) => formatter.number(share * 100, 1);
+  const each = sizes.map(
+    ({ size, standard, measured }) => `${size} ${written(measured)} % (${written(standard)})`,
+  );
+  const spread = written(Math.max(...sizes.map((one) => one.spread)));
+  return `${each.join(', ')}; what was assumed in brackets; ${formatter.count(pieces, 'piece')}, spread up to ${spread} %.`;
+}
+
 /** “4.12 %, 3.5 % was assumed; 2 in 41, with 90 % no more than 6.91 %.” */
 export function movedWords(lesson: Lesson, formatter: Formatter): string {
+  if (lesson.sizes !== undefined) return sizesWords(lesson.sizes, lesson.observations, formatter);
   const { unit, standard, measured, observations, spread, upper, seen } = lesson;
   const written = (value: number): string =>
     unit === 'share' ? `${formatter.number(value * 100, 2)} %` : `${formatter.number(value, 2)} ${unit}`;
@@ -99,6 +110,7 @@ export const lessonTable = {
   take: 'Take it over',
   back: 'Take back',
   onlyWatched: 'Watched only: no open job or rate holds it.',
+  noStall: 'Watched only: stall days to come have it, or none brings it in a range of its own.',
   same: (figures: string) => `${figures} as assumed`,
   taken: (day: string, places: string) => `Taken over ${day}, in ${places}.`,
   older: (count: number) => `Taken over before (${count})`,

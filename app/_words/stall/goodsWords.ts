@@ -1,6 +1,7 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { PRIOR_PIECES } from '@/lib/stall/plan/demand/sizeShares';
-import type { SizeMix, StallForecast, stallAudiences } from '@/shared/schemas/stallDay';
+import type { SizeMix, stallAudiences } from '@/shared/schemas/sizeMix';
+import type { StallForecast } from '@/shared/schemas/stallDay';
 
 export const forecastChoices: readonly {
   readonly value: StallForecast['from'];
@@ -64,9 +65,13 @@ export function ownSizesWords(
   isLeftOut: boolean,
   { number }: Formatter,
 ): string | null {
-  if (mix === null || !hasOwnSizes(pieces)) return null;
+  const orders = (mix?.ordered ?? []).reduce((sum, one) => sum + one.pieces, 0);
+  if (mix === null || (!hasOwnSizes(pieces) && orders === 0)) return null;
   const name = sizeMixChoices.find(({ value }) => value === sizeMixChoiceOf(mix))?.label ?? '';
-  const own = `${number(pieces, 0)} sold or missed at your own stalls`;
+  const own = [
+    ...(orders > 0 ? [`${number(orders, 0)} ordered`] : []),
+    ...(hasOwnSizes(pieces) ? [`${number(pieces, 0)} sold or missed at your own stalls`] : []),
+  ].join(' and ');
   return isLeftOut
     ? `“${name}” alone: ${own} are left out.`
     : `“${name}”, counted like ${number(PRIOR_PIECES, 0)} pieces, blended with ${own}.`;

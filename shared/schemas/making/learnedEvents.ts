@@ -1,6 +1,7 @@
 import { idSchema } from '@/shared/schemas/basics';
 import { positions, sizeNameSchema } from '@/shared/schemas/blank';
 import { daySchema } from '@/shared/schemas/rate';
+import { sizeMixSchema } from '@/shared/schemas/sizeMix';
 import { z } from '@/shared/schemas/z';
 import { workElements } from './runEvents';
 
@@ -25,7 +26,8 @@ const learnedSubjectSchema = z.discriminatedUnion('of', [
   }),
   z.strictObject({ of: z.literal('ink') }),
   z.strictObject({ of: z.literal('inkPrice') }),
-  z.strictObject({ of: z.literal('sizeMix') }),
+  /** Of one blank, at a stall. */
+  z.strictObject({ of: z.literal('sizeMix'), blankId: idSchema }),
 ]);
 
 /** A figure as a document holds it: a rate or none, a bare number, or a mix of sizes. */
@@ -39,7 +41,7 @@ const heldFigureSchema = z
       count: z.int().min(1).exactOptional(),
     }),
     z.number(),
-    z.array(z.strictObject({ size: sizeNameSchema, share: z.number().min(0).max(1) })).max(30),
+    sizeMixSchema,
   ])
   .nullable();
 

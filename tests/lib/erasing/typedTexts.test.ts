@@ -30,7 +30,7 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   expense: ['receipt.mediaType'],
   stallDay: [
     ...['attachments.mediaType', 'ranges.sizes.shares.size', 'held.size', 'prices.own.size'],
-    ...['prices.sets.sizes', 'prices.lastHour.prices.size'],
+    ...['prices.sets.sizes', 'prices.lastHour.prices.size', 'ranges.sizes.ordered.size'],
   ],
   // What lies at a shop lies there under its name.
   shop: ['name', 'knownAs.name', 'attachments.mediaType'],
@@ -50,7 +50,10 @@ const goneBy: Readonly<Record<string, readonly string[]>> = {
   pressTest: ['lot', 'paperLot', 'inkLot', 'photo.mediaType'],
   goodsIn: ['currency', 'rows.item.size', 'rows.item.name', 'rows.lot', 'receipt.mediaType'],
   faultClaim: ['step.rows.item.size', 'step.rows.item.name', 'step.currency'],
-  rateTaken: ['subject.size', 'places.before.size', 'places.after.size'],
+  rateTaken: [
+    'subject.size',
+    ...['places.before', 'places.after'].flatMap((held) => [`${held}.ordered.size`, `${held}.shares.size`]),
+  ],
 };
 
 const everyKind = Object.entries({ ...kinds, ...entryKinds });

@@ -40,7 +40,7 @@ const inOrder = (first: string, second: string, documents: readonly string[]) =>
     ),
   );
 
-const none = { workshop: null, jobs: [], blanks: [] };
+const none = { jobs: [] };
 
 // By hand: (50 · 0.035 + 2 + 2) ÷ (50 + 41 + 41) = 5.75 ÷ 132 = 4.356 %. From 4.12 % it would be 4.591 %.
 describe('the first begun is measured from', () => {

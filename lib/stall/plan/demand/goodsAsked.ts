@@ -166,9 +166,11 @@ function sizesOf(
   if (range.sizes === null) {
     return names.length === 1 && only !== undefined ? new Map([[only, 1]]) : null;
   }
-  const own = stallDay.areOwnSizesLeftOut === true ? [] : past;
-  const wanted = wantedSizes(stallDay.ranges, range, own);
-  const shares = sizeShares(range.sizes, wanted, names);
+  const { ordered, ...usual } = range.sizes;
+  const shares =
+    stallDay.areOwnSizesLeftOut === true
+      ? sizeShares(usual, new Map(), names)
+      : sizeShares(range.sizes, wantedSizes(stallDay.ranges, range, past), names);
   return shares.size === 0 ? null : shares;
 }
 

@@ -1,14 +1,14 @@
-import type { SizeMix } from '@/shared/schemas/stallDay';
+import type { SizeMix } from '@/shared/schemas/sizeMix';
 import { stallSizeCurves } from '@/shared/tables/sizeCurves';
 
 /** How many pieces of its own sales a usual mix weighs as much as. Common practice. */
 export const PRIOR_PIECES = 50;
 
 /**
- * The mix of sizes that a crowd asks for: the usual one, and what was asked for before, the usual one counted like 50
- * pieces (the mean of a Dirichlet distribution).
+ * The mix of sizes that a crowd asks for: the usual one, and what was asked for before, by orders that the mix has and
+ * at stalls, the usual one counted like 50 pieces (the mean of a Dirichlet distribution).
  *
- * @param wanted pieces asked for before, by size
+ * @param wanted pieces asked for at stalls before, by size
  * @param sizes those the blank comes in; what others were asked for is set aside
  * @returns shares of the sizes, which add to 1; none where no size has any
  */
@@ -19,10 +19,12 @@ export function sizeShares(
 ): ReadonlyMap<string, number> {
   const prior = priorOf(mix);
   const usual = sum(prior.values());
-  const asked = sum(wanted.values());
+  const ordered = new Map((mix.ordered ?? []).map(({ size, pieces }) => [size, pieces]));
+  const asked = sum(wanted.values()) + sum(ordered.values());
   const blended = sizes.map((size) => {
     const share = usual > 0 ? (prior.get(size) ?? 0) / usual : 0;
-    return [size, (PRIOR_PIECES * share + (wanted.get(size) ?? 0)) / (PRIOR_PIECES + asked)] as const;
+    const own = (wanted.get(size) ?? 0) + (ordered.get(size) ?? 0);
+    return [size, (PRIOR_PIECES * share + own) / (PRIOR_PIECES + asked)] as const;
   });
   const made = sum(blended.map(([, share]) => share));
   return new Map(made > 0 ? blended.map(([size, share]) => [size, share / made]) : []);

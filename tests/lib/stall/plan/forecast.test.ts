@@ -235,6 +235,23 @@ describe('sizes', () => {
     expect(fernM({ areOwnSizesLeftOut: false })).toBe(fernM({}));
   });
 
+  it('are those that orders asked for, too, once the maker agreed, and not where own sales are left out', () => {
+    const fernM = (more: Partial<StallDay>) => {
+      const ranges = stallDay.ranges.map((range) =>
+        range.sizes === null ? range : { ...range, sizes: { ...range.sizes, ordered } },
+      );
+      const { goods } = plannedFair(fairWith({ held: [], ranges, ...more }, { past: [dryDay, wetDay] }));
+      return goods.find(({ lineId, size }) => lineId === 'fern' && size === 'M')?.expected;
+    };
+    const ordered = [
+      { size: 'M', pieces: 9 },
+      { size: 'L', pieces: 5 },
+    ];
+    // As above with 9 more of 14: (50 × 0.26 + 18 + 9) ÷ 100.
+    expect(fernM({})).toBeCloseTo(54 * 0.32 * 0.4, 12);
+    expect(fernM({ areOwnSizesLeftOut: true })).toBeCloseTo(54 * 0.32 * 0.26, 12);
+  });
+
   it('that own days asked for are those of the range, in sizes it has', () => {
     const [shirts] = stallDay.ranges;
     if (shirts === undefined) throw new Error('the fair has no shirts');
