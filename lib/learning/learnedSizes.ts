@@ -1,6 +1,7 @@
 import { sameValue } from '@/lib/merging/sameValue';
 import { wantedSizes } from '@/lib/stall/plan/demand/pastWanted';
 import { PRIOR_PIECES, sizeShares } from '@/lib/stall/plan/demand/sizeShares';
+import { compareText } from '@/shared/compareText';
 import type { SizeMix } from '@/shared/schemas/sizeMix';
 import type { StallDay, StallRange } from '@/shared/schemas/stallDay';
 import type { LearnedFrom } from './learnedFrom';
@@ -76,10 +77,16 @@ function orderedOf({ runs }: LearnedFrom, blankId: string, names: readonly strin
   return { ordered, runIds: [...new Set(own.map(({ runId }) => runId))] };
 }
 
-/** Ranges of stall days to come that bring nothing but the blank: a mix over several tells nothing of any of them. */
+/**
+ * Ranges of stall days to come that bring nothing but the blank: a mix over several tells nothing of any of them. The
+ * soonest is first, whose mix is told.
+ */
 function rangesOf({ documents, day }: LearnedFrom, blankId: string): readonly RangeOfBlank[] {
   return documents.stallDays
     .filter(({ body }) => body.archivedOn === null && body.areOwnSizesLeftOut !== true && isToCome(body, day))
+    .toSorted(
+      (one, other) => compareText(firstDay(one.body), firstDay(other.body)) || compareText(one.id, other.id),
+    )
     .flatMap(({ id, body }) =>
       body.ranges.flatMap((range): readonly RangeOfBlank[] => {
         const { sizes, designs } = range;
@@ -90,6 +97,9 @@ function rangesOf({ documents, day }: LearnedFrom, blankId: string): readonly Ra
       }),
     );
 }
+
+/** After all that are known where nobody knows it yet. */
+const firstDay = ({ days }: StallDay): string => days[0]?.day ?? '9999-12-31';
 
 /** One whose day nobody knows yet is. */
 const isToCome = ({ days }: StallDay, day: string): boolean =>

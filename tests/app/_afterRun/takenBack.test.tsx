@@ -84,7 +84,7 @@ it('sizes that were ordered go to a stall day to come by one button, and back by
     ranges: [
       {
         ...{ id: 'shirts', name: 'Shirts', pieces: 40, sizes: { from: 'audience', audience: 'women' } },
-        designs: [{ jobId: 'club', lineId: 'shirts', share: 1 }],
+        designs: [{ jobId: 'club-order', lineId: 'shirts', share: 1 }],
       },
     ],
   });

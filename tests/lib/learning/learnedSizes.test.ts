@@ -102,6 +102,23 @@ describe('sizes taken over at a stall', () => {
     expect(withEdits(held, 'stallDay', 'fair', back.edits)).toEqual(fair(toCome));
   });
 
+  it('are told beside the mix of the soonest day, and go to all', () => {
+    const [range] = fair(toCome).ranges;
+    const women = { from: 'audience' as const, audience: 'women' as const };
+    const soon = fair(addDays(TODAY, 3), { ranges: [{ ...range, sizes: women }] as StallDay['ranges'] });
+    const days = [
+      { id: 'a', body: fair(toCome) },
+      { id: 'b', body: { ...fair(toCome), days: [] } },
+      { id: 'z', body: soon },
+    ];
+    for (const stallDays of [days, days.toReversed()]) {
+      const told = sizesOf({ ...from, documents: { ...from.documents, stallDays } });
+      expect(told?.places.map(({ id }) => id)).toEqual(['z', 'a', 'b']);
+      // Of women 13 of 94 that wear what the shirt is made in wear XL.
+      expect(told?.sizes?.find(({ size }) => size === 'XL')?.standard).toBeCloseTo(13 / 94, 12);
+    }
+  });
+
   it('go to no day that is over, that leaves own sales out, or whose range is of several blanks', () => {
     const [range] = fair(toCome).ranges;
     if (range === undefined) throw new Error('no range');
