@@ -42,10 +42,14 @@ async function makeRun(orderId: string | null = null, runId = 'run', metresEach?
     }),
   );
   const { pressings, actuals, hours } = clubFacts({ reprints: 622 });
-  const entries = [...pressings, ...actuals, ...hours].map(({ kind, body: noted }) => ({
-    kind,
-    body: 'for' in noted ? { ...noted, for: { kind: 'run', id: runId } } : { ...noted, runId },
-  }));
+  // On the day of the documents of the store, whose prices are none set since.
+  const entries = [...pressings, ...actuals, ...hours].map(({ kind, body: noted }) => {
+    const body = 'day' in noted ? { ...noted, day: TEST_DAY } : noted;
+    return {
+      kind,
+      body: 'for' in body ? { ...body, for: { kind: 'run', id: runId } } : { ...body, runId },
+    };
+  });
   await act(() => actions.note('Made', entries as Parameters<typeof actions.note>[1]));
 }
 
