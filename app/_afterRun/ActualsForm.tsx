@@ -76,7 +76,7 @@ export function ActualsForm({ on, about }: ActualsFormProps) {
           value={typed[about] ?? null}
           {...goods[about]}
           width="narrow"
-          hint={`now ${formatter.number(result.actuals[about].quantity, 2)}`}
+          hint={actualWords.now(about, result.actuals[about].quantity, formatter)}
           caution={about === 'blanks' ? cautionOf(typed.blanks ?? null, standard, formatter) : undefined}
           half={halfTyped(form, about)}
           {...(about === 'sheets' && roll !== null ? rollField(roll, on) : {})}

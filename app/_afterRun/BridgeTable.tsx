@@ -1,24 +1,24 @@
-import { ChoiceField } from '@/app/_fields/ChoiceField';
-import { barWords, causeWords, fromWords, gapWords, lostWords } from '@/app/_words/afterRun/gapWords';
+import { barWords, fromWords, lostWords } from '@/app/_words/afterRun/gapWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { minorWords } from '@/app/_words/orders/minorWords';
 import { bridgeScale } from '@/lib/variances/bridgeScale';
 import type { BridgeBar, RunResult } from '@/lib/variances/runResult';
 import type { GapLine } from '@/shared/schemas/making/runEvents';
-import { type GapCause, gapCauses } from '@/shared/tables/faults';
+import type { GapCause } from '@/shared/tables/faults';
 import styles from './BridgeTable.module.css';
+import { CauseChip } from './CauseChip';
 
 type BridgeTableProps = Readonly<{
   result: RunResult;
   formatter: Formatter;
   locale: string;
+  /** Until then it is only what it would come to. */
+  isClosed: boolean;
   onCause: (line: GapLine, cause: GapCause) => void;
 }>;
 
-const choices = gapCauses.map((value) => ({ value, label: causeWords[value] }));
-
 /** From the profit as quoted to that which came, a row a reason; lines that came as planned are left out. */
-export function BridgeTable({ result, formatter, locale, onCause }: BridgeTableProps) {
+export function BridgeTable({ result, formatter, locale, isClosed, onCause }: BridgeTableProps) {
   const { bridge, currency, bars } = result;
   const drawn = bars.filter(({ minor }) => minor !== 0);
   const scale = bridge === null ? null : bridgeScale(bridge, drawn);
@@ -62,16 +62,13 @@ export function BridgeTable({ result, formatter, locale, onCause }: BridgeTableP
               </td>
               <td className={styles.figure}>{`${bar.minor > 0 ? '+' : ''}${words(bar.minor)}`}</td>
               <td className={styles.cause}>
-                {bar.line === 'overhead' || bar.line === 'reprints' || bar.line === 'output' ? (
+                {isFollowing(bar) ? (
                   <span className={styles.follows}>{followWords[bar.line]}</span>
                 ) : (
-                  <ChoiceField
-                    label={`Cause of ${gapWords[bar.line].toLowerCase()}`}
-                    labelled
-                    value={bar.cause?.cause ?? null}
-                    choices={choices}
-                    unchosen="No cause chosen"
-                    onCommit={(cause) => onCause(bar.line, cause)}
+                  <CauseChip
+                    line={bar.line}
+                    cause={bar.cause?.cause ?? null}
+                    onCause={(cause) => onCause(bar.line, cause)}
                   />
                 )}
                 {bar.line === 'blanksUsage' && result.lost.length > 0 && (
@@ -86,7 +83,7 @@ export function BridgeTable({ result, formatter, locale, onCause }: BridgeTableP
         })}
         {bridge !== null && scale !== null && (
           <tr className={styles.end}>
-            <th scope="row">Profit as it came</th>
+            <th scope="row">{isClosed ? 'Profit as it came' : 'Profit if it ended now'}</th>
             <td className={styles.bar}>
               <Bar {...scale.to} look="profit" isTorn={scale.isTorn} />
             </td>
@@ -106,6 +103,10 @@ const followWords = {
   reprints: 'None was needed',
   output: 'By what each size brings and takes',
 } as const;
+
+/** A bar of which there is no cause to choose. */
+const isFollowing = (bar: BridgeBar): bar is BridgeBar & { line: keyof typeof followWords } =>
+  bar.line === 'overhead' || bar.line === 'output' || (bar.line === 'reprints' && bar.actual === 'standard');
 
 type Look = 'profit' | 'materials' | 'lost' | 'time' | 'house' | 'more';
 

@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { CardSection } from '@/app/_controls/CardSection';
@@ -78,7 +79,11 @@ export function LessonsSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
               <strong>{nameOf(lesson)}.</strong> {movedWords(lesson, formatter)}{' '}
               <OriginMark origin="measured" count={lesson.observations} />
             </p>
-            {lesson.places.length === 0 ? (
+            {lesson.subject.of === 'ink' ? (
+              <p className={styles.quiet}>
+                {lessonTable.inkFrom} <Link href="/workshop#ink-record">{lessonTable.inkRecord}</Link>.
+              </p>
+            ) : lesson.places.length === 0 ? (
               <p className={styles.quiet}>
                 {lesson.subject.of === 'sizeMix' ? lessonTable.noStall : lessonTable.onlyWatched}
               </p>

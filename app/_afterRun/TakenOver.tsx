@@ -2,6 +2,7 @@ import { Button } from '@/app/_controls/Button';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { type LessonNames, lessonName, lessonTable } from '@/app/_words/afterRun/lessonWords';
+import { takenWords } from '@/app/_words/afterRun/takenWords';
 import type { Formatter } from '@/app/_words/formatter';
 import { type TakenTogether, takenTogether } from '@/lib/learning/sortedLessons';
 import { topmostTaken } from '@/lib/learning/topmostTaken';
@@ -30,14 +31,12 @@ export function TakenOver({ workspace, formatter, names, onLeft }: TakenOverProp
   const list = (shown: readonly TakenTogether<Entry>[]) => (
     <ul className={styles.lessons}>
       {shown.map((entries) => {
-        const [first] = entries;
+        const [first, ...rest] = entries;
         const name = lessonName(first.body.subject, names);
-        const places = entries.reduce((sum, { body }) => sum + body.places.length, 0);
         return (
           <li key={first.id} className={styles.taken}>
             <p>
-              <strong>{name}.</strong>{' '}
-              {lessonTable.taken(formatter.day(first.body.day), formatter.count(places, 'place'))}
+              <strong>{name}.</strong> {takenWords([first.body, ...rest.map(({ body }) => body)], formatter)}
             </p>
             {entries.every((entry) => topmost.has(entry)) && (
               <Button

@@ -7,6 +7,7 @@ import { NumberField } from '@/app/_fields/NumberField';
 import { useTypedChoice, useTypedNumber } from '@/app/_fields/useTyped';
 import { elementChoices, timeTable } from '@/app/_words/afterRun/afterRunWords';
 import { elementName, elementNames } from '@/app/_words/elementNames';
+import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
@@ -50,12 +51,12 @@ export function TimeForm({ on }: Readonly<{ on: AfterRunOnScreen }>) {
     <EntryForm label="Time worked" className={styles.form} missing={missing} onEnter={enter}>
       <ChoiceField label="Work" value={element} choices={elementChoices} onCommit={setElement} />
       <NumberField
-        label="Time"
+        label={timeTable.label}
         unit="min"
         {...time}
         {...numberLimits(hoursSchema, ['minutes'])}
         width="narrow"
-        caution={cautionOf(minutes)}
+        caution={cautionOf(minutes, on.formatter)}
       />
       <div className={styles.ends}>
         <Button type="submit" blockedBy={missing}>
@@ -95,8 +96,14 @@ export function TimesNoted({ on }: Readonly<{ on: AfterRunOnScreen }>) {
 
 // Helpers
 
-function cautionOf(minutes: number | null): string | undefined {
+/** Fewer are more likely hours. */
+const FEW_MINUTES = 5;
+
+function cautionOf(minutes: number | null, formatter: Formatter): string | undefined {
   if (minutes === 0) return timeTable.none;
   if (minutes !== null && minutes > LONG_DAY_MINUTES) return timeTable.longDay;
-  return minutes !== null && minutes >= WHOLE_NIGHT_MINUTES ? timeTable.wholeNight : undefined;
+  if (minutes !== null && minutes >= WHOLE_NIGHT_MINUTES) return timeTable.wholeNight;
+  return minutes !== null && minutes > 0 && minutes < FEW_MINUTES
+    ? timeTable.few(formatter.number(minutes, 1))
+    : undefined;
 }

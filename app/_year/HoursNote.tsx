@@ -56,12 +56,12 @@ export function HoursNote({ on, form, onDone, onLeave }: HoursNoteProps) {
     >
       <FieldGroup>
         <NumberField
-          label="How long"
+          label="How long, in hours"
           unit="h"
           min={(minuteLimits.min ?? 0) / 60}
           max={(minuteLimits.max ?? 1440) / 60}
           width="narrow"
-          hint="Of one day; 1.5 is an hour and a half."
+          hint="Of one day; 1.5 is an hour and a half, 0.75 is 45 minutes."
           caution={asked ?? undefined}
           {...hours}
         />

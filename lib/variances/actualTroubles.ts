@@ -6,6 +6,9 @@ import type { RunResult } from './runResult';
 /** Longer than this in one go is more likely a clock that was left running; from memory. */
 export const WHOLE_NIGHT_MINUTES = 480;
 
+/** So much typed in one go is more likely a slip, or a clock that ran through a night; from memory. */
+const LONG_NOTE_MINUTES = 720;
+
 /** What cannot be, or hardly, in what was noted of a run. It is kept and counted as noted. */
 export type ActualTrouble =
   | { readonly what: 'moreCameThanUsed'; readonly came: number; readonly used: number }
@@ -19,7 +22,11 @@ export type ActualTrouble =
       readonly laidOut: number;
     }
   | { readonly what: 'otherCurrency'; readonly noted: string; readonly run: string }
-  | { readonly what: 'noTime' | 'wholeNight'; readonly entryId: string; readonly minutes: number }
+  | {
+      readonly what: 'noTime' | 'wholeNight' | 'longNote';
+      readonly entryId: string;
+      readonly minutes: number;
+    }
   | { readonly what: 'longDay'; readonly day: string; readonly minutes: number }
   | { readonly what: 'withoutCause'; readonly pieces: number }
   | { readonly what: 'noneUsed'; readonly of: 'blanks' | 'sheets' };
@@ -55,14 +62,25 @@ export function actualTroubles(
       if (minutes === 0) return [{ what: 'noTime', entryId: id, minutes }];
       if (from === 'clock' && minutes >= WHOLE_NIGHT_MINUTES)
         return [{ what: 'wholeNight', entryId: id, minutes }];
-      return [];
+      return minutes >= LONG_NOTE_MINUTES ? [{ what: 'longNote', entryId: id, minutes }] : [];
     }),
     ...longDays(hours),
     ...(withoutCause > 0 ? [{ what: 'withoutCause' as const, pieces: withoutCause }] : []),
   ];
 }
 
+/** @returns whether a time that was noted is hardly so: the pay of an hour is doubtful until it is checked */
+export const isTimeDoubtful = (troubles: readonly ActualTrouble[]): boolean =>
+  troubles.some(({ what }) => ABOUT_TIME.has(what));
+
 // Helpers
+
+const ABOUT_TIME: ReadonlySet<ActualTrouble['what']> = new Set([
+  'noTime',
+  'wholeNight',
+  'longNote',
+  'longDay',
+]);
 
 function moreThanLaidOut(made: readonly MadeSize[]): readonly ActualTrouble[] {
   const over = made.filter(({ started, take }) => started > take);

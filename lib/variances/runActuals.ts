@@ -1,4 +1,4 @@
-import type { RunFacts } from '@/lib/making/runFacts';
+import { isClosedBy, type RunFacts } from '@/lib/making/runFacts';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { RunActual } from '@/shared/schemas/making/runEvents';
 import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
@@ -34,7 +34,7 @@ export interface RunActuals {
   readonly freight: ActualAmount;
   readonly otherCost: ActualAmount;
   readonly fees: ActualAmount;
-  /** Nothing where nobody noted any: what is held for reprints is kept. */
+  /** Where nobody noted any: all that is held for them until the run is closed, nothing from then on. */
   readonly reprints: ActualAmount;
   readonly revenue: ActualAmount | null;
   /** In which amounts were noted last that the run is not reckoned in: they count for nothing. */
@@ -48,7 +48,7 @@ export interface PricesPaid {
   readonly sheet: (sheetId: string) => number | null;
 }
 
-type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted'>;
+type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'steps'>;
 
 /**
  * What was noted of a run, folded: of each kind the newest counts.
@@ -89,7 +89,7 @@ export function runActuals(
     freight: amount('freight', budget.freight),
     otherCost: amount('otherCost', budget.otherCost),
     fees: amount('fees', budget.fees),
-    reprints: amount('reprints', 0),
+    reprints: amount('reprints', isClosedBy(facts.steps) ? 0 : budget.reprints),
     revenue: budget.revenue === null ? revenueTyped(noted.amounts) : amount('revenue', budget.revenue),
     otherCurrencies: noted.otherCurrencies,
   };

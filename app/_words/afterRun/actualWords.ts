@@ -1,3 +1,5 @@
+import type { Formatter } from '@/app/_words/formatter';
+
 /** What is asked of what a run took. */
 export const actualWords = {
   noted: 'What the run took',
@@ -18,6 +20,9 @@ export const actualWords = {
     reprints: 'Reprints',
     revenue: 'Brought in, without tax',
   },
+  /** Whole blanks and sheets, rounded up. */
+  now: (of: 'blanks' | 'sheets' | 'ink', quantity: number, { number }: Formatter) =>
+    `now ${of === 'ink' ? number(quantity, 1) : number(Math.ceil(quantity - 1e-9))}`,
   moreThanLaidOut: (laidOut: string) =>
     `Only ${laidOut} were laid out when it began. Every one more makes the run dearer: check it, or leave it where more were fetched.`,
   missing: {

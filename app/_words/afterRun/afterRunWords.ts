@@ -32,6 +32,8 @@ export function troubleWords(trouble: ActualTrouble, formatter: Formatter, local
       return 'A time of 0 min is noted. It makes that work look free: take it back, or type how long it took.';
     case 'wholeNight':
       return `The clock ran for ${minutesWords(trouble.minutes, locale)} in one go. It counts as work and lowers your pay an hour: take it back and type how long it took if it was left running.`;
+    case 'longNote':
+      return `${minutesWords(trouble.minutes, locale)} are noted in one go. They count as work and lower your pay an hour: take them back and type how long it took if a night is in them, or note each day on its own.`;
     case 'longDay':
       return `${minutesWords(trouble.minutes, locale)} are noted on ${formatter.day(trouble.day)}. Nobody works so long: your pay an hour looks lower than it was. Take back what was noted twice, or note it on its own day.`;
     case 'withoutCause':
@@ -79,8 +81,18 @@ export function sparesWords(
     : `${many} more than ordered lie in stock at ${money}, what making them took. They bring no price in.`;
 }
 
+/** Pay and profit that rest on a time which is hardly so. */
+export const doubtTable = {
+  head: 'Doubtful',
+  why: 'Pay and profit rest on a time that is hardly so: see below.',
+  pay: 'an hour, if that time were right',
+} as const;
+
 /** What is asked of a time that is hardly so. */
 export const timeTable = {
+  label: 'Time in minutes',
+  few: (minutes: string) =>
+    `That is ${minutes} min. Hours are typed as minutes here: an hour and a half is 90.`,
   none: 'No time makes that work look free. Leave it out where it took none.',
   wholeNight: 'That is a whole night. It lowers your pay an hour: check whether a clock was left running.',
   longDay: 'Nobody works more than 16 h in one go. It lowers your pay an hour: note each day on its own.',

@@ -58,7 +58,11 @@ export const lostWords = (lost: readonly LostBlanks[]): string =>
     .join(', ');
 
 /** What a row of the bridge is called: its line, and which way it went. */
-export function barWords({ line, minor, from, to }: BridgeBar, formatter: Formatter, locale: string): string {
+export function barWords(
+  { line, minor, from, to, actual }: BridgeBar,
+  formatter: Formatter,
+  locale: string,
+): string {
   const name = gapWords[line];
   const more = (amount: string) => `${name}, ${amount} ${to > from ? 'more' : 'fewer'}`;
   switch (line) {
@@ -67,7 +71,9 @@ export function barWords({ line, minor, from, to }: BridgeBar, formatter: Format
       return `${name}, ${minor < 0 ? 'dearer' : 'cheaper'}`;
     case 'blanksUsage':
     case 'paperUsage':
-      return more(formatter.number(Math.abs(to - from), 1));
+      return more(wholeWords(Math.abs(to - from), formatter));
+    case 'reprints':
+      return actual === 'standard' ? name : 'Reprints beside what was held for them';
     case 'inkUsage':
       return `${name}, ${formatter.number(Math.abs(to - from), 1)} mL ${to > from ? 'more' : 'less'}`;
     case 'labour':
@@ -96,6 +102,10 @@ export const fromWords: Readonly<Record<ActualFrom, string>> = {
 };
 
 // Helpers
+
+/** Nobody uses a part of a blank or a sheet: a plan in parts is told in whole ones. */
+const wholeWords = (many: number, formatter: Formatter): string =>
+  many < 0.5 ? 'under 1' : formatter.number(Math.round(many));
 
 const isPressFault = (fault: PressFault | GoodsFault): fault is PressFault => fault in faultNames;
 

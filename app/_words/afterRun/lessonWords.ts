@@ -112,6 +112,7 @@ export const lessonTable = {
   onlyWatched: 'Watched only: no open job or rate holds it.',
   noStall: 'Watched only: stall days to come have it, or none brings it in a range of its own.',
   same: (figures: string) => `${figures} as assumed`,
-  taken: (day: string, places: string) => `Taken over ${day}, in ${places}.`,
+  inkFrom: 'How much ink a print takes is learned from the',
+  inkRecord: 'record of refills',
   older: (count: number) => `Taken over before (${count})`,
 } as const;

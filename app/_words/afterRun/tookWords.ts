@@ -27,9 +27,9 @@ export function tookWords(
     (labour.quantityFrom === 'standard' ? 1 : isAllTold ? 0 : untimed);
   return {
     key: [
-      formatter.count(Math.round(blanks.quantity * 10) / 10, 'blank'),
+      formatter.count(wholeUp(blanks.quantity), 'blank'),
       metresEach === null
-        ? formatter.count(Math.round(sheets.quantity * 10) / 10, 'sheet')
+        ? formatter.count(wholeUp(sheets.quantity), 'sheet')
         : `${formatter.number(sheets.quantity * metresEach, 1)} m of roll`,
       `${formatter.number(ink.quantity, 1)} mL`,
       hoursWords(labour.quantity, locale),
@@ -78,6 +78,9 @@ export function unsaidWords(unsaid: RunMoves['unsaid'][number], formatter: Forma
 }
 
 // Helpers
+
+/** Nobody uses a part of a blank or a sheet. */
+const wholeUp = (quantity: number): number => Math.ceil(quantity - 1e-9);
 
 const causeNames: Readonly<Record<string, string>> = { used: 'used', scrapped: 'spoiled', made: 'made' };
 

@@ -9,7 +9,7 @@ import { canonicalText } from '@/lib/stored/canonicalText';
 import { runSchema } from '@/shared/schemas/making/run';
 import { paymentSchema } from '@/shared/schemas/orderEvents';
 import { bodyOf, enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
-import { clubFacts, clubStandard } from '@/tests/fixtures/clubStandard';
+import { clubFacts, clubStandard, noFacts } from '@/tests/fixtures/clubStandard';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 
@@ -24,7 +24,11 @@ afterEach(() => {
 });
 
 /** The worked run, begun and made. */
-async function makeRun(orderId: string | null = null, runId = 'run', metresEach?: number): Promise<void> {
+async function makeRun(
+  orderId: string | null = null,
+  runId = 'run',
+  { facts = typedFacts(), metresEach }: { facts?: ReturnType<typeof clubFacts>; metresEach?: number } = {},
+): Promise<void> {
   if (runId === 'run') await act(() => screenStore().open());
   const { actions } = screenStore();
   const body = runSchema.parse({ name: 'Club shirts', works: [{ jobId: 'club', orderId }] });
@@ -41,7 +45,7 @@ async function makeRun(orderId: string | null = null, runId = 'run', metresEach?
       body: (number) => ({ ...standard, works, runId, number, issuedOn: TEST_DAY }),
     }),
   );
-  const { pressings, actuals, hours } = clubFacts({ reprints: 622 });
+  const { pressings, actuals, hours } = facts;
   // On the day of the documents of the store, whose prices are none set since.
   const entries = [...pressings, ...actuals, ...hours].map(({ kind, body: noted }) => {
     const body = 'day' in noted ? { ...noted, day: TEST_DAY } : noted;
@@ -51,6 +55,24 @@ async function makeRun(orderId: string | null = null, runId = 'run', metresEach?
     };
   });
   await act(() => actions.note('Made', entries as Parameters<typeof actions.note>[1]));
+}
+
+/** Its hours as typed: eight and a half on the clock in one go would be a whole night. */
+function typedFacts(): ReturnType<typeof clubFacts> {
+  const facts = clubFacts({ reprints: 622 });
+  return { ...facts, hours: facts.hours.map((one) => ({ ...one, body: { ...one.body, from: 'typed' } })) };
+}
+
+/** Made and closed, without a move in stock. */
+async function makeClosed(): Promise<void> {
+  await makeRun();
+  await close();
+}
+
+async function close(runId = 'run'): Promise<void> {
+  const { actions } = screenStore();
+  const body = { runId, standardId: null, day: TEST_DAY, step: { what: 'closed' as const, note: '' } };
+  await act(() => actions.note('Close', [{ kind: 'runStep', body }]));
 }
 
 const row = (name: string) => screen.getByRole('row', { name: new RegExp(`^${name}`) });
@@ -65,7 +87,7 @@ const stockOf = (kind: string) =>
 
 describe('after the run', () => {
   it('says what an hour paid and goes from the profit quoted to what came', async () => {
-    await makeRun();
+    await makeClosed();
     await enter(<AfterRunScreen runId="run" />);
     expect(screen.getByText('48.29')).toBeVisible();
     expect(screen.getByText('56.26')).toBeVisible();
@@ -79,6 +101,66 @@ describe('after the run', () => {
     expect(screen.getByText(/^bars torn off: the scale begins at/)).toBeVisible();
     // 4.93 and 7.15 of blanks are told together.
     expect(await section('Where 33.93 USD went')).toHaveTextContent('Your time took 15.52; blanks 12.08');
+  });
+
+  it('judges nothing before it is closed: says what is still to press, and folds what it would come to', async () => {
+    const [scrap] = clubFacts({ reprints: null }).pressings.filter(({ body }) => body.result === 'scrap');
+    const begun = { ...noFacts, pressings: scrap === undefined ? [] : [scrap] };
+    await makeRun(null, 'run', { facts: begun });
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await section('So far')).toHaveTextContent('37 of 37 still to press; 1 lost');
+    expect(screen.queryByText('it paid you an hour')).toBeNull();
+    expect(screen.queryByText(/^Where .* went$/)).toBeNull();
+    expect(screen.queryByRole('row', { name: /^Profit/ })).toBeNull();
+    await press(/^As if it ended now$/);
+    expect(row('Profit if it ended now')).toBeVisible();
+  });
+
+  it('counts what is held for reprints as won by the close alone', async () => {
+    await makeRun(null, 'run', { facts: { ...noFacts, actuals: clubFacts({ reprints: null }).actuals } });
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^As if it ended now$/);
+    // Nobody knows yet whether one will be asked for.
+    expect(row('Blanks used')).toBeVisible();
+    expect(screen.queryByRole('row', { name: /^Held for reprints/ })).toBeNull();
+    await press(/^Close the run$/);
+    expect(row('Held for reprints, not needed')).toHaveTextContent(/\+6.22None was needed$/);
+  });
+
+  it('counts a run whose every piece came good as pressed', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await section('So far')).toHaveTextContent('All 37 are pressed; 4 lost');
+  });
+
+  it.each([
+    ['0', /^A time of 0 min is noted/],
+    ['720', /^12 h are noted in one go/],
+  ])('shows the pay of an hour as doubtful while a time of %s min is noted', async (minutes, told) => {
+    await makeClosed();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(screen.getByText('it paid you an hour')).toBeVisible();
+    await press(/^Time worked$/);
+    const form = screen.getByRole('form', { name: 'Time worked' });
+    await userEvent.selectOptions(within(form).getByRole('combobox'), 'Setting up');
+    await userEvent.type(within(form).getByRole('textbox', { name: 'Time in minutes' }), minutes);
+    await press(/^Note the time$/);
+    expect(screen.getByText(told)).toBeVisible();
+    expect(screen.getByText('Doubtful')).toBeVisible();
+    expect(screen.queryByText('it paid you an hour')).toBeNull();
+    await undo();
+    expect(screen.getByText('it paid you an hour')).toBeVisible();
+  });
+
+  it('asks whether hours were meant where next to no minutes are typed', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    await press(/^Time worked$/);
+    await userEvent.type(screen.getByRole('textbox', { name: 'Time in minutes' }), '1.5');
+    await userEvent.tab();
+    expect(
+      screen.getByText('That is 1.5 min. Hours are typed as minutes here: an hour and a half is 90.'),
+    ).toBeVisible();
   });
 
   it('leads back to the run and to the other places of the making', async () => {
@@ -102,10 +184,10 @@ describe('after the run', () => {
   });
 
   it('keeps the cause of a gap', async () => {
-    await makeRun();
+    await makeClosed();
     await enter(<AfterRunScreen runId="run" />);
     await userEvent.selectOptions(within(row('Your time')).getByRole('combobox'), 'Interruptions');
-    expect(steps()).toMatchObject([{ what: 'cause', line: 'labour', cause: 'interruption' }]);
+    expect(steps().slice(1)).toMatchObject([{ what: 'cause', line: 'labour', cause: 'interruption' }]);
   });
 
   it('tells of a whole night, and keeps what was typed', async () => {
@@ -187,7 +269,7 @@ describe('after the run', () => {
 
   it('asks for the length of a roll, and counts it as the standard does', async () => {
     // A roll 610 mm wide: a letter sheet of 215.9 × 279.4 mm is 98.889 mm of it, and 6000 / 98.889 = 60.674.
-    await makeRun(null, 'run', (215.9 * 279.4) / 610 / 1000);
+    await makeRun(null, 'run', { metresEach: (215.9 * 279.4) / 610 / 1000 });
     await enter(<AfterRunScreen runId="run" />);
     await press(/^Roll used$/);
     expect(screen.queryByRole('textbox', { name: /^Sheets used/ })).toBeNull();
@@ -231,9 +313,23 @@ describe('what runs teach', () => {
     // 0.12 dearer each: 4.95 for 4.83.
     expect(bodyOf('blank', 'white-shirt').sizes[0]?.price?.value).toBe(4.72);
     expect(entries().rateTaken).toHaveLength(6);
+    // 4.60, 6.10 and 7.10 as the worked order has them, each 0.12 dearer.
+    expect(screen.getByText(/^Taken over /)).toBeVisible();
+    expect(screen.getByText(/S, M, L and XL 4.60 USD → 4.72 USD; 2XL 6.10 USD → 6.22 USD/)).toHaveTextContent(
+      /, as paid\.$/,
+    );
     await press(/^Take back: Price of White shirt.*$/);
     await eventually(() => expect(canonicalText(bodyOf('blank', 'white-shirt'))).toBe(before));
     expect(entries().rateTaken).toEqual([]);
+  });
+
+  it('says where ink is learned', async () => {
+    await makeRun();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await screen.findByRole('link', { name: 'record of refills' })).toHaveAttribute(
+      'href',
+      '/workshop#ink-record',
+    );
   });
 
   it('undoes a blank with all its sizes as one step', async () => {

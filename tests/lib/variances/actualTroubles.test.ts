@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { actualTroubles } from '@/lib/variances/actualTroubles';
+import { actualTroubles, isTimeDoubtful } from '@/lib/variances/actualTroubles';
 import { runResult } from '@/lib/variances/runResult';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { clubPressings, clubStandard, hour, noFacts } from '@/tests/fixtures/clubStandard';
@@ -28,6 +28,14 @@ it('asks about a time of nothing, a whole night on the clock and more than 16 h 
   expect(found.map(({ what }) => what)).toEqual(['noTime', 'wholeNight', 'wholeNight', 'longDay']);
   expect(found.at(-1)).toMatchObject({ day: '2026-12-12', minutes: 961 });
   expect(actualTroubles(result(), [typed(night), typed(hour(480, 'rest'))], [])).toEqual([]);
+});
+
+it('asks about 12 h typed in one go, and calls the pay of an hour doubtful with it', () => {
+  const found = actualTroubles(result(), [hour(720, 'rest')].map(typed), []);
+  expect(found).toMatchObject([{ what: 'longNote', minutes: 720 }]);
+  expect(isTimeDoubtful(found)).toBe(true);
+  expect(actualTroubles(result(), [hour(719, 'rest')].map(typed), [])).toEqual([]);
+  expect(isTimeDoubtful([{ what: 'withoutCause', pieces: 2 }])).toBe(false);
 });
 
 it('tells that more went into the first press than was laid out, by size', () => {

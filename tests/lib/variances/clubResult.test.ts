@@ -53,10 +53,20 @@ describe('the worked run', () => {
     expect(result.lost[0]?.amount).toBeCloseTo(-7.1497 / 2, 3);
   });
 
-  it('keeps what is held for reprints where none came, as a bar of its own', () => {
-    const kept = resultOf(clubFacts({ reprints: null }));
+  it('keeps what is held for reprints where none came, as a bar of its own, once it is closed', () => {
+    const closed = noteOf('runStep', {
+      ...{ runId: 'run', standardId: null, day: '2026-12-12' },
+      step: { what: 'closed' as const, note: '' },
+    });
+    const kept = resultOf({ ...clubFacts({ reprints: null }), steps: [closed] });
     expect(bar(kept, 'reprints')?.minor).toBe(622);
     expect(kept.bridge).toEqual({ from: 28_837, to: 26_066 });
+  });
+
+  it('counts what is held for reprints as spent until it is closed', () => {
+    const open = resultOf(clubFacts({ reprints: null }));
+    expect(bar(open, 'reprints')?.minor).toBe(0);
+    expect(open.bridge).toEqual({ from: 28_837, to: 25_444 });
   });
 });
 
