@@ -1,4 +1,4 @@
-import { fromWords, gapWords } from '@/app/_words/afterRun/gapWords';
+import { fromWords, gapUnitWords, gapWords } from '@/app/_words/afterRun/gapWords';
 import { elementName } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
@@ -48,7 +48,7 @@ function formulaOf({ from, to, times, units, amount }: Gap, formatter: Formatter
   const written = (value: number, unit: GapUnit | null) =>
     unit === 'money'
       ? formatter.smallMoney(value)
-      : `${formatter.number(value, 2)}${unit === null ? '' : ` ${unit}`}`;
+      : `${formatter.number(value, 2)}${unit === null ? '' : ` ${gapUnitWords(unit, value)}`}`;
   const [difference, by] = units;
   const gap = `(${written(from, difference)} − ${written(to, difference)})`;
   const factor = by === null ? '' : ` × ${written(times, by)}`;

@@ -9,5 +9,5 @@ export function saveBlob(name: string, content: Blob): void {
   setTimeout(() => URL.revokeObjectURL(url), 10_000);
 }
 
-/** @returns a name without the signs that some systems do not take in a file's name. */
-export const fileName = (name: string): string => name.replace(/[\\/:*?"<>|]+/g, ' ');
+/** @returns a name without the signs that some systems do not take in a file's name, and without the gaps they leave. */
+export const fileName = (name: string): string => name.replace(/[\\/:*?"<>|]+/g, ' ').replace(/ {2,}/g, ' ');

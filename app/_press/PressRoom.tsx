@@ -46,18 +46,22 @@ export function PressRoom({ workspace, runId, standard, locale }: PressRoomProps
   return (
     <div className={styles.press} data-press="" ref={keepsFocus}>
       <PressHead {...{ pressing, now, locale }} />
-      {!isDone && <DwellPart {...{ pressing, now }} isSmall={asked !== null} />}
-      {asked !== null && <CausePart {...{ pressing, asked }} />}
-      <PressTold pressing={pressing} onOpen={setPanel} />
-      <LaterPart
-        part={laterParts.changed}
-        what="What changed since it began"
-        props={{ workspace, frozen: standard.body }}
-      />
-      {isDone && <DonePart pressing={pressing} />}
-      {asked === null && !isDone && <VerdictPart pressing={pressing} />}
-      {!isDone && <SparesPart pressing={pressing} />}
-      <PressFoot pressing={pressing} onOpen={setPanel} />
+      <div className={styles.sides}>
+        {!isDone && <DwellPart {...{ pressing, now }} isSmall={asked !== null} />}
+        <div className={styles.side}>
+          {asked !== null && <CausePart {...{ pressing, asked }} />}
+          <PressTold pressing={pressing} onOpen={setPanel} />
+          <LaterPart
+            part={laterParts.changed}
+            what="What changed since it began"
+            props={{ workspace, frozen: standard.body }}
+          />
+          {isDone && <DonePart pressing={pressing} />}
+          {asked === null && !isDone && <VerdictPart pressing={pressing} />}
+          {!isDone && <SparesPart pressing={pressing} />}
+          <PressFoot pressing={pressing} onOpen={setPanel} />
+        </div>
+      </div>
       {panel === 'more' && (
         <PressSheet name="More" onClose={close}>
           <LaterPart

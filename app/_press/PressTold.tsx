@@ -1,12 +1,11 @@
 'use client';
 
 import { useToday } from '@/app/_clock/useToday';
-import { useTextContext } from '@/app/_fields/useTextContext';
-import { formatterFor } from '@/app/_words/formatter';
-import { alarmLine } from '@/app/_words/press/alarmWords';
+import { alarmAtPress } from '@/app/_words/press/alarmWords';
 import { faultNames, moveWords } from '@/app/_words/press/faultWords';
 import {
   alarmHeads,
+  byLuckWords,
   devicesWords,
   faultyOutsideWords,
   lookCloselyWords,
@@ -15,7 +14,6 @@ import {
   outsideWords,
   sayWhy,
   severalBegan,
-  twiceByChance,
   twiceHead,
   twiceThen,
   withoutCauseWords,
@@ -34,7 +32,6 @@ type PressToldProps = Readonly<{ pressing: AtThePress; onOpen: (panel: PressPane
 /** What the press has to say: stop, look, go on; and what does not add up. */
 export function PressTold({ pressing, onOpen }: PressToldProps) {
   const { run, turn, stopped, step, steps, otherStandards } = pressing;
-  const formatter = formatterFor(useTextContext());
   const today = useToday();
   const lastPressed = turn.pressed.at(-1);
   const goneOn = steps.findLast(({ body }) => body.step.what === 'goneOn');
@@ -81,11 +78,7 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
             <Move fault={twice} />
           </p>
           <p>
-            {twiceByChance(
-              turn.wanted,
-              formatter.share(BASE_SCRAP),
-              formatter.share(twiceRunningChance(turn.wanted, BASE_SCRAP)),
-            )}
+            {byLuckWords('runs', twiceRunningChance(Math.max(turn.wanted, turn.pressed.length), BASE_SCRAP))}
           </p>
           <div className={styles.pair}>
             <button
@@ -108,7 +101,7 @@ export function PressTold({ pressing, onOpen }: PressToldProps) {
       {alarm !== undefined && (
         <div className={styles.alarm} role="alert">
           <h2 className={styles.head}>{alarmHeads[alarm.rule.act]}</h2>
-          <p>{alarmLine(alarm, formatter)}</p>
+          <p>{alarmAtPress(alarm)}</p>
         </div>
       )}
       {isLookedAt(turn.pressed.length) && stopped === null && twice === null && (

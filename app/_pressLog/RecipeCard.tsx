@@ -87,7 +87,11 @@ export function RecipeCard({ workspace, log }: RecipeCardProps) {
                 </>
               ),
             },
-            { id: `${id}-worth`, name: 'Is a test worth it', body: () => <WorthPart /> },
+            {
+              id: `${id}-worth`,
+              name: 'Is a test worth it',
+              body: () => <WorthPart {...{ workspace, log }} />,
+            },
           ]}
         />
         {log.lots.length > 0 && <p className={styles.quiet}>Lots, newest first: {log.lots.join(', ')}.</p>}

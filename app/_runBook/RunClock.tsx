@@ -7,7 +7,9 @@ import { wallAt } from '@/app/_clock/wallAt';
 import { Button } from '@/app/_controls/Button';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
+import { formMemory, type OrderForm } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
+import { useTyped, useTypedNumber } from '@/app/_fields/useTyped';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { elementNames } from '@/app/_words/elementNames';
 import { clockTable, nightWords, runningWords } from '@/app/_words/making/runs/clockWords';
@@ -15,6 +17,7 @@ import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
 import { WHOLE_NIGHT_MINUTES } from '@/lib/variances/actualTroubles';
 import { numberLimits } from '@/shared/limits';
 import { hoursSchema, type WorkElement, workElements } from '@/shared/schemas/making/runEvents';
+import { z } from '@/shared/schemas/z';
 import { clockMemory, type RunningClock } from './clockMemory';
 import styles from './RunClock.module.css';
 
@@ -31,12 +34,15 @@ const MINUTE_MS = 60_000;
 export function RunClock({ workspace, runId, locale }: RunClockProps) {
   const [running, setRunning] = useState(() => clockMemory.recall(runId));
   const [element, setElement] = useState<WorkElement>('presses');
-  const [asked, setAsked] = useState<number | null>(null);
+  const form = formOf(runId, running);
+  // Asked once, it is asked after a reload too, with what was typed.
+  const [asked, setAsked] = useTyped(form, 'asked', z.number().nullable(), null);
   const [told, setTold] = useState('');
   const keep = (clock: RunningClock | null) => {
     const isKept = clockMemory.remember(runId, clock);
     setRunning(clock);
     setAsked(null);
+    formMemory.forget(form);
     setTold(isKept ? '' : clockTable.notKept);
   };
   const enter = (minutes: number) => {
@@ -80,7 +86,7 @@ export function RunClock({ workspace, runId, locale }: RunClockProps) {
           </Button>
         </>
       ) : (
-        <AskedTime {...{ asked, locale }} onEnter={enter} onDrop={() => keep(null)} />
+        <AskedTime {...{ asked, locale, form }} onEnter={enter} onDrop={() => keep(null)} />
       )}
       <p role="status">{told}</p>
     </section>
@@ -88,6 +94,12 @@ export function RunClock({ workspace, runId, locale }: RunClockProps) {
 }
 
 // Helpers
+
+/** What is asked belongs to one start of the clock: another one is asked anew. */
+const formOf = (runId: string, running: RunningClock | null) => ({
+  ...{ orderId: runId, isErased: false },
+  name: `clock asked ${running?.startedAt ?? ''}`,
+});
 
 function Running({ running, locale }: Readonly<{ running: RunningClock; locale: string }>) {
   const now = useNow(false);
@@ -100,16 +112,18 @@ function Running({ running, locale }: Readonly<{ running: RunningClock; locale: 
 }
 
 type AskedTimeProps = Readonly<{
+  form: OrderForm;
   asked: number;
   locale: string;
   onEnter: (minutes: number) => void;
   onDrop: () => void;
 }>;
 
-function AskedTime({ asked, locale, onEnter, onDrop }: AskedTimeProps) {
+function AskedTime({ form, asked, locale, onEnter, onDrop }: AskedTimeProps) {
   const limits = numberLimits(hoursSchema, ['minutes']);
   const most = limits.max ?? Number.POSITIVE_INFINITY;
-  const [minutes, setMinutes] = useState<number | null>(asked < 0 || asked > most ? null : asked);
+  const time = useTypedNumber(form, 'minutes', asked < 0 || asked > most ? null : asked);
+  const minutes = time.value;
   const missing = minutes === null ? clockTable.missing : undefined;
   return (
     <EntryForm
@@ -119,14 +133,7 @@ function AskedTime({ asked, locale, onEnter, onDrop }: AskedTimeProps) {
       onEnter={() => minutes !== null && onEnter(minutes)}
     >
       <p className={styles.night}>{nightWords(asked, locale)}</p>
-      <NumberField
-        label={clockTable.time}
-        unit="min"
-        value={minutes}
-        {...limits}
-        width="narrow"
-        onCommit={setMinutes}
-      />
+      <NumberField label={clockTable.time} unit="min" {...time} {...limits} width="narrow" />
       <Button type="submit" blockedBy={missing}>
         {clockTable.note}
       </Button>

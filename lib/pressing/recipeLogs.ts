@@ -1,5 +1,5 @@
 import { grouped } from '@/shared/grouped';
-import type { Entry, Paper } from '@/shared/schemas/happened';
+import type { Entry } from '@/shared/schemas/happened';
 import type { PressTest, WashCheck } from '@/shared/schemas/making/pressLog';
 import type { Pressing } from '@/shared/schemas/making/runEvents';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
@@ -7,6 +7,7 @@ import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import { inPressOrder, type PressedEntry } from './pressedEntry';
 import { type RecipeUse, recipeKey } from './recipeKey';
 import { type RecipeEvent, type RecipeStanding, recipeStanding } from './recipeStanding';
+import { recipeUses, type StandardOfRecipes } from './recipeUses';
 import { type ScrapAlarm, scrapAlarms } from './scrapAlarms';
 import { inTestOrder, type TestEntry } from './testTrail';
 
@@ -21,8 +22,7 @@ interface PressLogNotes {
   readonly tests: readonly Noted<'pressTest', PressTest>[];
   readonly washes: readonly Noted<'washCheck', WashCheck>[];
   readonly goodsIn: readonly Noted<'goodsIn', GoodsIn>[];
-  /** Standards say by which recipe a piece was pressed; withdrawn ones too. */
-  readonly standards: readonly Pick<Paper<'runStandard', RunStandard>, 'id' | 'body'>[];
+  readonly standards: readonly StandardOfRecipes[];
 }
 
 /** What one run pressed by a recipe. */
@@ -62,7 +62,7 @@ interface PressLog {
 
 /** Folds tests, pieces of all runs, washes and new lots by recipe × blank × press; the same in any order, from any devices. */
 export function recipeLogs(notes: PressLogNotes): PressLog {
-  const uses = usesOf(notes.standards);
+  const recipeOf = recipeUses(notes.standards);
   const groups = new Map<string, Group>();
   const withoutRecipe: PressedEntry[] = [];
   const lotOfBlank = new Map<string, string>();
@@ -76,7 +76,7 @@ export function recipeLogs(notes: PressLogNotes): PressLog {
   for (const entry of inPressOrder(all)) {
     switch (entry.kind) {
       case 'pressing': {
-        const use = uses.get(keyOfUse(entry.body.standardId, entry.body));
+        const use = recipeOf(entry.body);
         if (use === undefined) withoutRecipe.push(entry);
         else groupOf(use).add({ what: 'pressed', entry }, entry);
         break;
@@ -165,26 +165,6 @@ function lotsFrom(first: string | null): Lots {
       return isNew;
     },
   };
-}
-
-const keyOfUse = (
-  standardId: string | null,
-  { jobId, lineId, placementId }: Pick<Pressing, 'jobId' | 'lineId' | 'placementId'>,
-) => `${standardId} ${jobId} ${lineId} ${placementId}`;
-
-function usesOf(standards: PressLogNotes['standards']): ReadonlyMap<string, RecipeUse> {
-  return new Map(
-    standards.flatMap(({ id, body }) =>
-      body.works.flatMap(({ jobId, lines }) =>
-        lines.flatMap(({ lineId, blankId, placements }) =>
-          placements.map(({ placementId, recipe, pressId }): [string, RecipeUse] => [
-            keyOfUse(id, { jobId, lineId, placementId }),
-            { recipe, blankId, pressId },
-          ]),
-        ),
-      ),
-    ),
-  );
 }
 
 function logOf(

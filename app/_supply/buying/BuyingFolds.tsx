@@ -3,7 +3,7 @@
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import styles from '@/app/_supply/Supply.module.css';
-import { askedWords, leftWords, purchaseWords } from '@/app/_words/supply/buyingWords';
+import { askedWords, leftOverWords, leftWords, purchaseWords } from '@/app/_words/supply/buyingWords';
 import type { BuyingPlan, BuyingRow, Purchase } from '@/lib/buying/buyingPlan';
 import { stockKey } from '@/lib/stock/stockKey';
 import type { BuyingOnScreen } from './buyingOnScreen';
@@ -54,7 +54,7 @@ function Left({ on, plan, rows }: PlannedProps & { readonly rows: readonly Buyin
       <ul>
         {rows.map(({ item, left }) => (
           <li key={stockKey(item)}>
-            {formatter.number(left, 1)} × {nameOf(item)}
+            {leftOverWords(left, formatter)} × {nameOf(item)}
           </li>
         ))}
       </ul>

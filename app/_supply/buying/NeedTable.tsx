@@ -4,7 +4,7 @@ import { useId } from 'react';
 import { NumberField } from '@/app/_fields/NumberField';
 import styles from '@/app/_supply/Supply.module.css';
 import { minorMoney } from '@/app/_words/orders/minorWords';
-import { packWords, stockWords } from '@/app/_words/supply/buyingWords';
+import { needWords, packWords, stockWords } from '@/app/_words/supply/buyingWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
 import type { BuyingPlan, BuyingRow } from '@/lib/buying/buyingPlan';
 import { stockKey } from '@/lib/stock/stockKey';
@@ -56,7 +56,7 @@ function NeedRow({ on, plan, row }: NeedRowProps) {
         )}
       </th>
       <td data-head="Needed">
-        {formatter.number(need, 1)}
+        {needWords(need, unit, formatter)}
         {unit !== 'piece' && ` ${unitOf(unit, need)}`}
       </td>
       <td data-head="At home">{stockWords(row, formatter)}</td>

@@ -2,6 +2,7 @@ import type { Formatter } from '@/app/_words/formatter';
 import { minutesWords } from '@/app/_words/minutesWords';
 import { faultNames } from '@/app/_words/press/faultWords';
 import { goodsFaultWords } from '@/app/_words/supply/deliveryWords';
+import type { GapUnit } from '@/lib/variances/gapsOf';
 import type { LossGroup } from '@/lib/variances/largestLosses';
 import type { LostBlanks } from '@/lib/variances/lostBlanks';
 import type { ActualFrom } from '@/lib/variances/runActuals';
@@ -92,6 +93,10 @@ export const lossWords: Readonly<Record<LossGroup, string>> = {
   income: 'Fewer good pieces and less income',
   rest: 'Freight, fees and the rest',
 };
+
+/** @returns the word after a number in a formula: 1 piece, 41 pieces, 0.86 h */
+export const gapUnitWords = (unit: Exclude<GapUnit, 'money'>, value: number): string =>
+  (unit === 'piece' || unit === 'sheet') && value !== 1 ? `${unit}s` : unit;
 
 /** Whence the actual figure comes. */
 export const fromWords: Readonly<Record<ActualFrom, string>> = {

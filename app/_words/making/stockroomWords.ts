@@ -79,7 +79,9 @@ export function reservedWords(
   formatter: Formatter,
   unit: string,
 ): { readonly wrong: readonly string[]; readonly more: readonly string[] } {
-  const many = (value: number) => withUnit(formatter.number(value), unit);
+  const isWhole = unit === '' || unit === 'sheets';
+  // Nobody uses a part of a sheet: what is kept is rounded up, what is free down.
+  const many = (value: number) => withUnit(formatter.number(isWhole ? Math.ceil(value - 1e-9) : value), unit);
   const kept = `${many(reserved)} reserved`;
   if (ready === null || free === null)
     return { wrong: [`${kept}: count them to know whether they are there.`], more: [] };
@@ -90,7 +92,7 @@ export function reservedWords(
       ],
       more: [],
     };
-  return { wrong: [], more: [`${kept}, ${many(free)} free.`] };
+  return { wrong: [], more: [`${kept}, ${many(isWhole ? Math.floor(free + 1e-9) : free)} free.`] };
 }
 
 /** How full of bottles the ink is that lies there, and when it is bought again. */

@@ -1,5 +1,10 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { type AlarmRule, BASE_SCRAP, falseAlarmChance, type ScrapAlarm } from '@/lib/pressing/scrapAlarms';
+import { byLuckWords } from './pressWords';
+
+/** @returns what gave an alarm, as it is read with gloves on */
+export const alarmAtPress = ({ scrap, rule }: ScrapAlarm): string =>
+  `${scrap} lost in a block of ${rule.trials}. ${byLuckWords('blocks', falseAlarmChance(rule))}`;
 
 /** @returns what gave an alarm, and how often it is given for nothing */
 export const alarmLine = ({ scrap, rule }: ScrapAlarm, formatter: Formatter): string =>

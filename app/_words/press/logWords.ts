@@ -40,6 +40,7 @@ export function missingWords({
   good,
   scrap,
   isPressed,
+  stretches,
   grade,
   fellBy,
 }: RecipeStanding): readonly string[] {
@@ -49,7 +50,7 @@ export function missingWords({
     tests < TESTS_NEEDED ? `${tests} of ${TESTS_NEEDED} tests in a row with all scores 4 or more.` : null,
     isPressed
       ? null
-      : `${good} of ${GOOD_NEEDED} good presses with at most ${SCRAP_ALLOWED} lost; ${scrap} lost so far.`,
+      : `${good} of ${GOOD_NEEDED} good presses with at most ${SCRAP_ALLOWED} lost; ${scrap} lost ${stretches > 1 ? `since ${SCRAP_ALLOWED + 1} lost ended the last stretch` : 'so far'}.`,
     grade === null ? `A check after ${WASHES_NEEDED} washes.` : null,
     grade !== null && grade < GRADE_NEEDED
       ? `After ${WASHES_NEEDED} washes it kept grade ${grade}; ${GRADE_NEEDED} is needed.`

@@ -122,9 +122,22 @@ export const lookCloselyWords = (pressed: number): string =>
     ? 'The first is out: look at it closely, front, back and edges, before the next.'
     : 'Three are out: lay them side by side and look closely, then run.';
 
-/** @returns how often two running would be alike by chance, where nothing is wrong */
-export const twiceByChance = (presses: number, base: string, chance: string): string =>
-  `With only ${base} spoiled by chance, ${chance} of prints of ${presses} would show two running at most.`;
+/**
+ * @param chance of it although nothing is wrong, above 0
+ * @returns “About 1 in 32 runs does this by bad luck.”
+ */
+export function byLuckWords(what: 'runs' | 'blocks', chance: number): string {
+  const one = Math.round(1 / chance);
+  if (one < 2) return `Most ${what} do this by bad luck alone.`;
+  return one > RARE
+    ? 'Bad luck alone hardly ever does this.'
+    : `About 1 in ${one} ${what} does this by bad luck.`;
+}
+
+/** Rarer than 1 in so many, a figure says no more than *hardly ever*. */
+const RARE = 1000;
+
+export const otherCause = 'Other cause';
 
 export const severalBegan =
   'Two devices each began this run. This press goes by the newest; what each noted counts as well.';

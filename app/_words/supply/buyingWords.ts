@@ -8,7 +8,7 @@ import type {
   Purchase,
   SupplierPart,
 } from '@/lib/buying/buyingPlan';
-import type { Cover } from '@/shared/schemas/making/supply';
+import type { Consumable, Cover } from '@/shared/schemas/making/supply';
 import { unitOf } from './itemWords';
 
 /** @example 'Buy 45 × Club shirt and 48 sheets: 231.40 USD with freight; order by Thu 3 Dec.' */
@@ -173,6 +173,14 @@ export function togetherWords({ apart, currency }: BuyingPlan, locale: string): 
     ? `Buying together saves ${money(apart.savingMinor)}: apart it would be ${money(apart.totalMinor)}.`
     : 'Buying together saves nothing here.';
 }
+
+/** @returns how many are needed: whole ones of what nobody uses a part of, rounded up */
+export const needWords = (need: number, unit: Consumable['unit'], { number }: Formatter): string =>
+  unit === 'm' || unit === 'mL' ? number(need, 1) : number(Math.ceil(need - 1e-9));
+
+/** @returns how many are left on average: whole ones, for a part of one is what chance may leave */
+export const leftOverWords = (left: number, { number }: Formatter): string =>
+  left < 1 ? 'At most 1' : `About ${number(Math.round(left))}`;
 
 /** @returns what all that is left over is worth. */
 export const leftWords = ({ left, currency }: BuyingPlan, locale: string): string =>

@@ -59,6 +59,31 @@ describe('the press', () => {
     await kept();
   });
 
+  it('leaves six causes open, those of its recipe first, and has the rare ones behind one more', async () => {
+    await beginRun();
+    await enterPress();
+    const tiles = () =>
+      within(screen.getByRole('region', { name: 'What is wrong with it' }))
+        .getAllByRole('button')
+        .map(({ textContent }) => textContent);
+    tap(/^Scrap/);
+    expect(tiles().slice(0, 6)).toEqual([
+      ...['Ghost', 'Specks', 'Blurred', 'Pale', 'Reversed'],
+      'Blank faultfound before it was pressed',
+    ]);
+    expect(tiles()).toHaveLength(9);
+    tap(/^Other cause$/);
+    expect(key(/^Crooked$/)).toHaveFocus();
+    tap(/^Patchy$/);
+    expect(pressed()).toMatchObject([{ result: 'scrap', fault: 'patchy' }]);
+    tap(/^Good/);
+    tap(/^Scrap/);
+    // What this recipe had before comes first.
+    expect(tiles().slice(0, 2)).toEqual(['Patchy', 'Ghost']);
+    tap(/^Say it later$/);
+    await kept();
+  });
+
   it('stops at the same fault twice running, and goes on when told', async () => {
     await beginRun();
     await enterPress();
@@ -71,8 +96,8 @@ describe('the press', () => {
     expect(alarm).toHaveTextContent(
       'Tape all four edges, cool in place, lift straight. Press one, look, go on.',
     );
-    // Two of 37 running at 3 %: by hand near 36 × 0.0009 × 0.97 = 3.1 %.
-    expect(alarm).toHaveTextContent(/With only 3 % spoiled by chance, 3(\.\d)? % of prints of 37/);
+    // Two of 37 running at 3 %: by hand near 36 × 0.0009 × 0.97 = 3.1 %, 1 in 32.
+    expect(alarm).toHaveTextContent('About 1 in 32 runs does this by bad luck.');
     tap(/^Stop after this$/);
     expect(screen.getByRole('heading', { name: 'Stopped: ghost' })).toBeVisible();
     expect(screenStore().getState().entries.runStep[0]?.body).toMatchObject({

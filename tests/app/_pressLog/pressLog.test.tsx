@@ -44,6 +44,50 @@ describe('the press log', () => {
     expect(screen.getByText('A check after 5 washes.')).toBeVisible();
   });
 
+  it('says that the lost are counted since the last stretch was broken', async () => {
+    const standardId = await beginRun();
+    const scrap = pieceOf('M', 'scrap', { standardId, fault: 'pale' });
+    const pieces = [scrap, scrap, ...Array.from({ length: 26 }, () => pieceOf('M', 'good', { standardId }))];
+    await act(() => {
+      screenStore().actions.note(
+        'Pressed',
+        pieces.map((body) => ({ kind: 'pressing' as const, body })),
+      );
+    });
+    await enter(<PressLogScreen />);
+    expect(
+      screen.getByText(
+        '26 of 30 good presses with at most 1 lost; 0 lost since 2 lost ended the last stretch.',
+      ),
+    ).toBeVisible();
+    expect(screen.getByRole('button', { name: '28 presses, 2 lost' })).toBeVisible();
+  });
+
+  it('begins the question whether a test pays with what it knows, and says whence, until it is changed', async () => {
+    const standardId = await beginRun();
+    await noteTest();
+    await noteTest({ faults: ['pale'] });
+    await act(() => {
+      screenStore().actions.note('Pressed', [
+        { kind: 'pressing', body: pieceOf('M', 'good', { standardId }) },
+      ]);
+    });
+    await enter(<PressLogScreen />);
+    fireEvent.click(screen.getByRole('button', { name: 'Is a test worth it' }));
+    const field = (name: RegExp) => screen.getByRole('textbox', { name });
+    // By hand: (1 + 1) ÷ (5 + 3), 411.79 ÷ 37 and the same less 190.86 of blanks; 0.25 · 5 · 11.13 = 13.91.
+    expect(field(/^Chance that/)).toHaveValue('25');
+    expect(field(/^Lost with/)).toHaveValue('11.13');
+    expect(field(/^Cost of the test/)).toHaveValue('5.97');
+    expect(screen.getByText('By 2 tests and 1 run: 1 went wrong. 20 % was assumed before.')).toBeVisible();
+    expect(screen.getByText('Test: on average it saves 13.91 USD and costs 5.97 USD.')).toBeVisible();
+    const loss = field(/^Lost with/);
+    fireEvent.change(loss, { target: { value: '4' } });
+    fireEvent.blur(loss);
+    expect(screen.queryByText(/^All that one piece of Club shirts costs/)).toBeNull();
+    expect(screen.getByText(/^No test needed: on average it would save 5\.00 USD/)).toBeVisible();
+  });
+
   it('names the next single move of a fault in the newest test, and two changes at once', async () => {
     await beginRun();
     await noteTest({ faults: ['pale'] });

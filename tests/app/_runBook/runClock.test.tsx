@@ -16,6 +16,7 @@ const begun = (minutesAgo: number) =>
 
 beforeEach(() => {
   localStorage.clear();
+  sessionStorage.clear();
   note.mockClear();
 });
 afterEach(cleanup);
@@ -53,6 +54,24 @@ describe('the clock of a run', () => {
     await userEvent.tab();
     await press('Note it');
     expect(noted()).toMatchObject({ minutes: 55, from: 'clock' });
+  });
+
+  it('asks still after a reload, with what was typed, and asks the next clock anew', async () => {
+    begun(9 * 60);
+    const { unmount } = clock();
+    await press('Stop and note it');
+    const time = () => screen.getByRole('textbox', { name: /^It took/ });
+    await userEvent.clear(time());
+    await userEvent.type(time(), '55');
+    await userEvent.tab();
+    unmount();
+    clock();
+    expect(time()).toHaveValue('55');
+    await press('Note it');
+    expect(noted()).toMatchObject({ minutes: 55, from: 'clock' });
+    expect(Object.keys(sessionStorage)).toEqual([]);
+    await press('Start the clock');
+    expect(screen.getByRole('button', { name: 'Stop and note it' })).toBeVisible();
   });
 
   it('asks too where the clock of the device went back, or ran for more than a day', async () => {

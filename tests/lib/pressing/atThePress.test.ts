@@ -7,13 +7,16 @@ import {
   sizesAhead,
   sizeToJudge,
 } from '@/lib/pressing/atPress';
+import { causeTiles } from '@/lib/pressing/causeTiles';
 import { isLookedAt } from '@/lib/pressing/firstBatch';
 import { foldPressings } from '@/lib/pressing/foldPressings';
 import { likelyFaults } from '@/lib/pressing/likelyFaults';
+import { pressedByRecipe } from '@/lib/pressing/pressedByRecipe';
 import { pressMoment } from '@/lib/pressing/pressPhase';
 import { testWorth } from '@/lib/pressing/testWorth';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import { pressFaults } from '@/shared/tables/faults';
-import { clubRecipe, clubStandard, pieceOf, pressedOn } from '@/tests/fixtures/clubPressing';
+import { clubRecipe, clubStandard, pieceOf, pressedOn, STANDARD } from '@/tests/fixtures/clubPressing';
 
 const turnAfter = (...sizes: readonly string[]) => {
   const [turn] = foldPressings(clubStandard, pressedOn(sizes.map((size) => pieceOf(size))), []).turns;
@@ -88,5 +91,53 @@ describe('advice at the press', () => {
     expect(faults.slice(0, 3)).toEqual(['specks', 'pale', 'ghost']);
     expect(faults.at(-1)).toBe('other');
     expect([...faults].sort()).toEqual([...pressFaults].sort());
+  });
+
+  it('leaves so many causes open, that of the press before always among them, and loses none', () => {
+    const faults = likelyFaults([]);
+    const { open, rare } = causeTiles(faults, 6, 'ghost');
+    expect(open).toEqual(['ghost', 'specks', 'blurred', 'pale', 'reversed', 'crooked']);
+    expect([...open, ...rare]).toEqual(faults);
+    const hidden = causeTiles(faults, 5, 'patchy');
+    expect(hidden.open).toEqual(['ghost', 'specks', 'blurred', 'pale', 'patchy']);
+    expect(hidden.rare[0]).toBe('reversed');
+    expect([...hidden.open, ...hidden.rare].sort()).toEqual([...pressFaults].sort());
+    // What cannot be named is no same fault.
+    expect(causeTiles(faults, 5, 'other').open).toEqual(faults.slice(0, 5));
+  });
+
+  it('finds the pieces of a recipe on its blank in its press in any run', () => {
+    const [work] = clubStandard.works;
+    const hotter = { ...clubRecipe, dwellSeconds: 60 };
+    const other: RunStandard = {
+      ...clubStandard,
+      runId: 'second-run',
+      works: (work === undefined ? [] : [work]).map((one) => ({
+        ...one,
+        lines: one.lines.map((line) => ({
+          ...line,
+          placements: line.placements.map((placement) =>
+            placement.placementId === 'back' ? { ...placement, recipe: hotter } : placement,
+          ),
+        })),
+      })),
+    };
+    const standards = [
+      { id: STANDARD, body: clubStandard },
+      { id: 'second', body: other },
+    ];
+    const pieces = [
+      pieceOf('M'),
+      pieceOf('L', 'scrap', { standardId: 'second', fault: 'pale' }),
+      pieceOf('S', 'scrap', { standardId: 'second', placementId: 'badge', fault: 'specks' }),
+      pieceOf('XL', 'good', { standardId: 'nowhere' }),
+    ].map((body) => ({ body }));
+    const use = { blankId: 'tee', pressId: 'flat' };
+    const sizes = (recipe: typeof clubRecipe) =>
+      pressedByRecipe({ ...use, recipe }, pieces, standards).map(({ body }) => body.size);
+    // The badge of the second run keeps the recipe that the first one's back has.
+    expect(sizes({ ...clubRecipe, provenPresses: 7 })).toEqual(['M', 'S']);
+    expect(sizes(hotter)).toEqual(['L']);
+    expect(pressedByRecipe({ ...use, recipe: hotter, blankId: 'mug' }, pieces, standards)).toEqual([]);
   });
 });
