@@ -30,6 +30,7 @@ import type { Order } from '@/shared/schemas/order';
 import { laterParts } from './laterParts';
 import { NextRun } from './NextRun';
 import { RunLine } from './RunLine';
+import { RunNote } from './RunNote';
 import { RunState } from './RunState';
 import styles from './Runs.module.css';
 import { WaitingList } from './WaitingList';
@@ -70,12 +71,12 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   const [next, ...later] = open;
   const list = (some: readonly RunFacts[]) => (
     <ul className={styles.list}>
-      {some.map((facts) => (
+      {some.map((facts, at) => (
         <RunLine
           key={facts.runId}
           {...{ facts, workspace }}
           state={<RunState {...{ facts, workspace }} day={wantedOn(facts)} />}
-          note={<Changed {...{ facts, workspace }} />}
+          note={<RunNote {...{ facts, workspace, at }} />}
         />
       ))}
     </ul>
@@ -192,19 +193,6 @@ const toMakeOf = (id: string, order: Order): ToMake => ({
   ...{ kind: 'order', id, name: order.name, wantedOn: order.wantedOn },
   works: order.jobIds.map((jobId) => ({ jobId, orderId: id, stallDayId: null })),
 });
-
-type ChangedProps = Readonly<{ facts: RunFacts; workspace: ReadyWorkspace }>;
-
-/** Of a run under way: what changed of its jobs since it began. */
-const Changed = ({ facts: { standard, isClosed }, workspace }: ChangedProps) =>
-  standard !== null &&
-  !isClosed && (
-    <LaterPart
-      part={laterParts.changed}
-      what="What changed since it began"
-      props={{ workspace, frozen: standard.body }}
-    />
-  );
 
 type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }>;
 

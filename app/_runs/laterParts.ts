@@ -4,4 +4,5 @@ import { lazy } from '@/app/_network/lazy';
 export const laterParts = {
   newRun: lazy(() => import('./NewRun').then(({ NewRun }) => NewRun)),
   changed: lazy(() => import('@/app/_runBook/RunChanged').then(({ RunChanged }) => RunChanged)),
+  cameTo: lazy(() => import('./RunCameTo').then(({ RunCameTo }) => RunCameTo)),
 } as const;

@@ -11,6 +11,7 @@ import { SPRING_FAIR_ID } from '@/lib/examples/springFair';
 import { addDays } from '@/shared/days';
 import { type Run, runSchema } from '@/shared/schemas/making/run';
 import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
+import { clubFacts, clubStandard } from '@/tests/fixtures/clubStandard';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 import { eventually } from '@/tests/tools/eventually';
 import { push } from './runStage';
@@ -52,6 +53,35 @@ describe('the list of runs', () => {
     });
     // Whoever has made a run knows how.
     expect(within(open).queryByRole('button', { name: /^Plan / })).toBeNull();
+  });
+
+  it('says of a closed run what it came to', async () => {
+    await enter(<RunsScreen />);
+    const runId = 'club-shirts';
+    await add(runId, { works: [club] });
+    const { actions } = screenStore();
+    await act(() =>
+      actions.issue('Begin', {
+        kind: 'runStandard',
+        about: { kind: 'run', id: runId },
+        series: `runStandard ${runId}`,
+        body: (number) => ({ ...clubStandard(), runId, number, issuedOn: TEST_DAY }),
+      }),
+    );
+    const { pressings, actuals, hours } = clubFacts({ reprints: 622 });
+    const closed = { standardId: null, day: TEST_DAY, step: { what: 'closed' as const, note: '' } };
+    const entries = [...pressings, ...actuals, ...hours, { kind: 'runStep', body: closed }].map(
+      ({ kind, body }) => ({
+        kind,
+        body: 'for' in body ? { ...body, for: { kind: 'run', id: runId } } : { ...body, runId },
+      }),
+    );
+    await act(async () => {
+      actions.note('Made', entries as Parameters<typeof actions.note>[1]);
+    });
+    const done = await screen.findByRole('region', { name: 'Done' });
+    // As the worked example has them.
+    expect(await within(done).findByText('37 of 37 good, profit 254.44 of 288.37 USD')).toBeVisible();
   });
 
   it('has the next run with its answer', async () => {
