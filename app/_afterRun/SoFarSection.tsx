@@ -1,3 +1,4 @@
+import Link from 'next/link';
 import { CardSection } from '@/app/_controls/CardSection';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { soFarTable, soFarWords } from '@/app/_words/afterRun/soFarWords';
@@ -10,7 +11,9 @@ import { BridgePart } from './BridgePart';
 export function SoFarSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   const { figures, result, standard, formatter } = on;
   const lost = (result.made ?? []).reduce((sum, { scrap }) => sum + scrap, 0);
-  const { key, after } = soFarWords(stillToPress(standard.body, result.made), lost, formatter);
+  const far = stillToPress(standard.body, result.made);
+  const { key, after } = soFarWords(far, lost, formatter);
+  const { runId } = figures.facts;
   return (
     <CardSection
       numeral={1}
@@ -24,10 +27,15 @@ export function SoFarSection({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       }
     >
       <p className={styles.later}>
-        {soFarTable.judgedLater} <a href="#after-actuals">{soFarTable.close}</a>
+        {soFarTable.judgedLater}{' '}
+        {far.toPress === 0 ? (
+          <a href="#after-actuals">{soFarTable.close}</a>
+        ) : (
+          <Link href={`/making/${encodeURIComponent(runId)}/press`}>{soFarTable.press}</Link>
+        )}
       </p>
       <FoldRow
-        place={`after ${figures.facts.runId}`}
+        place={`after ${runId}`}
         folds={[{ id: 'as-if', name: soFarTable.asIf, body: () => <BridgePart on={on} /> }]}
       />
     </CardSection>

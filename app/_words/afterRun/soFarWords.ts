@@ -6,6 +6,7 @@ export const soFarTable = {
   heading: 'So far',
   judgedLater: 'What it paid you an hour, and where money went, is told once the run is closed.',
   close: 'Close it',
+  press: 'To the press',
   asIf: 'As if it ended now',
 } as const;
 

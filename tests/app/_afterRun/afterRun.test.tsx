@@ -109,6 +109,7 @@ describe('after the run', () => {
     await makeRun(null, 'run', { facts: begun });
     await enter(<AfterRunScreen runId="run" />);
     expect(await section('So far')).toHaveTextContent('37 of 37 still to press; 1 lost');
+    expect(screen.getByRole('link', { name: 'To the press' })).toHaveAttribute('href', '/making/run/press');
     expect(screen.queryByText('it paid you an hour')).toBeNull();
     expect(screen.queryByText(/^Where .* went$/)).toBeNull();
     expect(screen.queryByRole('row', { name: /^Profit/ })).toBeNull();
@@ -131,6 +132,7 @@ describe('after the run', () => {
     await makeRun();
     await enter(<AfterRunScreen runId="run" />);
     expect(await section('So far')).toHaveTextContent('All 37 are pressed; 4 lost');
+    expect(screen.getByRole('link', { name: 'Close it' })).toHaveAttribute('href', '#after-actuals');
   });
 
   it.each([
