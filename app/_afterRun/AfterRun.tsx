@@ -27,7 +27,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       <PageHead title={`${run.name}, after the run`} line={lineWords(facts, result, formatter, locale)} />
       <ClockBehind clockBehind={workspace.clockBehind} />
       {isClosed && <AfterRunHead {...{ result, formatter, locale }} isDoubtful={isTimeDoubtful(troubles)} />}
-      {isClosed && result.spares.pieces > 0 && (
+      {isClosed && result.spares.pieces + result.spares.seconds > 0 && (
         <p className={styles.quiet}>{sparesWords(result, formatter, locale)}</p>
       )}
       {troubles.map((trouble) => (

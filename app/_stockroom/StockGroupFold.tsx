@@ -28,7 +28,7 @@ export function StockGroupFold({ group, facts, workspace, level }: StockGroupFol
   const things = thingsOf(group, facts, workspace);
   const isShort = things.some(({ wrong = [] }) => wrong.length > 0);
   const line = groupLine(
-    { isNoted: group.isNoted, worth, isShort },
+    { kind: group.kind, isNoted: group.isNoted, worth, isShort },
     formatterFor(workshop),
     usableLocale(workshop.locale),
   );

@@ -47,7 +47,7 @@ export function thingsOf(
           ? []
           : [bottleWords(ready / bottle, bottle, formatter)]),
         ...kept.more,
-        ...worthWords(stockWorth(valuesOf(values, item)), formatter, locale, unit),
+        ...worthWords(stockWorth(valuesOf(values, item)), item.kind, formatter, locale, unit),
       ],
     };
   });

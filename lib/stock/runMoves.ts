@@ -44,7 +44,7 @@ export interface RunDone {
     readonly name: string;
     readonly share: number;
   }[];
-  /** What making one cost; null where nobody knows. */
+  /** What of one was bought; null where nobody knows. */
   readonly costOf: (goods: Pick<RunPieces, 'jobId' | 'lineId' | 'size'>) => StockUnitCost | null;
 }
 

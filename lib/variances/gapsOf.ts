@@ -26,7 +26,7 @@ export interface Gap {
  *
  * @param frozen the budget for what was wanted, as it stood when the run began
  * @param budget the same for the good pieces made
- * @param sparesCost what those beyond an order take, currency units: it lies in stock
+ * @param sparesCost what was bought of those beyond an order and of seconds, currency units: it lies in stock
  */
 export function gapsOf(
   frozen: RunBudget,

@@ -53,6 +53,7 @@ type Facts = Pick<RunFacts, 'actuals' | 'blankFaults' | 'sheetsPrinted' | 'steps
 /**
  * What was noted of a run, folded: of each kind the newest counts.
  *
+ * @param standard that for the pieces made, as its budget: prices are weighed by the sizes that were drawn for them
  * @param facts entries in force, in the store's one order
  * @param time what it took
  */
@@ -75,8 +76,8 @@ export function runActuals(
     return found === undefined ? { amount: otherwise, from: 'standard' } : { amount: found, from: 'typed' };
   };
   return {
-    blanks: takenOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, paid)),
-    sheets: takenOf(budget.sheets, noted.sheets, printed > 0 ? printed : null, paidForSheets(works, paid)),
+    blanks: takenOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, budget.blanks.each, paid)),
+    sheets: takenOf(budget.sheets, noted.sheets, printed > 0 ? printed : null, paidForSheets(works, budget.sheets.each, paid)),
     ink: takenOf(budget.ink, noted.ink, null, null),
     labour: {
       quantity: hours,
@@ -155,34 +156,48 @@ function countedBlanks(made: readonly MadeSize[] | null, { blankFaults }: Pick<F
   );
 }
 
-/** The mean price of a blank as the standard draws its sizes; null where no delivery tells of any. */
-function paidForBlanks(works: readonly StandardWork[], paid: PricesPaid): number | null {
-  const drawn = works.flatMap(({ lines }) =>
-    lines.flatMap(({ blankId, sizes }) =>
-      sizes.map(({ size, wanted, blanksEach, price }) => ({
-        quantity: wanted * blanksEach,
-        price,
-        paid: paid.blank(blankId, size),
-      })),
-    ),
+/**
+ * What a blank cost, by how much each size was dearer or cheaper than planned, as the budget draws them; where no piece
+ * came good as they were laid out. So sizes paid at their planned prices cost the mean of the budget.
+ *
+ * @returns null where no delivery tells of any
+ */
+function paidForBlanks(works: readonly StandardWork[], budgetEach: number, paid: PricesPaid): number | null {
+  const sizes = works.flatMap(({ lines }) =>
+    lines.flatMap((line) => line.sizes.map((size) => ({ blankId: line.blankId, ...size }))),
   );
-  return meanPaid(drawn);
+  const isAnyMade = sizes.some(({ wanted }) => wanted > 0);
+  return paidEach(
+    budgetEach,
+    sizes.map(({ blankId, size, wanted, blanksEach, take, price }) => ({
+      quantity: isAnyMade ? wanted * blanksEach : take,
+      price,
+      paid: paid.blank(blankId, size),
+    })),
+  );
 }
 
-const paidForSheets = (works: readonly StandardWork[], paid: PricesPaid): number | null =>
-  meanPaid(
+const paidForSheets = (
+  works: readonly StandardWork[],
+  budgetEach: number,
+  paid: PricesPaid,
+): number | null =>
+  paidEach(
+    budgetEach,
     works.map(({ sheets: { sheetId, quantity, price, metresEach = 1 } }) => {
       const found = paid.sheet(sheetId);
       return { quantity, price, paid: found === null ? null : found * metresEach };
     }),
   );
 
-function meanPaid(
+function paidEach(
+  budgetEach: number,
   rows: readonly { readonly quantity: number; readonly price: number; readonly paid: number | null }[],
 ): number | null {
   const all = rows.reduce((sum, { quantity }) => sum + quantity, 0);
   if (all === 0 || rows.every((row) => row.paid === null)) return null;
-  return rows.reduce((sum, row) => sum + row.quantity * (row.paid ?? row.price), 0) / all;
+  const more = rows.reduce((sum, { quantity, price, paid }) => sum + quantity * ((paid ?? price) - price), 0);
+  return budgetEach + more / all;
 }
 
 function revenueTyped(amounts: ReadonlyMap<AmountKind, number>): ActualAmount | null {

@@ -35,7 +35,7 @@ export interface RunResult {
   readonly budget: RunBudget;
   readonly actuals: RunActuals;
   readonly made: readonly MadeSize[] | null;
-  /** Good pieces beyond what was ordered; their cost is in stock and no loss. */
+  /** Good pieces beyond what was ordered, and seconds: what of them was bought is in stock and no loss. */
   readonly spares: Spares;
   readonly lost: readonly LostBlanks[];
   /** Whole minor units that add up: from + bars = to. Null where no price was asked. */
@@ -70,11 +70,12 @@ export function runResult({ body: standard }: Pick<StandardPaper, 'body'>, asked
   const pressings = facts.pressings.map(({ body }) => body);
   const made = goodMade(standard, pressings);
   const frozen = runBudget(standard);
-  const budget = made === null ? frozen : runBudget(standardFor(standard, made));
+  const forMade = made === null ? standard : standardFor(standard, made);
+  const budget = runBudget(forMade);
   const spares = sparesOf(standard, made ?? []);
   const hours = facts.hours.map(({ body }) => body);
   const time = runTime({ standard, pressings, hours, shared: orderHours });
-  const actuals = runActuals(standard, budget, made, facts, paid, time);
+  const actuals = runActuals(forMade, budget, made, facts, paid, time);
   const gaps = gapsOf(frozen, budget, actuals, spares.cost);
   const change = gaps.reduce((running, { amount }) => running + amount, 0);
   const minors = wholeGaps(gaps, currency);

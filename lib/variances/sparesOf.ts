@@ -1,47 +1,26 @@
-import { standardFor } from '@/lib/making/standard/standardFor';
-import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
+import { fromMinor, type MinorUnits } from '@/shared/money';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { MadeSize } from './goodMade';
+import { boughtInCost } from './boughtInCost';
 
-/** Good pieces beyond what orders asked for: they lie in stock, at what one more of each takes by the standard. */
+/** What of a run stays in stock, at what of each was bought: good pieces beyond what orders asked for, and seconds. */
 export interface Spares {
+  /** Good ones. */
   readonly pieces: number;
-  /** Currency units, unrounded. */
+  readonly seconds: number;
+  /** Currency units: what the stock has both at. */
   readonly cost: number;
 }
 
-/** What came beyond the orders of a run; pieces that nobody ordered, as for a stall day, are none of it. */
+/** Good pieces that nobody ordered, as for a stall day, are none of it: they are for sale, and count at their price. */
 export function sparesOf(standard: RunStandard, made: readonly MadeSize[]): Spares {
-  const works = standard.works.filter(({ orderId }) => orderId !== null);
-  const jobs = new Set(works.map(({ jobId }) => jobId));
-  const ordered = made.map((one) => ({ ...one, good: Math.min(one.good, one.wanted) }));
-  const costOf = (output: readonly MadeSize[]) =>
-    standardFor({ ...standard, works }, output).works.reduce((sum, { fullCost }) => sum + fullCost, 0);
-  return {
-    pieces: made.reduce(
-      (sum, { jobId, good, wanted }) => sum + (jobs.has(jobId) ? Math.max(0, good - wanted) : 0),
-      0,
-    ),
-    cost: costOf(made) - costOf(ordered),
-  };
-}
-
-/**
- * @returns what one more of a size takes by the standard, currency units; what an order, a design and a heating-up take is
- * borne by the order. Null where the standard does not know the size.
- */
-export function costOfOneMore(
-  standard: RunStandard,
-  work: StandardWork,
-  lineId: string,
-  size: string,
-): number | null {
-  const wanted = work.lines.flatMap((line) =>
-    line.sizes.map((one) => ({ jobId: work.jobId, lineId: line.lineId, size: one.size, good: one.wanted })),
-  );
-  if (!wanted.some((one) => one.lineId === lineId && one.size === size)) return null;
-  const more = wanted.map((one) =>
-    one.lineId === lineId && one.size === size ? { ...one, good: one.good + 1 } : one,
-  );
-  const [grown] = standardFor({ ...standard, works: [work] }, more).works;
-  return grown === undefined ? null : grown.fullCost - work.fullCost;
+  const ordered = new Set(standard.works.flatMap(({ jobId, orderId }) => (orderId === null ? [] : [jobId])));
+  let [pieces, seconds, minor] = [0, 0, 0];
+  for (const one of made) {
+    const more = ordered.has(one.jobId) ? Math.max(0, one.good - one.wanted) : 0;
+    pieces += more;
+    seconds += one.seconds;
+    minor += (boughtInCost(standard, one) ?? 0) * (more + one.seconds);
+  }
+  return { pieces, seconds, cost: fromMinor(minor as MinorUnits, standard.currency) };
 }

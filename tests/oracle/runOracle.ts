@@ -3,7 +3,7 @@ import type { JobInput } from '@/shared/schemas/request';
 import { exact, known, ONE, sum, ZERO } from './exact';
 import { type LinePlan, type PlacementPlan, type PrintsPerSheet, planOf } from './planOf';
 import { shopOf } from './shopOf';
-import { jobUse } from './use';
+import { jobUse, pieceUse } from './use';
 
 /** One print of one line in a run, in decimals. */
 export interface PressOracle {
@@ -41,7 +41,8 @@ export interface RunOracle {
 /**
  * A run of one job from the formulas of the trade: E_j = N ÷ Π y, B = E_1 ÷ (1 − d), H_j = (whole sheets + (E_j − N) q) ÷
  * (1 − r) and its tests, ink of every print that is printed and of each session, minutes of each element times its
- * driver. What a piece takes goes with the pieces; order, design, session and tests stay.
+ * driver. What a piece of a size takes goes with its pieces, whole sheets shared by those planned; order, design, session
+ * and tests stay.
  *
  * @param goodOf good pieces of a size; left out they are those that were wanted
  */
@@ -52,16 +53,16 @@ export function runOracle(
 ): RunOracle {
   const shop = shopOf(input);
   const plan = planOf(input, shop, perSheet);
-  const planned = jobUse(plan, shop, Math.max(...plan.lines.map(({ placements }) => placements.length)));
+  const slots = Math.max(...plan.lines.map(({ placements }) => placements.length));
+  const planned = jobUse(plan, shop, slots);
   const lines = plan.lines.map((line) => madeOf(line, goodOf));
   const pieces = sum(lines.map(({ good }) => good));
-  const entered = (all: readonly { line: LinePlan; good: Decimal }[]) =>
-    sum(all.flatMap(({ line, good }) => line.placements.map(({ entering }) => entering.times(good))));
-  // Sheets and ink that are not spent once go with what enters the presses.
-  const share = entered(lines).div(entered(plan.lines.map((line) => ({ line, good: line.pieces }))));
-  const sheets = sum(
-    planned.slots.map(({ sheetsRun, testSheets }) => testSheets.plus(sheetsRun.times(share))),
+  const each = lines.flatMap(({ line, sizes }) =>
+    sizes.map(({ size, good }) => ({ good, use: pieceUse(plan, line, size, shop, slots) })),
   );
+  const sheets = sum(
+    each.flatMap(({ good, use }) => use.slots.map(({ sheetsRun }) => sheetsRun.times(good))),
+  ).plus(sum(planned.slots.map(({ testSheets }) => testSheets)));
   const presses = lines.flatMap(({ line, good }) =>
     line.placements.map((placement, slot) => pressOf(line, placement, slot, good, shop.restFactor)),
   );
@@ -86,7 +87,9 @@ export function runOracle(
     blanksMoney: sum(lines.map(({ line, money }) => line.blanksPerPiece.times(money))),
     sheets,
     sheetPrice: shop.sheetPrice,
-    inkMl: planned.inkRun.times(share).plus(planned.inkTests).plus(shop.sessionInk.times(plan.sessions)),
+    inkMl: sum(each.map(({ good, use }) => use.inkRun.times(good)))
+      .plus(planned.inkTests)
+      .plus(shop.sessionInk.times(plan.sessions)),
     inkPrice: shop.inkPrice,
     minutes: once
       .plus(sheets.times(shop.sheetMinutes))
@@ -134,12 +137,12 @@ export function varianceOracle(standard: RunOracle, used: UsedOracle): Readonly<
 // Helpers
 
 function madeOf(line: LinePlan, goodOf: ((lineId: string, size: string) => number) | undefined) {
-  const sizes = line.sizes.map(({ size, pieces, blankPrice }) => {
-    const good = goodOf === undefined ? pieces : exact(goodOf(line.id, size));
-    return { good, money: good.times(blankPrice) };
+  const sizes = line.sizes.map((size) => {
+    const good = goodOf === undefined ? size.pieces : exact(goodOf(line.id, size.size));
+    return { size, good, money: good.times(size.blankPrice) };
   });
   return {
-    line,
+    ...{ line, sizes },
     good: sum(sizes.map(({ good }) => good)),
     money: sum(sizes.map(({ money }) => money)),
   };

@@ -125,22 +125,21 @@ type Used = typeof used extends fc.Arbitrary<infer Of> ? Of : never;
 function expectVariances(input: JobInput, drawn: Used, good: readonly number[] | null): void {
   const job = jobOf(input);
   const standard = standardOf(job);
-  const sizes = standard.works.flatMap(({ lines }) => lines.flatMap((line) => line.sizes));
-  const goodOf = (_: string, size: string) => good?.[sizes.findIndex((one) => one.size === size)] ?? 0;
-  const [line] = standard.works[0]?.lines ?? [];
-  const pressings =
-    good === null || line === undefined
-      ? []
-      : line.placements.flatMap(({ placementId }) =>
-          line.sizes.flatMap(({ size }) =>
-            Array.from({ length: goodOf('', size) }, () =>
-              noteOf('pressing', {
-                ...{ runId: 'run', standardId: null, jobId: 'job', lineId: line.lineId, placementId, size },
-                ...{ result: 'good' as const, fault: null },
-              }),
-            ),
-          ),
-        );
+  const sizes = standard.works.flatMap(({ lines }) =>
+    lines.flatMap((line) => line.sizes.map(({ size }) => ({ line, size }))),
+  );
+  const goodOf = (lineId: string, size: string) =>
+    good?.[sizes.findIndex((one) => one.line.lineId === lineId && one.size === size)] ?? 0;
+  const pressings = sizes.flatMap(({ line: { lineId, placements }, size }) =>
+    placements.flatMap(({ placementId }) =>
+      Array.from({ length: goodOf(lineId, size) }, () =>
+        noteOf('pressing', {
+          ...{ runId: 'run', standardId: null, jobId: 'job', lineId, placementId, size },
+          ...{ result: 'good' as const, fault: null },
+        }),
+      ),
+    ),
+  );
   const { bars } = runResult(
     { body: standard },
     {
@@ -177,10 +176,11 @@ describe('variances agree with the flexible budget in decimals', () => {
     );
   });
 
-  it('of a line of which more or fewer came out than wanted', { timeout: PATIENCE_MS }, () => {
-    const good = fc.array(fc.integer({ min: 0, max: 45 }), { minLength: 6, maxLength: 6 });
+  it.each([1, 2, 3])('of %s line(s) of which more or fewer came out, or none', { timeout: PATIENCE_MS }, (lines) => {
+    const ofSize = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 45 }));
+    const good = fc.array(ofSize, { minLength: 6 * lines, maxLength: 6 * lines });
     fc.assert(
-      fc.property(randomJob(shape(1)), used, good, (input, drawn, made) =>
+      fc.property(randomJob(shape(lines)), used, good, (input, drawn, made) =>
         expectVariances(input, drawn, made),
       ),
       cases(60),

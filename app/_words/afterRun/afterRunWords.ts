@@ -68,17 +68,20 @@ export function lineWords(
   ].join('; ');
 }
 
-/** “2 pieces more than ordered lie in stock at 17.20, what making them took. No price is asked for them.” */
+/** “2 spares and 1 second lie in stock at 17.20, their bought-in cost. They bring no price in yet.” */
 export function sparesWords(
-  { spares: { pieces, cost }, currency }: Pick<RunResult, 'spares' | 'currency'>,
+  { spares: { pieces, seconds, cost }, currency }: Pick<RunResult, 'spares' | 'currency'>,
   formatter: Formatter,
   locale: string,
 ): string {
   const money = minorMoney(toMinor(cost, currency), currency, locale);
-  const many = formatter.count(pieces, 'piece');
-  return pieces === 1
-    ? `${many} more than ordered lies in stock at ${money}, what making it took. It brings no price in.`
-    : `${many} more than ordered lie in stock at ${money}, what making them took. They bring no price in.`;
+  const many = listed([
+    ...(pieces === 0 ? [] : [`${formatter.count(pieces, 'piece')} more than ordered`]),
+    ...(seconds === 0 ? [] : [formatter.count(seconds, 'second')]),
+  ]);
+  return pieces + seconds === 1
+    ? `${many} lies in stock at ${money}, its bought-in cost. It brings no price in yet.`
+    : `${many} lie in stock at ${money}, their bought-in cost. They bring no price in yet.`;
 }
 
 /** Pay and profit that rest on a time which is hardly so. */

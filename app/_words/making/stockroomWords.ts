@@ -26,15 +26,16 @@ export const kindWords: Readonly<Record<StockGroup['kind'], string>> = {
 export const stockUnit = (unit: StockGroup['things'][number]['unit']): string =>
   unit === null ? '' : unit === 'sheet' ? 'sheets' : unit === 'roll' ? 'rolls' : unit;
 
-/** “142.50 USD at what was paid; 3 things at a cost nobody noted.” */
+/** “142.50 USD at what was paid; 3 things at a cost nobody noted.” Of own goods it is what of them was bought. */
 export function worthLine(
   { paid, unknownThings, shortThings }: StockWorth,
   formatter: Formatter,
   locale: string,
+  kind: StockGroup['kind'] | null = null,
 ): string {
   const money = listed(paid.map(({ minor, currency }) => minorMoney(minor, currency, locale)));
   return [
-    ...(money === '' ? [] : [`${money} at what was paid`]),
+    ...(money === '' ? [] : [`${money} at ${kind === 'finished' ? 'bought-in cost' : 'what was paid'}`]),
     ...(unknownThings === 0 ? [] : [`${formatter.count(unknownThings, 'thing')} at a cost nobody noted`]),
     ...(shortThings === 0 ? [] : [`${formatter.count(shortThings, 'thing')} to count`]),
   ].join('; ');
@@ -47,28 +48,36 @@ export const groupName = ({ name, ofJob }: Pick<StockGroup, 'name' | 'ofJob'>): 
 /** What a group comes to, in one line. */
 export function groupLine(
   {
+    kind,
     isNoted,
     isShort,
     worth,
-  }: { readonly isNoted: boolean; readonly isShort: boolean; readonly worth: StockWorth },
+  }: Pick<StockGroup, 'kind' | 'isNoted'> & { readonly isShort: boolean; readonly worth: StockWorth },
   formatter: Formatter,
   locale: string,
 ): string {
   if (!isNoted && !isShort) return stockroomWords.notCounted;
-  const line = worthLine(worth, formatter, locale);
+  const line = worthLine(worth, formatter, locale, kind);
   return [...(isShort ? ['to buy or count'] : []), ...(line === '' ? [] : [line])].join(' · ') || 'none left';
 }
 
-/** What was paid for all of one thing that lies somewhere; nothing where none does. */
+/** What was paid for all of one thing that lies somewhere, and what of own goods was bought; nothing where none lies. */
 export function worthWords(
   { paid, unknown }: StockWorth,
+  kind: StockGroup['kind'],
   formatter: Formatter,
   locale: string,
   unit: string,
 ): readonly string[] {
   const money = paid.map(({ minor, currency }) => minorMoney(minor, currency, locale));
   return [
-    ...(money.length === 0 ? [] : [`Paid ${listed(money)}.`]),
+    ...(money.length === 0
+      ? []
+      : [
+          kind === 'finished'
+            ? `Bought-in cost ${listed(money)}: own work is not in it.`
+            : `Paid ${listed(money)}.`,
+        ]),
     ...(unknown === 0 ? [] : [`What ${withUnit(formatter.number(unknown), unit)} cost was not noted.`]),
   ];
 }

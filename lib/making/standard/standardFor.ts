@@ -11,8 +11,8 @@ export interface GoodOutput {
 
 /**
  * The standard for what was really made (a flexible budget): what an order, a design and a session take stays, what a
- * piece takes goes with the pieces. At the output that was planned it is the frozen one, to the last digit. Nobody pays for
- * pieces beyond what an order asked for: they take what any piece takes, and bring no price in.
+ * piece of a size takes goes with its pieces. At the output that was planned it is the frozen one, to the last digit.
+ * Nobody pays for pieces beyond what an order asked for: they take what any piece takes, and bring no price in.
  *
  * @param output a size that is not named came out with no good piece; one the standard does not know counts for nothing
  */
@@ -24,25 +24,21 @@ export const standardFor = (standard: RunStandard, output: readonly GoodOutput[]
 // Helpers
 
 type Line = StandardWork['lines'][number];
+type Takes = Line['sizes'][number]['takes'];
 
 function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork {
   const lines = work.lines.map((line) => flexedLine(work.jobId, line, output));
   const isAsPlanned = work.lines.every((line, at) => piecesBySize(line).every(isSameAs(lines[at])));
   if (isAsPlanned) return work;
   const sold = work.orderId === null ? lines : work.lines.map((line, at) => atMost(line, lines[at]));
+  const more = (of: (takes: Takes) => number): number => taken(lines, of) - taken(work.lines, of);
   const pieces = ratio(work.lines, lines, piecesOf);
-  const presses = ratio(work.lines, lines, ({ placements }) =>
-    sum(placements.map(({ entering }) => entering)),
-  );
-  const once = work.once ?? { testMl: 0, otherCost: 0, feeShare: 0 };
-  const { tests } = work.sheets;
-  const sheets = tests + (work.sheets.quantity - tests) * presses;
-  const fixedMl = work.ink.sessionMl + once.testMl;
-  const mL = fixedMl + (work.ink.mL - fixedMl) * presses;
+  const sheets = work.sheets.quantity + more((takes) => takes.sheets);
+  const mL = work.ink.mL + more((takes) => takes.mL);
   const growth: Readonly<Record<string, number>> = {
     sheets: work.sheets.quantity > 0 ? sheets / work.sheets.quantity : 1,
     presses: pressGrowth(work.lines, lines),
-    finish: pieces,
+    finish: ratio(work.lines, lines, (line) => taken([line], ({ finishMinutes }) => finishMinutes)),
     selling: pieces,
   };
   const elements = work.labour.elements.map(({ element, minutes }) => ({
@@ -53,11 +49,12 @@ function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork
     (all, { minutes }, at) => all + minutes - (work.labour.elements[at]?.minutes ?? 0),
     0,
   );
-  const otherCost = once.otherCost + (work.otherCost - once.otherCost) * pieces;
-  const reprints = work.reprints * ratio(work.lines, sold, piecesOf);
+  const otherCost = work.otherCost + more((takes) => takes.otherCost);
+  const held = (line: readonly Line[]) => taken(line, (takes) => takes.reprints);
+  const reprints = work.reprints + held(sold) - held(work.lines);
   const revenue =
     work.revenue === null ? null : work.revenue + sum(sold.map(revenueOf)) - sum(work.lines.map(revenueOf));
-  const fees = work.revenue === null || revenue === null ? work.fees : feesAt(work, once.feeShare, revenue);
+  const fees = work.fees + (revenue === null ? 0 : work.feeShare * (revenue - (work.revenue ?? 0)));
   const fullCost =
     work.fullCost +
     sum(lines.map(blanksCost)) -
@@ -75,12 +72,6 @@ function flexed(work: StandardWork, output: readonly GoodOutput[]): StandardWork
     labour: { ...work.labour, minutes: work.labour.minutes + grown, elements },
     ...{ otherCost, reprints, revenue, fees, fullCost },
   };
-}
-
-/** A standard that does not say what share of the price goes to fees has them go with the price. */
-function feesAt(work: StandardWork, feeShare: number, revenue: number): number {
-  if (work.once !== undefined) return work.fees + feeShare * (revenue - (work.revenue ?? 0));
-  return work.revenue === null || work.revenue === 0 ? work.fees : (work.fees * revenue) / work.revenue;
 }
 
 function flexedLine(jobId: string, line: Line, output: readonly GoodOutput[]): Line {
@@ -111,6 +102,10 @@ const atMost = (ordered: Line, made: Line | undefined): Line => ({
     wanted: Math.min(one.wanted, made?.sizes[at]?.wanted ?? 0),
   })),
 });
+
+/** What the pieces of lines take together. */
+const taken = (lines: readonly Line[], of: (takes: Takes) => number): number =>
+  sum(lines.flatMap(({ sizes }) => sizes.map(({ wanted, takes }) => wanted * of(takes))));
 
 const piecesOf = ({ sizes }: Line): number => sum(sizes.map(({ wanted }) => wanted));
 

@@ -7,7 +7,7 @@ import type { Cover } from '@/shared/schemas/making/supply';
 import { blanksOfJob } from './blanksOfJob';
 import { jobDigest } from './jobDigest';
 import { labourElements } from './labourElements';
-import { onceOf } from './onceOf';
+import { pieceTakes } from './pieceTakes';
 import { standardPlacements } from './standardPlacements';
 import { testPresses } from './testPresses';
 
@@ -60,7 +60,7 @@ export function standardWork(job: RunJob, cover: Cover): StandardWork {
     fullCost,
     fees: whole('fees'),
     revenue: isAsked ? whole('price') : null,
-    once: onceOf(job.costed),
+    feeShare: sheet.jobValues.feeShare ?? 0,
     overrides: input.job.waivers.map(({ finding, reason }) => ({ finding, reason })),
   };
 }
@@ -97,6 +97,7 @@ function standardLine(job: RunJob, line: ResolvedLine, cover: Cover): StandardLi
             typed.askedPrice === null
               ? null
               : caseValue(sheet, 'price', index) - caseValue(sheet, 'startShare', index),
+          takes: pieceTakes(job.costed, line, index),
         },
       ];
     }),

@@ -40,9 +40,6 @@ function heated(work: StandardWork, { costed }: RunJob, heatings: number): Stand
     },
     reprints: work.reprints + heatings * one.reprints,
     otherCost: work.otherCost + heatings * one.power,
-    ...(work.once === undefined
-      ? {}
-      : { once: { ...work.once, otherCost: work.once.otherCost + heatings * one.power } }),
     fullCost: work.fullCost + moreHeatings([costed], heatings).cost,
   };
 }

@@ -55,6 +55,19 @@ const standardSizeSchema = z.strictObject({
   blanksEach: countSchema,
   /** Of one good piece with everything: what a size adds to the standard where more or fewer came out. */
   revenueEach: amountSchema.nullable(),
+  /** What one good piece of it takes, rejects and spoiled ones in it, and nothing that is spent once. */
+  takes: z.strictObject({
+    sheets: countSchema,
+    mL: countSchema,
+    /** Rest in them. */
+    finishMinutes: minutesSchema,
+    /** Of `otherCost`. */
+    otherCost: amountSchema,
+    /** Held for reprints of it. */
+    reprints: amountSchema,
+    /** What of it was bought: blank, paper, ink, supplies, packaging and power; no own pay, wear or overhead. */
+    boughtIn: amountSchema,
+  }),
 });
 
 const standardPlacementSchema = z.strictObject({
@@ -132,17 +145,8 @@ const standardWorkSchema = z.strictObject({
   fees: amountSchema,
   /** Without tax; null where no price was asked. */
   revenue: amountSchema.nullable(),
-  /** What stays the same however many pieces come out, so that the standard can be told for those that did. */
-  once: z
-    .strictObject({
-      /** Ink of the planned tests, mL. */
-      testMl: countSchema,
-      /** Of `otherCost`: carton, drive, warm-up, tests, own rows of the order, the design and the session. */
-      otherCost: amountSchema,
-      /** Fees as a share of the price; the rest of them is the same at any. */
-      feeShare: shareSchema,
-    })
-    .exactOptional(),
+  /** Fees as a share of the price; the rest of them is the same at any. */
+  feeShare: shareSchema,
   /** Stops passed with a reason; printed on the run sheet. */
   overrides: z.array(z.strictObject({ finding: z.enum(findingIds), reason: z.string().max(500) })).max(50),
 });

@@ -11,6 +11,7 @@ const size = (
   take: number,
 ): StandardWork['lines'][number]['sizes'][number] => ({
   ...{ size: name, wanted, take, chance: 0.936, price: 4.83, blanksEach: 1.068, revenueEach: null },
+  takes: { sheets: 1.376, mL: 0.807, finishMinutes: 1.2, otherCost: 0.374, reprints: 0.168, boughtIn: 5.77 },
 });
 
 const placement = (placementId: string): StandardWork['lines'][number]['placements'][number] => ({
@@ -45,7 +46,7 @@ const work: StandardWork = {
   sheets: { sheetId: 'letter', name: 'Letter', quantity: 52.9, tests: 2, price: 0.14 },
   ink: { mL: 35.1, sessionMl: 4, pricePerMl: 0.16 },
   labour: { minutes: 452.3, wagePerHour: 18, elements: [] },
-  ...{ overheadPerHour: 4.2, reprints: 6.22, freight: 9.5, otherCost: 0, fullCost: 411.79, fees: 9.64 },
+  ...{ overheadPerHour: 4.2, reprints: 6.22, freight: 9.5, otherCost: 0, fullCost: 411.79, fees: 9.64, feeShare: 0 },
   ...{ revenue: 711.5, overrides: [] },
 };
 

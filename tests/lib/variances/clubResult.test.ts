@@ -136,6 +136,39 @@ describe('what nobody noted', () => {
     expect(result.actuals.blanks.eachFrom).toBe('goodsIn');
   });
 
+  it('has no price bar where sizes were paid at their planned prices, whichever came out', () => {
+    const prices: Readonly<Record<string, number>> = { '2XL': 6.1, '3XL': 7.1 };
+    const small = clubPressings().filter(({ body }) => ['S', 'M', 'L'].includes(body.size));
+    const asked = (paidFor: (size: string) => number) =>
+      runResult(
+        { body: clubStandard() },
+        {
+          facts: { ...noFacts, pressings: small },
+          paid: { blank: (_, size) => paidFor(size), sheet: () => 0.14 },
+          orderHours: [],
+        },
+      );
+    const found = asked((size) => prices[size] ?? 4.6);
+    // 24 good of 28 drawn, all at 4.60.
+    expect(found.actuals.blanks).toMatchObject({ quantity: 28, eachFrom: 'goodsIn' });
+    expect(found.actuals.blanks.each).toBeCloseTo(4.6, 9);
+    expect(bar(found, 'blanksPrice')?.minor).toBe(0);
+    expect(bar(found, 'paperPrice')?.minor).toBe(0);
+    // 10 cents more on each of 28.
+    expect(bar(asked((size) => (prices[size] ?? 4.6) + 0.1), 'blanksPrice')?.minor).toBe(-280);
+    // Nothing came good: 37 and their spares were laid out, all 10 cents dearer.
+    const scrap = small.map((one) => ({ ...one, body: { ...one.body, result: 'scrap' as const } }));
+    const none = runResult(
+      { body: clubStandard() },
+      {
+        facts: { ...noFacts, pressings: scrap.filter(({ body }) => body.placementId === 'back') },
+        paid: { blank: (_, size) => (prices[size] ?? 4.6) + 0.1, sheet: () => null },
+        orderHours: [],
+      },
+    );
+    expect(bar(none, 'blanksPrice')?.minor).toBe(-280);
+  });
+
   it('takes the price of a metre for as much of a roll as counts for one sheet', () => {
     const standard = clubStandard();
     const works = standard.works.map((work) => ({ ...work, sheets: { ...work.sheets, metresEach: 0.1 } }));
@@ -187,17 +220,28 @@ describe('a good piece beyond the order', () => {
   );
   const result = resultOf({ pressings });
 
-  it('brings no price in, and lies in stock at what one more takes instead of being lost', () => {
+  it('brings no price in, and lies in stock at what of it was bought: its hours are not paid yet', () => {
     expect(result.budget.pieces).toBe(38);
     expect(result.budget.revenue).toBeCloseTo(711.5, 8);
     expect(result.came?.revenue).toBeCloseTo(711.5, 8);
     expect(result.budget.fees).toBeCloseTo(11.338923, 8);
     // Held for the 37 that somebody paid for.
     expect(result.budget.reprints).toBeCloseTo(6.217454, 8);
-    // Blank 4.9133, sheet 0.1926, ink 0.1345, all else 0.6714, 7.2563 min at 22.20 an hour.
-    expect(result.spares.pieces).toBe(1);
-    expect(result.spares.cost).toBeCloseTo(4.913254 + 0.192585 + 0.134495 + 0.671353 + 2.684818, 4);
-    expect(bar(result, 'output')?.amount).toBeCloseTo(0, 8);
+    // Blank 4.9133, sheets 0.1926, ink 0.1291, tape and paper 0.1351, power 0.0080, bag 0.15: 5.5280.
+    expect(result.spares).toEqual({ pieces: 1, seconds: 0, cost: 5.53 });
+    // One more takes 0.0810 of wear and 7.2563 min at 22.20 an hour beside.
+    expect(bar(result, 'output')?.amount).toBeCloseTo(5.53 - 5.52797 - 0.080962 - 2.684819, 5);
+  });
+
+  it('of second grade lies in stock at no more than a first, and nothing above what was bought', () => {
+    const second = clubPressings().map((entry, at, all) =>
+      at === all.length - 1
+        ? { ...entry, body: { ...entry.body, result: 'second' as const, fault: null } }
+        : entry,
+    );
+    const seconds = resultOf({ pressings: second });
+    expect(seconds.spares).toEqual({ pieces: 0, seconds: 1, cost: 5.53 });
+    expect(bar(seconds, 'output')?.amount).toBeCloseTo(5.53, 9);
   });
 
   it('is held against the standard of 38 as any other: 41 blanks for 40.59', () => {
@@ -212,7 +256,7 @@ describe('a good piece beyond the order', () => {
       { facts: { ...noFacts, pressings }, paid, orderHours: [] },
     );
     expect(free.budget.revenue).toBeCloseTo(730.5, 8);
-    expect(free.spares).toEqual({ pieces: 0, cost: 0 });
+    expect(free.spares).toEqual({ pieces: 0, seconds: 0, cost: 0 });
   });
 
   it('makes up for no other size: its own price is missing', () => {

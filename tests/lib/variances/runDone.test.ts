@@ -57,23 +57,35 @@ describe('the stock of the worked run', () => {
 });
 
 describe('a finished piece', () => {
-  it('that nobody ordered is worth what making one cost: its own blank, and an equal share of all else', () => {
-    // (411.79 − 190.87) ÷ 37 = 5.97, and 4.60 or 7.10 · 190.87 ÷ 178.70 for its blank.
+  it('is worth what of it was bought, whoever it is for: own pay, overhead and wear are no part of it', () => {
+    // Blank 4.60 or 7.10 · 1.0681, sheets 0.1926, ink 0.1291, tape and paper 0.1351, power 0.0080, bag 0.15.
     const works = standard.body.works.map((work) => ({ ...work, orderId: null }));
     const forStall = { body: { ...standard.body, works } };
     const result = runResult(forStall, { facts, paid, orderHours: [] });
-    const cost = runDone({ ...facts, runId: 'run' }, forStall, result, []).costOf;
-    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'M' })).toEqual({ minor: 1088, currency: 'USD' });
-    expect(cost({ jobId: 'club', lineId: 'shirts', size: '3XL' })).toEqual({ minor: 1355, currency: 'USD' });
+    for (const { costOf } of [runDone({ ...facts, runId: 'run' }, forStall, result, []), done()]) {
+      const cost = (size: string) => costOf({ jobId: 'club', lineId: 'shirts', size });
+      expect(cost('M')).toEqual({ minor: 553, currency: 'USD' });
+      expect(cost('3XL')).toEqual({ minor: 820, currency: 'USD' });
+      expect(cost('XS')).toBeNull();
+      expect(costOf({ jobId: 'gone', lineId: 'shirts', size: 'M' })).toBeNull();
+    }
   });
 
-  it('beyond an order is worth what one more takes, for the order bears what it took once', () => {
-    // Blank 4.60 or 7.10 · 1.0681, a sheet of 50.90 ÷ 37 at 0.14, 31.10 mL ÷ 37 at 0.16, 24.84 ÷ 37 of all else, and of
-    // the hands 1.38 min for the sheet, 4.68 at both presses, 1.20 to fold, at 22.20 an hour.
-    const cost = done().costOf;
-    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'M' })).toEqual({ minor: 860, currency: 'USD' });
-    expect(cost({ jobId: 'club', lineId: 'shirts', size: '3XL' })).toEqual({ minor: 1127, currency: 'USD' });
-    expect(cost({ jobId: 'gone', lineId: 'shirts', size: 'M' })).toBeNull();
-    expect(cost({ jobId: 'club', lineId: 'shirts', size: 'XS' })).toBeNull();
+  it('lies in stock at what its bridge has it at, spares and seconds alike', () => {
+    // Of the two badges that were spoiled one came as a second, one good: 38 good of 37.
+    const pressings = facts.pressings.map((one, at, all) => {
+      const result = at === all.length - 2 ? ('second' as const) : ('good' as const);
+      return at < all.length - 2 ? one : { ...one, body: { ...one.body, result, fault: null } };
+    });
+    const own = { ...facts, pressings };
+    const { moves } = runMoves(done(own));
+    const finished = moves.filter(({ item }) => item.kind === 'finished');
+    expect(finished.map(({ grade, quantity }) => [grade, quantity])).toEqual([
+      ['second', 1],
+      ['first', 1],
+    ]);
+    const worth = finished.reduce((sum, { quantity, unitCost }) => sum + quantity * (unitCost?.minor ?? 0), 0);
+    expect(worth).toBe(1106);
+    expect(runResult(standard, { facts: own, paid, orderHours: [] }).spares.cost).toBe(11.06);
   });
 });

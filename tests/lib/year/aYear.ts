@@ -155,6 +155,7 @@ export const standardOf = (
           otherCost: 0,
           fullCost: 0,
           fees: 0,
+          feeShare: 0,
           revenue: null,
         },
         overrides: [],
