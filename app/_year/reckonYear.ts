@@ -3,11 +3,11 @@ import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
 import { paymentsOf } from '@/lib/orders/money/payments';
 import { isOfOrders } from '@/lib/orders/orderFacts';
-import type { StockEntry } from '@/lib/stock/stockEntry';
 import { stockValue } from '@/lib/stock/stockValue';
+import { stockWorth } from '@/lib/stock/stockWorth';
 import { inOrder } from '@/lib/stored/entriesInForce';
 import { stockAtStart } from '@/lib/year/stockAtStart';
-import { stockWorth } from '@/lib/year/stockWorth';
+import { type DatedStock, stockByDay } from '@/lib/year/stockByDay';
 import { type DaySpan, type YearSpan, yearOfDay } from '@/lib/year/yearSpan';
 import { type YearNoted, type YearStanding, yearSteps } from '@/lib/year/yearStanding';
 
@@ -24,7 +24,7 @@ export function* reckonYear(
   span: YearSpan,
   firstMonth: number,
 ): Generator<undefined, Reckoned, undefined> {
-  const stock = yield* stockIn(told.entries, told.workshop.currency, span);
+  const stock = yield* stockIn(told, span);
   const noted = notedOf(told, book, stock);
   yield;
   const months = new Set(daysOf(noted).map((day) => day.slice(0, 'YYYY-MM'.length)));
@@ -95,17 +95,21 @@ function notedOf(
 
 /** What lay in stock when the year began and when it ended, or lies there now; null where nothing was ever noted of it. */
 function* stockIn(
-  { stockMove, stockTransfer, stockCount }: Told['entries'],
-  currency: string,
+  { entries, papers, workshop }: Told,
   { from, to }: DaySpan,
 ): Generator<undefined, YearNoted['stock'], undefined> {
-  const noted = inOrder([...stockMove, ...stockTransfer, ...stockCount]);
-  if (noted.length === 0) return null;
-  const worth = (entries: readonly StockEntry[]) => stockWorth(stockValue(entries), currency);
+  const { stockMove, stockTransfer, stockCount, goodsIn, runStep } = entries;
+  const inForce = inOrder([...stockMove, ...stockTransfer, ...stockCount]);
+  if (inForce.length === 0) return null;
   yield;
-  const atStart = worth(stockAtStart(noted, from, dayAt));
+  const told = { goodsIn, runSteps: runStep, closes: papers.dayClose, dayOf: dayAt };
+  const noted = stockByDay(inForce, told);
+  const worth = (some: readonly DatedStock[]) =>
+    stockWorth(stockValue(some.map(({ entry }) => entry)), workshop.currency);
   yield;
-  const atEnd = worth(noted.filter(({ at }) => dayAt(at) <= to));
+  const atStart = worth(stockAtStart(noted, from));
+  yield;
+  const atEnd = worth(noted.filter(({ day }) => day <= to));
   yield;
   return { atStart, atEnd };
 }

@@ -15,15 +15,19 @@ export interface StockWorth {
   readonly shortThings: number;
 }
 
-/** @returns what piles come to together; nothing where there are none */
-export function stockWorth(values: readonly PileValue[]): StockWorth {
+/**
+ * @param currency where a sum is of one alone, things paid in another count as those whose cost nobody knows
+ * @returns what piles come to together; nothing where there are none
+ */
+export function stockWorth(values: readonly PileValue[], currency: string | null = null): StockWorth {
   const paid = new Map<string, number>();
   const unknown = new Set<string>();
   let unknownMany = 0;
   const short = new Set<string>();
   for (const value of values) {
     for (const { currency, minor } of value.paid) paid.set(currency, (paid.get(currency) ?? 0) + minor);
-    if (value.unknown > 0) unknown.add(stockKey(value.item));
+    const isElsewhere = currency !== null && value.paid.some((one) => one.currency !== currency);
+    if (value.unknown > 0 || isElsewhere) unknown.add(stockKey(value.item));
     unknownMany += value.unknown;
     if (value.quantity < 0) short.add(stockKey(value.item));
   }

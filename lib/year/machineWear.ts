@@ -45,15 +45,22 @@ interface YearWear {
 export function machineWear(noted: WearNoted, span: DaySpan, yearShare: number): YearWear {
   const presses = usesOf(
     noted.pressings,
-    (one) => pressOf(one, noted),
-    () => 1,
+    {
+      machineOf: (one) => pressOf(one, noted),
+      usesIn: () => 1,
+      // One whose cause was named later was lifted before.
+      momentOf: ({ at, body }) => body.pressedAt ?? at,
+    },
     noted,
     span,
   );
   const sheets = usesOf(
     noted.sheetsPrinted,
-    ({ body }) => noted.jobOf(body.jobId)?.printerId ?? null,
-    ({ body }) => body.good + body.rejected,
+    {
+      machineOf: ({ body }) => noted.jobOf(body.jobId)?.printerId ?? null,
+      usesIn: ({ body }) => body.good + body.rejected,
+      momentOf: ({ at }) => at,
+    },
     noted,
     span,
   );
@@ -76,16 +83,20 @@ type Uses = ReadonlyMap<string, number>;
 
 function usesOf<One extends Entry>(
   all: readonly One[],
-  machineOf: (one: One) => string | null,
-  usesIn: (one: One) => number,
+  told: {
+    readonly machineOf: (one: One) => string | null;
+    readonly usesIn: (one: One) => number;
+    /** Ms since 1970. */
+    readonly momentOf: (one: One) => number;
+  },
   { dayOf }: WearNoted,
   span: DaySpan,
 ): Uses {
   const uses = new Map<string, number>();
   for (const one of all) {
-    if (!isWithin(span, dayOf(one.at))) continue;
-    const machine = machineOf(one) ?? '';
-    uses.set(machine, (uses.get(machine) ?? 0) + usesIn(one));
+    if (!isWithin(span, dayOf(told.momentOf(one)))) continue;
+    const machine = told.machineOf(one) ?? '';
+    uses.set(machine, (uses.get(machine) ?? 0) + told.usesIn(one));
   }
   return uses;
 }

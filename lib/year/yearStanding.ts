@@ -1,3 +1,4 @@
+import type { StockWorth } from '@/lib/stock/stockWorth';
 import { compareText } from '@/shared/compareText';
 import { grouped } from '@/shared/grouped';
 import { fromMinor, type MinorUnits, toMinor } from '@/shared/money';
@@ -23,16 +24,8 @@ export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, Wear
   readonly overheadPerHour: number | null;
   /** The yearly overhead pays for worn machines, so that their wear is held against it. */
   readonly wearInOverhead: boolean;
-  /** What lay in stock at the beginning and at the end, or today; null where that is not reckoned. */
+  /** What lay in stock at the beginning and at the end, or today, by this one currency; null where that is not reckoned. */
   readonly stock: { readonly atStart: StockWorth; readonly atEnd: StockWorth } | null;
-}
-
-/** Stock at what was paid for it. */
-export interface StockWorth {
-  /** In the currency of the workshop, whole minor units. */
-  readonly paidMinor: number;
-  /** Piles of which some lie there that nobody knows the price of, or that were paid in another currency. */
-  readonly unknown: number;
 }
 
 /** What a year comes to, in the currency of the workshop, whole minor units. */
@@ -116,7 +109,7 @@ export function* yearSteps(
     currency,
   );
   const stockMinor =
-    noted.stock === null ? null : noted.stock.atEnd.paidMinor - noted.stock.atStart.paidMinor;
+    noted.stock === null ? null : paidIn(noted.stock.atEnd, currency) - paidIn(noted.stock.atStart, currency);
   yield;
   const money = moneyOf(counted);
   const tax = taxOf(counted);
@@ -152,8 +145,8 @@ export function* yearSteps(
     ...carried,
     ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
     months: monthsOf(span, counted),
-    stockEndMinor: noted.stock?.atEnd.paidMinor ?? null,
-    stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknown, noted.stock.atEnd.unknown),
+    stockEndMinor: noted.stock === null ? null : paidIn(noted.stock.atEnd, currency),
+    stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknownThings, noted.stock.atEnd.unknownThings),
     payMinor:
       hoursWorked === 0
         ? null
@@ -168,6 +161,9 @@ export function* yearSteps(
 }
 
 // Helpers
+
+const paidIn = ({ paid }: StockWorth, currency: string): number =>
+  paid.find((one) => one.currency === currency)?.minor ?? 0;
 
 /** Those of a span; those of a day by what says so, so that no order of entries shows. */
 const inDayOrder = <Row extends { readonly day: string; readonly id: string }>(

@@ -42,7 +42,7 @@ export function worthNotes(year: YearStanding, formatter: Formatter): readonly s
     ...(stockUnknown === 0
       ? []
       : [
-          `${formatter.count(stockUnknown, 'pile')} of stock ${stockUnknown === 1 ? 'is' : 'are'} not all valued: nobody said what they cost, or it was in another currency. They are worth more than is counted here.`,
+          `${formatter.count(stockUnknown, 'thing')} in stock ${stockUnknown === 1 ? 'is' : 'are'} not all valued: nobody said what they cost, or it was in another currency. They are worth more than is counted here.`,
         ]),
     ...(unpriced.length === 0
       ? []

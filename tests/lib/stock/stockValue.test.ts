@@ -119,6 +119,8 @@ describe('stockValue', () => {
       { currency: 'USD', minor: 480 },
       { currency: 'EUR', minor: 400 },
     ]);
+    // In a sum of dollars alone what was paid in euros is not known.
+    expect([stockWorth(values).unknownThings, stockWorth(values, 'USD').unknownThings]).toEqual([0, 1]);
   });
 
   it('is the same in whatever order entries of two devices come', () => {

@@ -2,8 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { exampleWorkshop } from '@/lib/examples/exampleWorkshop';
 import { longDays } from '@/lib/year/hourRows';
 import { machineWear, type WearNoted } from '@/lib/year/machineWear';
-import { stockAtStart } from '@/lib/year/stockAtStart';
-import { stockWorth } from '@/lib/year/stockWorth';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { type YearNoted, yearStanding } from '@/lib/year/yearStanding';
 import { runSchema } from '@/shared/schemas/making/run';
@@ -211,46 +209,5 @@ describe('wear', () => {
     expect(machineWear(ageless, span, 1).machines[0]).toMatchObject({ wear: null, by: null });
     expect(machineWear(noted({ presses: [] }), span, 1).unplaced).toEqual({ presses: 100, sheets: 0 });
     expect(machineWear(noted({ dayOf: () => '2025-12-31' }), span, 1).machines[0]?.uses).toBe(0);
-  });
-});
-
-describe('stock', () => {
-  it('at the beginning of a year is what was noted before, and what the first count of a pile found', () => {
-    const pile = (size: string) => ({
-      item: { kind: 'blank', blankId: 'tee', size, lot: null } as const,
-      place: { kind: 'home' } as const,
-      grade: 'first' as const,
-    });
-    const counted = (id: string, size: string) => entry('stockCount', id, { ...pile(size), quantity: 12 });
-    const bought = (id: string, size: string) =>
-      entry('stockMove', id, {
-        ...pile(size),
-        quantity: 5,
-        cause: 'bought',
-        reference: null,
-        unitCost: null,
-      });
-    const [before, opening, later, first] = [
-      ...[bought('a-1', 'S'), counted('a-2', 'M'), counted('a-3', 'M'), bought('a-4', 'L')],
-    ];
-    const afterBuying = counted('a-5', 'L');
-    const all = [before, opening, later, first, afterBuying].flatMap((one) => one ?? []);
-    const dayOf = (at: number) => (at === 1001 ? '2025-12-31' : '2026-03-01');
-    expect(stockAtStart(all, '2026-01-01', dayOf)).toEqual([before, opening]);
-  });
-
-  it('is worth what was paid in the workshop’s currency, and piles that are not all known are counted', () => {
-    const piles = [
-      { paid: [{ currency: 'USD', minor: 1050.4 }], unknown: 0 },
-      {
-        paid: [
-          { currency: 'USD', minor: 100.2 },
-          { currency: 'EUR', minor: 5 },
-        ],
-        unknown: 0,
-      },
-      { paid: [], unknown: 3 },
-    ];
-    expect(stockWorth(piles, 'USD')).toEqual({ paidMinor: 1151, unknown: 2 });
   });
 });

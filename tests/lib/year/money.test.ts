@@ -22,6 +22,9 @@ import { aYear, closed, delivered, entry, fairPlans, spent, worked } from './aYe
 
 const span = yearSpan(2026, 1);
 const yearOf = (noted: Partial<YearNoted>) => yearStanding(aYear(noted), span, '2026-12-31');
+const lies = (minor: number, unknownThings: number) => ({
+  ...{ paid: [{ currency: 'USD', minor }], unknown: unknownThings, unknownThings, shortThings: 0 },
+});
 const soldIn = (log: OrderLog): Partial<YearNoted> => {
   const facts = factsOf(log);
   const told = { facts, standing: orderStanding(facts) };
@@ -250,7 +253,7 @@ describe('the pay of the year’s hour', () => {
       closes: [closed('c')],
       expenses: [spent('a-1', 10000), spent('a-2', 40000, { kind: 'machine', what: 'Press' })],
       hours: [worked('a-3', 60)],
-      stock: { atStart: { paidMinor: 5000, unknown: 0 }, atEnd: { paidMinor: 8000, unknown: 1 } },
+      stock: { atStart: lies(5000, 0), atEnd: lies(8000, 1) },
     });
     // 535.00 − 10.50 − 2.00 − 35.00 − (6.00 + 100.00) + 30.00 = 411.50, in 11 + 12 + 1 = 24 hours.
     expect(year).toMatchObject({
