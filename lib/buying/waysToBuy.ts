@@ -5,6 +5,7 @@ import type { Supplier, SupplierOffer, SupplyItem } from '@/shared/schemas/makin
 import type { BuyingAsked } from './buyingAsked';
 import type { Purchase } from './buyingPlan';
 import type { NeededThing } from './neededThings';
+import { risingTiers, tierAt } from './tierAt';
 
 /** One way to have a thing. */
 export interface Way
@@ -83,7 +84,7 @@ export function bestPurchase(way: Way, wanted: number, currency: string, isHeld 
 /** @returns a quantity at its tier's price. */
 export function purchaseOf(way: Way, quantity: number, currency: string): Purchase {
   const { tiers, ...told } = way;
-  const each = tiers.filter(({ from }) => from <= quantity + NOISE).at(-1)?.each ?? tiers[0]?.each ?? null;
+  const each = tierAt(tiers, quantity)?.each ?? null;
   return {
     ...told,
     ...{ quantity, each, more: null },
@@ -112,14 +113,10 @@ function offeredWay(
   return {
     ...{ supplierId, offerId: offer.id, item: offer.item, articleNumber: offer.articleNumber },
     ...{ packSize: offer.packSize, priceIs: 'offered', leadWorkingDays: lead },
-    tiers: tiersOf(offer),
+    tiers: risingTiers(offer.tiers),
     ...timesOf(lead, days),
   };
 }
-
-/** Of two prices from one quantity the higher counts. */
-const tiersOf = ({ tiers }: SupplierOffer): Way['tiers'] =>
-  tiers.toSorted((one, other) => one.from - other.from || one.each - other.each);
 
 function ownWay({ item, own }: NeededThing, days: Days): Way {
   const lead = own?.leadWorkingDays ?? null;

@@ -1,5 +1,6 @@
+import { billedEach, paidEach } from '@/lib/buying/received/billedEach';
 import type { RunFacts } from '@/lib/making/runFacts';
-import { fromMinor, type MinorUnits } from '@/shared/money';
+import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { PricesPaid } from './runActuals';
@@ -25,13 +26,13 @@ export function newestPrices(
   until: string | null,
 ): readonly PricePaid[] {
   const found = new Map<string, PricePaid>();
-  for (const { day, currency: paidIn, rows } of deliveries) {
-    if (paidIn !== currency || (until !== null && day > until)) continue;
-    for (const { item, counted, amountMinor } of rows) {
-      if (amountMinor === null || counted === 0) continue;
-      const key = JSON.stringify(item);
+  for (const delivery of deliveries) {
+    const { day } = delivery;
+    if (delivery.currency !== currency || (until !== null && day > until)) continue;
+    for (const { item, eachMinor } of billedEach(delivery)) {
+      const key = stockKey(item);
       if ((found.get(key)?.day ?? '') > day) continue;
-      found.set(key, { item, each: fromMinor(amountMinor as MinorUnits, currency) / counted, day });
+      found.set(key, { item, each: paidEach(eachMinor, currency), day });
     }
   }
   return [...found.values()];

@@ -1,8 +1,11 @@
+import { billedEach } from '@/lib/buying/received/billedEach';
+import { sameItem } from '@/lib/stock/stockKey';
 import { grouped } from '@/shared/grouped';
 import type { Entry } from '@/shared/schemas/happened';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { FaultClaim, GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Expense } from '@/shared/schemas/orderEvents';
+import { splitWhole } from '@/shared/splitWhole';
 import { leftOutBy, type RowAbout, type YearRow } from './yearRow';
 
 /** What says that money went out. */
@@ -28,7 +31,7 @@ export function expenseRows(noted: SpendingNoted): readonly YearRow[] {
   return [
     ...noted.expenses.map((entry) => expenseRow(entry, own, tellers)),
     ...noted.goodsIn.flatMap((entry) => goodsRows(entry, own, payers)),
-    ...noted.claims.flatMap((entry) => refundRow(entry, noted)),
+    ...noted.claims.flatMap((entry) => refundRows(entry, noted)),
   ];
 }
 
@@ -167,21 +170,58 @@ function goodsRows(
   );
 }
 
-function refundRow(
-  { id, body }: Entry<'faultClaim', FaultClaim>,
-  { goodsIn, currency: own }: SpendingNoted,
+/** A row for each kind of goods that were claimed: a refund is less spent on them. */
+function refundRows(
+  { id, body, at }: SpendingNoted['claims'][number],
+  { goodsIn, claims, currency: own }: SpendingNoted,
 ): readonly YearRow[] {
   const { step, day, goodsInId } = body;
   if (step.what !== 'refunded') return [];
-  const delivery = goodsIn.find((one) => one.id === goodsInId);
-  return [
-    {
-      ...{ id, day, about: aboutSupplier(delivery?.body.supplierId ?? null), what: step.note, way: null },
-      ...{ amountMinor: step.amountMinor, currency: step.currency, flow: 'expense', receipt: null },
-      kind: kindsOfGoods[delivery?.body.rows[0]?.item.kind ?? 'blank'],
-      leftOut: leftOutBy(step.currency, own),
-    },
-  ];
+  const delivery = goodsIn.find((one) => one.id === goodsInId)?.body;
+  const told = claims.filter((one) => one.body.goodsInId === goodsInId && one.at <= at);
+  const shares = claimedKinds(
+    delivery,
+    told.map((one) => one.body.step),
+  );
+  const all = shares.reduce((sum, [, weight]) => sum + weight, 0);
+  const parts = splitWhole(
+    step.amountMinor,
+    shares.map(([, weight]) => (step.amountMinor * weight) / all),
+  );
+  return shares.map(
+    ([kind], index): YearRow => ({
+      ...{ id, day, about: aboutSupplier(delivery?.supplierId ?? null), what: step.note, way: null },
+      ...{ amountMinor: parts[index] ?? 0, currency: step.currency, flow: 'expense', receipt: null },
+      ...{ kind, leftOut: leftOutBy(step.currency, own) },
+    }),
+  );
+}
+
+/**
+ * Kinds of the goods that came back, each with what of the bill it was: those claimed last, else those counted as faulty,
+ * else all. Where no bill says a price they weigh by pieces; without a delivery they are taken for blanks.
+ */
+function claimedKinds(
+  delivery: GoodsIn | undefined,
+  steps: readonly FaultClaim['step'][],
+): readonly (readonly [kind: Expense['kind'], weight: number])[] {
+  const rows = delivery?.rows ?? [];
+  const claimed = steps.findLast((step) => step.what === 'claimed')?.rows ?? [];
+  const faulty = rows.filter((row) => row.faulty > 0).map(({ item, faulty: pieces }) => ({ item, pieces }));
+  const all = rows.map(({ item, counted: pieces }) => ({ item, pieces }));
+  const meant = [claimed, faulty, all].find((some) => some.some(({ pieces }) => pieces > 0)) ?? [];
+  const weigh = (each: (item: SupplyItem) => number) => {
+    const kinds = new Map<Expense['kind'], number>();
+    for (const { item, pieces } of meant) {
+      const weight = pieces * each(item);
+      if (weight > 0) kinds.set(kindsOfGoods[item.kind], (kinds.get(kindsOfGoods[item.kind]) ?? 0) + weight);
+    }
+    return [...kinds];
+  };
+  const billed = delivery === undefined ? [] : billedEach(delivery);
+  const byBill = weigh((item) => billed.find((one) => sameItem(one.item, item))?.eachMinor ?? 0);
+  const found = byBill.length > 0 ? byBill : weigh(() => 1);
+  return found.length > 0 ? found : [['blanks', 1]];
 }
 
 const aboutSupplier = (id: string | null): RowAbout =>

@@ -10,7 +10,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
 import { deliveryMissing, goodsFaultWords, unitPriceTold } from '@/app/_words/supply/deliveryWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
-import { paidEach } from '@/lib/buying/received/paidPrices';
+import { paidEach } from '@/lib/buying/received/billedEach';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import type { Consumable } from '@/shared/schemas/making/supply';
@@ -51,7 +51,7 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
   const difference = Math.abs((ordered ?? 0) - (counted ?? 0));
   const each =
     amount !== null && counted !== null && counted > 0
-      ? paidEach({ amountMinor: toMinor(amount, currency), counted }, currency)
+      ? paidEach(toMinor(amount, currency) / counted, currency)
       : null;
   return (
     <fieldset className={styles.set}>

@@ -1,3 +1,4 @@
+import { tierAt } from '@/lib/buying/tierAt';
 import { sameItem } from '@/lib/stock/stockKey';
 import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 
@@ -8,9 +9,8 @@ import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 export function offerEach(supplier: Supplier | undefined, item: SupplyItem, quantity: number): number | null {
   const prices = (supplier?.offers ?? []).flatMap((offer) => {
     if (!sameItem(offer.item, item)) return [];
-    const reached = offer.tiers.filter(({ from }) => from <= quantity);
-    const tier = reached.at(-1) ?? offer.tiers[0];
-    return tier === undefined ? [] : [tier.each];
+    const tier = tierAt(offer.tiers, quantity);
+    return tier === null ? [] : [tier.each];
   });
   return prices.length === 0 ? null : Math.min(...prices);
 }

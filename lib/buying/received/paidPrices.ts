@@ -1,12 +1,12 @@
+import { tierAt } from '@/lib/buying/tierAt';
 import type { LearnedPlace, Lesson } from '@/lib/learning/lesson';
 import { sameItem } from '@/lib/stock/stockKey';
-import { MONEY_DIGITS } from '@/shared/decimal';
-import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { Blank } from '@/shared/schemas/blank';
 import type { LearnedSubject } from '@/shared/schemas/making/learnedEvents';
 import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
+import { billedEach, paidEach } from './billedEach';
 
 /** Where prices are kept that a bill can answer. */
 interface PricedDocuments {
@@ -33,21 +33,19 @@ export interface PaidPrice {
  */
 export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: string): readonly PaidPrice[] {
   if (goodsIn.currency !== documents.workshop.currency) return [];
-  return goodsIn.rows.flatMap(({ item, counted, amountMinor }, at) => {
+  const billed = billedEach(goodsIn);
+  const inks = billed.filter(({ item }) => item.kind === 'ink');
+  return billed.flatMap((one) => {
+    const { item, counted } = one;
+    const isInk = item.kind === 'ink';
+    // All inks are reckoned with at one price, which the first of them tells.
+    if (isInk && one !== inks[0]) return [];
     const subject = subjectOf(item);
-    // One thing in several rows, such as lots, is billed at one price: the first of them tells it.
-    const isTold = goodsIn.rows
-      .slice(0, at)
-      .some((row) => row.amountMinor !== null && row.counted > 0 && samePrice(row.item, item));
-    if (amountMinor === null || !(counted > 0) || isTold) return [];
-    const value = paidEach(
-      item.kind === 'ink' ? allInk(goodsIn.rows) : { amountMinor, counted },
-      goodsIn.currency,
-    );
+    const value = paidEach(isInk ? meanOf(inks) : one.eachMinor, goodsIn.currency);
     const places = [
       ...ratePlaces(item, value, documents, day),
-      ...(item.kind === 'ink'
-        ? inkOffers(goodsIn, documents)
+      ...(isInk
+        ? inkOffers(inks, goodsIn, documents)
         : offerPlaces(item, counted, value, goodsIn.supplierId, documents)),
     ];
     if (places.length === 0) return [];
@@ -63,35 +61,23 @@ export function paidPrices(goodsIn: GoodsIn, documents: PricedDocuments, day: st
   });
 }
 
-/** @returns what one was billed at, currency units: 222.75 for 45 is 4.95. */
-export const paidEach = (
-  { amountMinor, counted }: { readonly amountMinor: number; readonly counted: number },
-  currency: string,
-): number => Number((fromMinor(amountMinor as MinorUnits, currency) / counted).toPrecision(MONEY_DIGITS));
-
 // Helpers
 
-/** All inks are reckoned with at one price. */
-const samePrice = (one: SupplyItem, other: SupplyItem): boolean =>
-  (one.kind === 'ink' && other.kind === 'ink') || sameItem(one, other);
+type Billed = ReturnType<typeof billedEach>[number];
 
-function allInk(rows: GoodsIn['rows']): { readonly amountMinor: number; readonly counted: number } {
-  const billed = rows.filter(({ item, amountMinor }) => item.kind === 'ink' && amountMinor !== null);
-  return {
-    amountMinor: billed.reduce((sum, row) => sum + (row.amountMinor ?? 0), 0),
-    counted: billed.reduce((sum, row) => sum + row.counted, 0),
-  };
-}
+/** Minor units of a mL of all inks that were billed. */
+const meanOf = (inks: readonly Billed[]): number =>
+  inks.reduce((sum, { eachMinor, counted }) => sum + eachMinor * counted, 0) /
+  inks.reduce((sum, { counted }) => sum + counted, 0);
 
 /** Each ink's own offer at its own price. */
 const inkOffers = (
-  { rows, supplierId, currency }: GoodsIn,
+  inks: readonly Billed[],
+  { supplierId, currency }: GoodsIn,
   documents: PricedDocuments,
 ): readonly LearnedPlace[] =>
-  rows.flatMap(({ item, counted, amountMinor }) =>
-    item.kind !== 'ink' || amountMinor === null || !(counted > 0)
-      ? []
-      : offerPlaces(item, counted, paidEach({ amountMinor, counted }, currency), supplierId, documents),
+  inks.flatMap(({ item, counted, eachMinor }) =>
+    offerPlaces(item, counted, paidEach(eachMinor, currency), supplierId, documents),
   );
 
 function subjectOf(item: SupplyItem): LearnedSubject {
@@ -166,10 +152,10 @@ function offerPlaces(
   if (supplierId === null || supplier === undefined) return [];
   return supplier.offers.flatMap((offer): readonly LearnedPlace[] => {
     if (!sameItem(offer.item, item)) return [];
-    const reached = offer.tiers.findLastIndex(({ from }) => from <= quantity);
-    const step = Math.max(0, reached);
-    const before = offer.tiers[step]?.each;
-    if (before === undefined || before === value) return [];
+    const tier = tierAt(offer.tiers, quantity);
+    if (tier === null || tier.each === value) return [];
+    const step = offer.tiers.indexOf(tier);
+    const before = tier.each;
     const path = ['offers', offer.id, 'tiers', step, 'each'];
     return [{ kind: 'supplier', id: supplierId, path, before, after: value }];
   });

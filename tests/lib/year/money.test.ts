@@ -218,7 +218,46 @@ describe('expenses', () => {
       ...{ goodsInId: 'a-2', day: '2026-07-01' },
       step: { what: 'refunded', amountMinor: 1500, currency: 'USD', note: '' },
     });
-    expect(goods(yearOf({ goodsIn: [delivered('a-2')], claims: [claim] }))).toMatchObject({ blanks: 18500 });
+    // Nobody said for what: of 230.00 for goods 200.00 were blanks, so 13.04 of 15.00.
+    expect(goods(yearOf({ goodsIn: [delivered('a-2')], claims: [claim] }))).toMatchObject({
+      ...{ blanks: 18_696, paper: 2_804 },
+    });
+  });
+
+  it('get less in the kind of what was claimed, parted by the bill where that is of several', () => {
+    // 10 shirts for 100.00 and 100 sheets for 20.00.
+    const row = { ordered: null, faulty: 0, fault: null, lot: null };
+    const bill = (faulty: readonly [shirts: number, sheets: number]) =>
+      delivered('a-2', {
+        freightMinor: null,
+        rows: [
+          {
+            ...{ ...row, item: { kind: 'blank', blankId: 'tee', size: 'L' }, counted: 10 },
+            ...{ amountMinor: 10_000, faulty: faulty[0] },
+          },
+          {
+            ...{ ...row, item: { kind: 'paper', sheetId: 'a4' }, counted: 100 },
+            ...{ amountMinor: 2_000, faulty: faulty[1] },
+          },
+        ],
+      });
+    const refund = (amountMinor: number) =>
+      entry('faultClaim', 'a-9', {
+        ...{ goodsInId: 'a-2', day: '2026-07-01' },
+        step: { what: 'refunded', amountMinor, currency: 'USD', note: '' },
+      });
+    const claimed = entry('faultClaim', 'a-8', {
+      ...{ goodsInId: 'a-2', day: '2026-06-20' },
+      step: { what: 'claimed', rows: [{ item: { kind: 'paper', sheetId: 'a4' }, pieces: 20 }], note: '' },
+    });
+    const kinds = (faulty: readonly [number, number], claims: YearNoted['claims']) =>
+      goods(yearOf({ goodsIn: [bill(faulty)], claims }));
+    // Claimed is paper; nothing claimed, faulty is paper; nothing of either, it is a part of the whole bill: 5 to 1.
+    expect(kinds([2, 0], [claimed, refund(400)])).toEqual({ blanks: 10_000, paper: 1_600 });
+    expect(kinds([0, 20], [refund(400)])).toEqual({ blanks: 10_000, paper: 1_600 });
+    expect(kinds([0, 0], [refund(600)])).toEqual({ blanks: 9_500, paper: 1_900 });
+    // One shirt for 10.00 and 20 sheets for 4.00: 7.01 of 14.00 is 5.01 and 2.00 to the cent.
+    expect(kinds([1, 20], [refund(701)])).toEqual({ blanks: 10_000 - 501, paper: 2_000 - 200 });
   });
 
   it('of which the bill is not here yet are none, and never 0 as if they were free', () => {

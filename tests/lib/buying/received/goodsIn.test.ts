@@ -7,6 +7,7 @@ import { paidPrices } from '@/lib/buying/received/paidPrices';
 import { stillToCome } from '@/lib/buying/received/stillToCome';
 import { takeBack, takeOver, withEdits } from '@/lib/learning/takeOver';
 import { stockValue } from '@/lib/stock/stockValue';
+import { newestPrices } from '@/lib/variances/pricesPaid';
 import { blankSchema } from '@/shared/schemas/blank';
 import { rateTakenSchema } from '@/shared/schemas/making/learnedEvents';
 import type { SupplyOrder } from '@/shared/schemas/making/runPapers';
@@ -149,6 +150,34 @@ describe('a price that was paid', () => {
     expect(paidPrices(goods([row('L', { amountMinor })]), { ...documents, suppliers }, TEST_DAY)).toEqual([]);
     expect(paid([row('M', { amountMinor: 5940 })], { currency: 'EUR' })).toEqual([]);
     expect(paid([row('M')])).toEqual([]);
+  });
+
+  it('is that of all lots of a delivery together, as a run has it; what came for nothing tells none', () => {
+    // 30 at 4.95 and 11 at 5.20 are 205.70 for 41; four more replaced faulty ones.
+    const lots = [
+      row('M', { counted: 30, lot: 'A', amountMinor: 14_850 }),
+      row('M', { counted: 11, lot: 'B', amountMinor: 5_720 }),
+      row('M', { counted: 4, lot: 'B', amountMinor: 0 }),
+    ];
+    const [one, ...others] = paid(lots);
+    expect(others).toEqual([]);
+    expect(one?.lesson.measured).toBeCloseTo(205.7 / 41, 10);
+    const [asRun] = newestPrices([goods(lots)], 'USD', null);
+    expect(asRun?.each).toBe(one?.lesson.measured);
+    expect(paid([row('M', { amountMinor: 0 })])).toEqual([]);
+  });
+
+  it('goes into the step that so many fall into, in whatever order an offer lists them', () => {
+    const tiers = supplier.offers[0]?.tiers.toReversed() ?? [];
+    const falling = { ...supplier, offers: [{ ...supplier.offers[0], tiers }] };
+    const suppliers = { mill: supplierSchema.parse(falling) };
+    const [one] = paidPrices(
+      goods([row('M', { amountMinor: 5940 })]),
+      { ...documents, suppliers },
+      TEST_DAY,
+    );
+    // 12 of them are ten and more, which stands first.
+    expect(one?.lesson.places.at(-1)?.path.join('.')).toBe('offers.m.tiers.0.each');
   });
 
   it('taken over and back leaves every document bit for bit', () => {
