@@ -1,5 +1,5 @@
-import { billedEach, paidEach } from '@/lib/buying/received/billedEach';
 import type { RunFacts } from '@/lib/making/runFacts';
+import { billedEach, paidEach } from '@/lib/stock/billedEach';
 import { stockKey } from '@/lib/stock/stockKey';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';

@@ -76,8 +76,18 @@ export function runActuals(
     return found === undefined ? { amount: otherwise, from: 'standard' } : { amount: found, from: 'typed' };
   };
   return {
-    blanks: takenOf(budget.blanks, noted.blanks, countedBlanks(made, facts), paidForBlanks(works, budget.blanks.each, paid)),
-    sheets: takenOf(budget.sheets, noted.sheets, printed > 0 ? printed : null, paidForSheets(works, budget.sheets.each, paid)),
+    blanks: takenOf(
+      budget.blanks,
+      noted.blanks,
+      countedBlanks(made, facts),
+      paidForBlanks(works, budget.blanks.each, paid),
+    ),
+    sheets: takenOf(
+      budget.sheets,
+      noted.sheets,
+      printed > 0 ? printed : null,
+      paidForSheets(works, budget.sheets.each, paid),
+    ),
     ink: takenOf(budget.ink, noted.ink, null, null),
     labour: {
       quantity: hours,
@@ -177,11 +187,7 @@ function paidForBlanks(works: readonly StandardWork[], budgetEach: number, paid:
   );
 }
 
-const paidForSheets = (
-  works: readonly StandardWork[],
-  budgetEach: number,
-  paid: PricesPaid,
-): number | null =>
+const paidForSheets = (works: readonly StandardWork[], budgetEach: number, paid: PricesPaid): number | null =>
   paidEach(
     budgetEach,
     works.map(({ sheets: { sheetId, quantity, price, metresEach = 1 } }) => {

@@ -1,7 +1,7 @@
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
-import type { MadeSize } from './goodMade';
 import { boughtInCost } from './boughtInCost';
+import type { MadeSize } from './goodMade';
 
 /** What of a run stays in stock, at what of each was bought: good pieces beyond what orders asked for, and seconds. */
 export interface Spares {

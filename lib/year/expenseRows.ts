@@ -1,4 +1,4 @@
-import { billedEach } from '@/lib/buying/received/billedEach';
+import { billedEach } from '@/lib/stock/billedEach';
 import { sameItem } from '@/lib/stock/stockKey';
 import { grouped } from '@/shared/grouped';
 import type { Entry } from '@/shared/schemas/happened';

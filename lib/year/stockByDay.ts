@@ -35,7 +35,10 @@ export function stockByDay(entries: readonly StockEntry[], told: StockDaysTold):
   return entries
     .map((entry) => ({ day: dayOfEntry(entry), entry }))
     .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0))
-    .map(({ day, entry }, index) => ({ day, entry: { ...entry, device: 'byday00', count: index + 1, at: index } }));
+    .map(({ day, entry }, index) => ({
+      day,
+      entry: { ...entry, device: 'byday00', count: index + 1, at: index },
+    }));
 }
 
 // Helpers

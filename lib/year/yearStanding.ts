@@ -146,7 +146,8 @@ export function* yearSteps(
     ...{ span, currency, rows, hours, tax, wear, wearMinor, hoursWorked, leftMinor, stockMinor, ...money },
     months: monthsOf(span, counted),
     stockEndMinor: noted.stock === null ? null : paidIn(noted.stock.atEnd, currency),
-    stockUnknown: noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknownThings, noted.stock.atEnd.unknownThings),
+    stockUnknown:
+      noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknownThings, noted.stock.atEnd.unknownThings),
     payMinor:
       hoursWorked === 0
         ? null

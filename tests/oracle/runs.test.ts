@@ -176,16 +176,20 @@ describe('variances agree with the flexible budget in decimals', () => {
     );
   });
 
-  it.each([1, 2, 3])('of %s line(s) of which more or fewer came out, or none', { timeout: PATIENCE_MS }, (lines) => {
-    const ofSize = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 45 }));
-    const good = fc.array(ofSize, { minLength: 6 * lines, maxLength: 6 * lines });
-    fc.assert(
-      fc.property(randomJob(shape(lines)), used, good, (input, drawn, made) =>
-        expectVariances(input, drawn, made),
-      ),
-      cases(60),
-    );
-  });
+  it.each([1, 2, 3])(
+    'of %s line(s) of which more or fewer came out, or none',
+    { timeout: PATIENCE_MS },
+    (lines) => {
+      const ofSize = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 45 }));
+      const good = fc.array(ofSize, { minLength: 6 * lines, maxLength: 6 * lines });
+      fc.assert(
+        fc.property(randomJob(shape(lines)), used, good, (input, drawn, made) =>
+          expectVariances(input, drawn, made),
+        ),
+        cases(60),
+      );
+    },
+  );
 
   it('of the worked run, and by hand', () => {
     const input = clubOrder(DAY, DAY);

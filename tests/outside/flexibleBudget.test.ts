@@ -38,7 +38,10 @@ describe('variances by the formulas of the textbook, with figures worked by hand
     expect(found.get('blanksPrice')).toBeCloseTo(price, 8);
     expect(found.get('blanksUsage')).toBeCloseTo(usage, 8);
     // Both come to what was planned for this output less what was paid.
-    expect((found.get('blanksPrice') ?? 0) + (found.get('blanksUsage') ?? 0)).toBeCloseTo(sp * sq - ap * aq, 8);
+    expect((found.get('blanksPrice') ?? 0) + (found.get('blanksUsage') ?? 0)).toBeCloseTo(
+      sp * sq - ap * aq,
+      8,
+    );
   });
 
   it('labour takes what hours too many cost at the standard rate', () => {

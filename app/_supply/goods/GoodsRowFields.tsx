@@ -10,7 +10,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
 import { deliveryMissing, goodsFaultWords, unitPriceTold } from '@/app/_words/supply/deliveryWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
-import { paidEach } from '@/lib/buying/received/billedEach';
+import { paidEach } from '@/lib/stock/billedEach';
 import { numberLimits, textLimits } from '@/shared/limits';
 import { toMinor } from '@/shared/money';
 import type { Consumable } from '@/shared/schemas/making/supply';

@@ -1,12 +1,12 @@
 import { tierAt } from '@/lib/buying/tierAt';
 import type { LearnedPlace, Lesson } from '@/lib/learning/lesson';
+import { billedEach, paidEach } from '@/lib/stock/billedEach';
 import { sameItem } from '@/lib/stock/stockKey';
 import type { Blank } from '@/shared/schemas/blank';
 import type { LearnedSubject } from '@/shared/schemas/making/learnedEvents';
 import type { Supplier, SupplyItem } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { Workshop } from '@/shared/schemas/workshop';
-import { billedEach, paidEach } from './billedEach';
 
 /** Where prices are kept that a bill can answer. */
 interface PricedDocuments {

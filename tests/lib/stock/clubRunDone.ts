@@ -46,7 +46,15 @@ const work: StandardWork = {
   sheets: { sheetId: 'letter', name: 'Letter', quantity: 52.9, tests: 2, price: 0.14 },
   ink: { mL: 35.1, sessionMl: 4, pricePerMl: 0.16 },
   labour: { minutes: 452.3, wagePerHour: 18, elements: [] },
-  ...{ overheadPerHour: 4.2, reprints: 6.22, freight: 9.5, otherCost: 0, fullCost: 411.79, fees: 9.64, feeShare: 0 },
+  ...{
+    overheadPerHour: 4.2,
+    reprints: 6.22,
+    freight: 9.5,
+    otherCost: 0,
+    fullCost: 411.79,
+    fees: 9.64,
+    feeShare: 0,
+  },
   ...{ revenue: 711.5, overrides: [] },
 };
 

@@ -155,7 +155,12 @@ describe('what nobody noted', () => {
     expect(bar(found, 'blanksPrice')?.minor).toBe(0);
     expect(bar(found, 'paperPrice')?.minor).toBe(0);
     // 10 cents more on each of 28.
-    expect(bar(asked((size) => (prices[size] ?? 4.6) + 0.1), 'blanksPrice')?.minor).toBe(-280);
+    expect(
+      bar(
+        asked((size) => (prices[size] ?? 4.6) + 0.1),
+        'blanksPrice',
+      )?.minor,
+    ).toBe(-280);
     // Nothing came good: 37 and their spares were laid out, all 10 cents dearer.
     const scrap = small.map((one) => ({ ...one, body: { ...one.body, result: 'scrap' as const } }));
     const none = runResult(

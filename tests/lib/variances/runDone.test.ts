@@ -84,7 +84,10 @@ describe('a finished piece', () => {
       ['second', 1],
       ['first', 1],
     ]);
-    const worth = finished.reduce((sum, { quantity, unitCost }) => sum + quantity * (unitCost?.minor ?? 0), 0);
+    const worth = finished.reduce(
+      (sum, { quantity, unitCost }) => sum + quantity * (unitCost?.minor ?? 0),
+      0,
+    );
     expect(worth).toBe(1106);
     expect(runResult(standard, { facts: own, paid, orderHours: [] }).spares.cost).toBe(11.06);
   });

@@ -171,11 +171,7 @@ describe('a price that was paid', () => {
     const tiers = supplier.offers[0]?.tiers.toReversed() ?? [];
     const falling = { ...supplier, offers: [{ ...supplier.offers[0], tiers }] };
     const suppliers = { mill: supplierSchema.parse(falling) };
-    const [one] = paidPrices(
-      goods([row('M', { amountMinor: 5940 })]),
-      { ...documents, suppliers },
-      TEST_DAY,
-    );
+    const [one] = paidPrices(goods([row('M', { amountMinor: 5940 })]), { ...documents, suppliers }, TEST_DAY);
     // 12 of them are ten and more, which stands first.
     expect(one?.lesson.places.at(-1)?.path.join('.')).toBe('offers.m.tiers.0.each');
   });

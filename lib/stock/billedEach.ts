@@ -1,8 +1,8 @@
-import { stockKey } from '@/lib/stock/stockKey';
 import { MONEY_DIGITS } from '@/shared/decimal';
 import { fromMinor, type MinorUnits } from '@/shared/money';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
+import { stockKey } from './stockKey';
 
 /** What one of a thing was billed at in one delivery. */
 interface Billed {
@@ -27,7 +27,11 @@ export function billedEach({ rows }: Pick<GoodsIn, 'rows'>): readonly Billed[] {
     const known = found.get(key) ?? { item, counted: 0, minor: 0 };
     found.set(key, { item, counted: known.counted + counted, minor: known.minor + amountMinor });
   }
-  return [...found.values()].map(({ item, counted, minor }) => ({ item, counted, eachMinor: minor / counted }));
+  return [...found.values()].map(({ item, counted, minor }) => ({
+    item,
+    counted,
+    eachMinor: minor / counted,
+  }));
 }
 
 /** @returns a price of minor units as it is typed and kept, currency units: 22,275 for 45 is 4.95 each. */
