@@ -6,6 +6,7 @@ import { isOfOrders } from '@/lib/orders/orderFacts';
 import { stockValue } from '@/lib/stock/stockValue';
 import { stockWorth } from '@/lib/stock/stockWorth';
 import { inOrder } from '@/lib/stored/entriesInForce';
+import { boughtAlone } from '@/lib/year/boughtAlone';
 import { stockAtStart } from '@/lib/year/stockAtStart';
 import { type DatedStock, stockByDay } from '@/lib/year/stockByDay';
 import { type DaySpan, type YearSpan, yearOfDay } from '@/lib/year/yearSpan';
@@ -111,7 +112,7 @@ function* stockIn(
   yield;
   const atEnd = worth(noted.filter(({ day }) => day <= to));
   yield;
-  return { atStart, atEnd };
+  return { atStart, atEnd, aloneMinor: boughtAlone(noted, { from, to }, workshop.currency) };
 }
 
 const dayAt = (at: number): string => dayOf(new Date(at));

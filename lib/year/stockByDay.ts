@@ -20,6 +20,8 @@ export interface DatedStock {
   /** YYYY-MM-DD. */
   readonly day: string;
   readonly entry: StockEntry;
+  /** It came with a delivery, which says what was paid. */
+  readonly isDelivered: boolean;
 }
 
 /**
@@ -32,20 +34,25 @@ export interface DatedStock {
  */
 export function stockByDay(entries: readonly StockEntry[], told: StockDaysTold): readonly DatedStock[] {
   const dayOfEntry = dayTeller(told);
+  const deliveries = new Set(told.goodsIn.map(writtenAt));
+  const isDelivered = (one: StockEntry) =>
+    one.kind === 'stockMove' && one.body.cause === 'bought' && deliveries.has(writtenAt(one));
   return entries
-    .map((entry) => ({ day: dayOfEntry(entry), entry }))
+    .map((entry) => ({ day: dayOfEntry(entry), entry, isDelivered: isDelivered(entry) }))
     .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0))
-    .map(({ day, entry }, index) => ({
-      day,
-      entry: { ...entry, device: 'byday00', count: index + 1, at: index },
+    .map((one, index) => ({
+      ...one,
+      entry: { ...one.entry, device: 'byday00', count: index + 1, at: index },
     }));
 }
 
 // Helpers
 
+/** What one step wrote bears one device and one moment. */
+const writtenAt = ({ device, at }: Pick<Entry, 'device' | 'at'>): string => `${device} ${at}`;
+
 function dayTeller({ goodsIn, runSteps, closes, dayOf }: StockDaysTold): (entry: StockEntry) => string {
-  // Written in one step: by the same device at the same moment.
-  const deliveries = new Map(goodsIn.map(({ device, at, body }) => [`${device} ${at}`, body.day]));
+  const deliveries = new Map(goodsIn.map((one) => [writtenAt(one), one.body.day]));
   const ends = new Map(closes.map(({ id, body }) => [id, dayOfClose(body)]));
   const runs = new Map<string, { at: number; day: string }[]>();
   for (const { at, body } of runSteps) {
@@ -54,10 +61,11 @@ function dayTeller({ goodsIn, runSteps, closes, dayOf }: StockDaysTold): (entry:
     own.push({ at, day: body.day });
     runs.set(body.runId, own);
   }
-  return ({ kind, body, device, at }) => {
+  return (entry) => {
+    const { kind, body, at } = entry;
     const noted = dayOf(at);
     if (kind !== 'stockMove') return noted;
-    if (body.cause === 'bought') return deliveries.get(`${device} ${at}`) ?? noted;
+    if (body.cause === 'bought') return deliveries.get(writtenAt(entry)) ?? noted;
     const { reference } = body;
     if (reference?.kind === 'paper') return ends.get(reference.id) ?? noted;
     if (reference?.kind !== 'run') return noted;

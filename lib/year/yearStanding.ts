@@ -25,7 +25,12 @@ export interface YearNoted extends TakingsNoted, SpendingNoted, HoursNoted, Wear
   /** The yearly overhead pays for worn machines, so that their wear is held against it. */
   readonly wearInOverhead: boolean;
   /** What lay in stock at the beginning and at the end, or today, by this one currency; null where that is not reckoned. */
-  readonly stock: { readonly atStart: StockWorth; readonly atEnd: StockWorth } | null;
+  readonly stock: {
+    readonly atStart: StockWorth;
+    readonly atEnd: StockWorth;
+    /** Bought in the year without a delivery that says it was paid, whole minor units. */
+    readonly aloneMinor: number;
+  } | null;
 }
 
 /** What a year comes to, in the currency of the workshop, whole minor units. */
@@ -56,6 +61,8 @@ export interface YearStanding {
   /** End less beginning; null where it is not reckoned. */
   readonly stockMinor: number | null;
   readonly stockUnknown: number;
+  /** What stock bought without a delivery cost beyond the expenses noted for goods: perhaps nobody noted its bill. */
+  readonly stockUntoldMinor: number;
   readonly wear: ReturnType<typeof machineWear>;
   /** Of machines whose wear is known. */
   readonly wearMinor: number;
@@ -148,6 +155,7 @@ export function* yearSteps(
     stockEndMinor: noted.stock === null ? null : paidIn(noted.stock.atEnd, currency),
     stockUnknown:
       noted.stock === null ? 0 : Math.max(noted.stock.atStart.unknownThings, noted.stock.atEnd.unknownThings),
+    stockUntoldMinor: stockUntold(noted, counted),
     payMinor:
       hoursWorked === 0
         ? null
@@ -182,6 +190,13 @@ function passedShare({ from, to }: DaySpan, today: string): number {
   const dayOf = (day: string) => Date.parse(`${day}T00:00:00Z`) / 86_400_000;
   const long = dayOf(to) - dayOf(from) + 1;
   return Math.min(1, Math.max(0, (dayOf(today) - dayOf(from) + 1) / long));
+}
+
+function stockUntold({ stock, expenses }: YearNoted, rows: readonly YearRow[]): number {
+  const ids = new Set(expenses.map(({ id }) => id));
+  const isForGoods = ({ flow, kind, id }: YearRow) =>
+    flow === 'expense' && ['blanks', 'paper', 'ink', 'packaging'].includes(kind) && ids.has(id);
+  return Math.max(0, (stock?.aloneMinor ?? 0) + sumOfRows(rows.filter(isForGoods)));
 }
 
 function stallUntold(

@@ -33,6 +33,19 @@ export const wearLines = (
     };
   });
 
+/** @returns a fold for stock whose bill nobody may have noted: what it is named and says; null where there is none */
+export function stockUntoldWords(
+  { stockUntoldMinor, currency }: YearStanding,
+  locale: string,
+): { readonly name: string; readonly says: string } | null {
+  if (stockUntoldMinor === 0) return null;
+  const money = minorMoney(stockUntoldMinor, currency, locale);
+  return {
+    name: `Perhaps not paid: ${money} of stock`,
+    says: `Stock bought this year without a delivery cost ${money} more than is noted as spent on goods. It counts as worth, so without its expense the year looks better than it was. Note what was paid.`,
+  };
+}
+
 /** @returns what is not in these figures and how to mend it, each a sentence. */
 export function worthNotes(year: YearStanding, formatter: Formatter): readonly string[] {
   const { stockUnknown, wear } = year;

@@ -218,6 +218,8 @@ describe('the year', () => {
       screenStore().actions.note('Bought', [{ kind: 'stockMove', body: { ...lying('L'), ...bought } }]);
     });
     expect(figure()).toBe('45.00');
+    // Nothing says that the ten were paid.
+    expect(screen.getByRole('button', { name: 'Perhaps not paid: 45.00 USD of stock' })).toBeVisible();
     // 12 counted and 10 bought, at 4.50 each: 54.00 and 45.00.
     expect(answer('Stock and machines')).toMatch(
       /^99\.00 USD in stock, 45\.00 USD more than at the beginning; /,

@@ -292,7 +292,7 @@ describe('the pay of the year’s hour', () => {
       closes: [closed('c')],
       expenses: [spent('a-1', 10000), spent('a-2', 40000, { kind: 'machine', what: 'Press' })],
       hours: [worked('a-3', 60)],
-      stock: { atStart: lies(5000, 0), atEnd: lies(8000, 1) },
+      stock: { atStart: lies(5000, 0), atEnd: lies(8000, 1), aloneMinor: 0 },
     });
     // 535.00 − 10.50 − 2.00 − 35.00 − (6.00 + 100.00) + 30.00 = 411.50, in 11 + 12 + 1 = 24 hours.
     expect(year).toMatchObject({

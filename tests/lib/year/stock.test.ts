@@ -5,13 +5,14 @@ import { stockValue } from '@/lib/stock/stockValue';
 import { stockWorth } from '@/lib/stock/stockWorth';
 import { runDone } from '@/lib/variances/runDone';
 import { runResult } from '@/lib/variances/runResult';
+import { boughtAlone } from '@/lib/year/boughtAlone';
 import { stockAtStart } from '@/lib/year/stockAtStart';
 import { type DatedStock, type StockDaysTold, stockByDay } from '@/lib/year/stockByDay';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { yearStanding } from '@/lib/year/yearStanding';
 import type { StockMove } from '@/shared/schemas/stock';
 import { clubFacts, clubStandard } from '@/tests/fixtures/clubStandard';
-import { aYear, closed, delivered, entry, worked } from './aYear';
+import { aYear, closed, delivered, entry, spent, worked } from './aYear';
 
 const blank = (size: string) => ({
   item: { kind: 'blank', blankId: 'white-shirt', size, lot: null } as const,
@@ -95,6 +96,41 @@ describe('what came with a paper is of the day of the paper', () => {
   });
 });
 
+describe('stock bought with a price and without a delivery', () => {
+  const cost = { minor: 450, currency: 'USD' } as const;
+  const span = yearSpan(2026, 1);
+  const priced = (id: string, more: Partial<StockMove> = {}) =>
+    on(6, moved(id, 10, { unitCost: cost, ...more }));
+  const late = { ...delivered('b-1', { day: '2026-01-02' }), at: 6 };
+
+  it('is told as perhaps not paid, as far as no expense for goods tells of it', () => {
+    const noted = stockByDay(
+      [
+        priced('a-1'),
+        priced('a-2', { unitCost: null }),
+        priced('a-3', { unitCost: { minor: 450, currency: 'EUR' } }),
+        priced('b-2'),
+      ],
+      { ...nothing, goodsIn: [late] },
+    );
+    // 10 at 4.50; those of the delivery, in another currency or without a price are none.
+    expect(boughtAlone(noted, span, 'USD')).toBe(4_500);
+    expect(boughtAlone(noted, yearSpan(2025, 1), 'USD')).toBe(0);
+    const untold = (expenses: ReturnType<typeof spent>[]) =>
+      yearStanding(
+        aYear({
+          ...{ expenses, goodsIn: [late] },
+          stock: { atStart: stockWorth([]), atEnd: stockWorth([]), aloneMinor: 4_500 },
+        }),
+        span,
+        '2026-12-31',
+      ).stockUntoldMinor;
+    expect(untold([])).toBe(4_500);
+    expect(untold([spent('a-9', 3_000, { kind: 'blanks' }), spent('a-10', 900)])).toBe(1_500);
+    expect(untold([spent('a-9', 5_000, { kind: 'ink' })])).toBe(0);
+  });
+});
+
 describe('a year in which one run was made to stock and nothing was sold', () => {
   const standard = {
     body: { ...clubStandard(), works: clubStandard().works.map((work) => ({ ...work, orderId: null })) },
@@ -141,7 +177,7 @@ describe('a year in which one run was made to stock and nothing was sold', () =>
       aYear({
         goodsIn: [bill],
         hours: [worked('a-91', 504)],
-        stock: { atStart: stockWorth([]), atEnd },
+        stock: { atStart: stockWorth([]), atEnd, aloneMinor: 0 },
       }),
       yearSpan(2026, 1),
       '2026-12-31',
