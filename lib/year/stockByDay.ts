@@ -1,5 +1,6 @@
 import type { DayPaper } from '@/lib/stall/closeInForce';
 import type { StockEntry } from '@/lib/stock/stockEntry';
+import { compareText } from '@/shared/compareText';
 import type { Entry } from '@/shared/schemas/happened';
 import type { RunStep } from '@/shared/schemas/making/runEvents';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
@@ -39,7 +40,7 @@ export function stockByDay(entries: readonly StockEntry[], told: StockDaysTold):
     one.kind === 'stockMove' && one.body.cause === 'bought' && deliveries.has(writtenAt(one));
   return entries
     .map((entry) => ({ day: dayOfEntry(entry), entry, isDelivered: isDelivered(entry) }))
-    .toSorted((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0))
+    .toSorted((one, other) => compareText(one.day, other.day))
     .map((one, index) => ({
       ...one,
       entry: { ...one.entry, device: 'byday00', count: index + 1, at: index },
