@@ -43,7 +43,7 @@ export function besideRun(
     ),
     ...counted(pressed.outside.length, outsideWords),
     ...counted(pressed.faultyOutside.length, faultyOutsideWords),
-    ...counted(result.spares.pieces, () => sparesWords(result, formatter, locale)),
+    ...counted(result.spares.pieces + result.spares.seconds, () => sparesWords(result, formatter, locale)),
     ...otherBarsWords(otherBars, currency, locale),
   ];
 }
