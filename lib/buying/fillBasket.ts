@@ -58,13 +58,20 @@ export function fillBasket(basket: Basket, currency: string, isMixed = true): Fi
     free !== null && (isFreeAnyway || goodsOf(free.basket) < goodsOf(large.basket) + (freightMinor ?? 0));
   const best = isFree ? free : large;
   const goodsMinor = goodsOf(best.basket);
+  // With what is short as if it were paid: a filling not mixed to its end tells where it might have won.
+  const paidFor = (one: Filled, freight: number) =>
+    Math.max(goodsOf(one.basket), minimumMinor ?? 0) + freight;
+  const leastMinor = Math.min(
+    paidFor(large, isFreeAnyway ? 0 : (freightMinor ?? 0)) - large.overMinor,
+    free === null ? Number.POSITIVE_INFINITY : paidFor(free, 0) - free.overMinor,
+  );
   return {
     ...best.basket,
     goodsMinor,
     freightMinor: isFree ? 0 : freightMinor,
     freightIsFree: isFree,
     shortMinor: Math.max(0, (minimumMinor ?? 0) - goodsMinor),
-    overMinor: Math.max(large.overMinor, free?.overMinor ?? 0),
+    overMinor: Math.max(0, paidFor(best, isFree ? 0 : (freightMinor ?? 0)) - leastMinor),
   };
 }
 
@@ -73,6 +80,11 @@ export function fillBasket(basket: Basket, currency: string, isMixed = true): Fi
 const goodsOf = ({ things }: Basket): number =>
   things.reduce((sum, { purchase }) => sum + (purchase.amountMinor ?? 0), 0);
 
+interface Filled {
+  readonly basket: Basket;
+  readonly overMinor: number;
+}
+
 interface Filling {
   readonly why: 'minimum' | 'freight';
   readonly currency: string;
@@ -80,11 +92,7 @@ interface Filling {
 }
 
 /** @returns the basket with what is more of it; null where nothing can fill it, or it lacks more than it comes to. */
-function filledTo(
-  basket: Basket,
-  goalMinor: number,
-  { why, currency, isMixed }: Filling,
-): { readonly basket: Basket; readonly overMinor: number } | null {
+function filledTo(basket: Basket, goalMinor: number, { why, currency, isMixed }: Filling): Filled | null {
   const goods = goodsOf(basket);
   const lackingMinor = goalMinor - goods;
   if (lackingMinor <= 0) return { basket, overMinor: 0 };
