@@ -1,7 +1,7 @@
 'use client';
 
 import { classes } from '@/app/_controls/classes';
-import { sparesWords } from '@/app/_words/press/pressWords';
+import { sparesOfWords, sparesWords } from '@/app/_words/press/pressWords';
 import { sizesAhead } from '@/lib/pressing/atPress';
 import styles from './Spares.module.css';
 import type { AtThePress } from './usePressing';
@@ -10,11 +10,12 @@ import type { AtThePress } from './usePressing';
 export function SparesPart({ pressing }: Readonly<{ pressing: AtThePress }>) {
   const { turn, at, setAt } = pressing;
   const now = at.inPress?.size ?? sizesAhead(turn, at)[0];
+  const isShared = turn.counts.some((counts) => counts.isShared);
   const done = turn.counts.filter(({ toGo }) => toGo === 0).map(({ size }) => size);
   return (
     <section className={styles.part} aria-label="Spares left">
       <p className={styles.top}>
-        <span>spares left, in pressing order</span>
+        <span>{sparesOfWords(isShared ? turn.blankName : null)}</span>
         {done.length > 0 && <span>{done.join(', ')} done</span>}
       </p>
       <div className={styles.sizes}>

@@ -1,5 +1,6 @@
 import { styleOf } from '@/app/_docket/jobSheet/benchBody';
 import { packStep, plain, pressOf, printStep, wayOf } from '@/app/_docket/jobSheet/benchSteps';
+import { sharedTally, stackOf } from '@/app/_docket/jobSheet/sharedSpares';
 import { watchNotes } from '@/app/_docket/jobSheet/watchNotes';
 import { jobSheetTable } from '@/app/_words/docket/jobSheetTable';
 import { wantedDayWords } from '@/app/_words/docket/jobWords';
@@ -98,8 +99,9 @@ function printSteps({ facts, context }: RunSheetTold, times: string): readonly J
 
 /** A stack a size, in the order in which they go to the press. */
 function stacksStep({ facts, context }: RunSheetTold): JobStep {
-  const { number, count } = formatterFor(context);
-  const { stacks, take, pieces } = facts;
+  const formatter = formatterFor(context);
+  const { number, count } = formatter;
+  const { stacks, take, pieces, shared } = facts;
   const lines = new Set(stacks.map(({ jobId, lineId }) => `${jobId} ${lineId}`));
   return {
     ...plain,
@@ -108,10 +110,11 @@ function stacksStep({ facts, context }: RunSheetTold): JobStep {
     ticks: stacks.map((stack, at) => {
       const before = stacks[at - 1];
       const isNext = before?.jobId !== stack.jobId || before.lineId !== stack.lineId;
-      const size = `${apart(stack.size)} ${number(stack.take)}`;
+      const size = `${apart(stack.size)} ${number(stackOf(stack))}`;
       const words = lines.size > 1 && isNext ? runSheetTable.of(size, apart(lineName(facts, stack))) : size;
-      return stack.take > stack.wanted ? words : runSheetTable.scarce(words);
+      return stack.spares > 0 ? words : runSheetTable.scarce(words);
     }),
+    tally: sharedTally(shared, formatter),
   };
 }
 

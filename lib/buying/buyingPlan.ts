@@ -20,6 +20,18 @@ export interface CoverChoice {
   readonly sizes: readonly CoverSize[];
 }
 
+/** A cover as the list would be bought at it. */
+export interface CoverOffer extends CoverChoice {
+  /** All of the list with freight: what lies free is not paid again, and the maker's own numbers stand. */
+  readonly toPayMinor: number;
+  /** Things without any price: they are in no sum. */
+  readonly unpriced: number;
+  /** Nor is freight that some supplier asks and nobody has told. */
+  readonly isFreightUntold: boolean;
+  /** How likely every size comes out whole with what lies free and what would be bought, 0 to 1. */
+  readonly everySizeWithAll: number;
+}
+
 /** A size of a blank in one cover. */
 export interface CoverSize {
   readonly blankId: string;
@@ -142,7 +154,7 @@ export interface BuyingPlan {
   /** Whether the sums of each work stand. */
   readonly works: readonly { readonly jobId: string; readonly name: string; readonly isCosted: boolean }[];
   /** The three choices. */
-  readonly covers: readonly CoverChoice[];
+  readonly covers: readonly CoverOffer[];
   /** The chosen cover with scrap as high as it may well be; null where nothing was logged. */
   readonly atUpperScrap: CoverChoice | null;
   readonly rows: readonly BuyingRow[];

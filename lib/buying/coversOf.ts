@@ -32,10 +32,10 @@ export const coversOf = (sizes: readonly SizeOfWork[]): readonly CoverChoice[] =
 export function coverOf(sizes: readonly SizeOfWork[], cover: Cover): CoverChoice {
   const stacks = stacksOf(sizes);
   const found = cover === 'expected' ? expectedCover(stacks) : sureCover(stacks, cover);
-  const covered = groupsOf(stacks).map((places) => productOf(places.map((at) => found.chances[at] ?? 0)));
+  const covered = coveredBy(stacks, found.chances);
   return {
     ...{ cover, dearerAtMost: found.dearerAtMost },
-    ...{ everySize: Math.min(1, ...covered), everyWork: productOf(covered) },
+    ...{ everySize: leastOf(covered), everyWork: productOf(covered) },
     bought: sumOf(found.blanks),
     cost: sumOf(stacks.map(({ price }, at) => (found.blanks[at] ?? 0) * price)),
     sizes: stacks.map(({ blankId, size, wanted }, at): CoverSize => {
@@ -59,7 +59,25 @@ export function chanceWith(
   return Math.exp(enoughGood(wanted)(Math.floor(blanks)));
 }
 
+/**
+ * @param blanksOf how many there are of a size
+ * @returns how likely every size comes out whole with so many, of works that share no blanks the least sure, 0 to 1
+ */
+export function everySizeWith(
+  sizes: readonly SizeOfWork[],
+  blanksOf: (of: Pick<CoverSize, 'blankId' | 'size'>) => number,
+): number {
+  const stacks = stacksOf(sizes);
+  const chances = stacks.map((stack) => Math.exp(enoughGood(stack.wanted)(Math.floor(blanksOf(stack)))));
+  return leastOf(coveredBy(stacks, chances));
+}
+
 // Helpers
+
+const coveredBy = (stacks: readonly Stack[], chances: readonly number[]): readonly number[] =>
+  groupsOf(stacks).map((places) => productOf(places.map((at) => chances[at] ?? 0)));
+
+const leastOf = (chances: readonly number[]): number => Math.min(1, ...chances);
 
 interface Stack {
   readonly blankId: string;

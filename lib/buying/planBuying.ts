@@ -1,10 +1,11 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { Cover } from '@/shared/schemas/making/supply';
 import { splitWhole } from '@/shared/splitWhole';
 import { boughtApart } from './boughtApart';
 import type { BuyingAsked } from './buyingAsked';
-import type { BuyingPlan, BuyingRow, SupplierPart } from './buyingPlan';
+import type { BuyingPlan, BuyingRow, CoverChoice, CoverOffer, SupplierPart } from './buyingPlan';
 import { buyingTroubles } from './buyingTroubles';
-import { chanceWith, coverOf, coversOf } from './coversOf';
+import { chanceWith, coverOf, coversOf, everySizeWith } from './coversOf';
 import type { FilledBasket } from './fillBasket';
 import { inkOfPrinters, neededThings, sizesOfWorks } from './neededThings';
 import { type Bought, rowsToBuy } from './rowsToBuy';
@@ -37,7 +38,11 @@ function planOfNeeds(asked: BuyingAsked, needs: readonly (WorkNeeds | null)[]): 
   return {
     currency,
     works: works.map(({ jobId, name }, at) => ({ jobId, name, isCosted: needs[at] != null })),
-    covers: coversOf(sizes),
+    covers: coversOf(sizes).map((choice) =>
+      choice.cover === list.cover
+        ? offerOf(choice, bought, sizes)
+        : offerOf(choice, boughtAt(choice.cover, asked, needs), sizes),
+    ),
     atUpperScrap: isLogged ? coverOf(sizesOfWorks(needs, 'lowestChance'), list.cover) : null,
     rows,
     asked: needs.flatMap((one) => one?.asked ?? []),
@@ -53,10 +58,35 @@ function planOfNeeds(asked: BuyingAsked, needs: readonly (WorkNeeds | null)[]): 
   };
 }
 
-function withChance(row: BuyingRow, sizes: Parameters<typeof chanceWith>[0]): BuyingRow {
+type Sizes = Parameters<typeof chanceWith>[0];
+
+function boughtAt(cover: Cover, asked: BuyingAsked, needs: readonly (WorkNeeds | null)[]): Bought {
+  const terms = { ...asked, list: { ...asked.list, cover } };
+  return rowsToBuy(neededThings(needs, terms), needs, terms);
+}
+
+function offerOf(choice: CoverChoice, { rows, choice: { baskets } }: Bought, sizes: Sizes): CoverOffer {
+  const there = new Map(
+    rows.flatMap((row) => (row.item.kind === 'blank' ? [[sizeKey(row.item), thereOf(row)]] : [])),
+  );
+  return {
+    ...choice,
+    toPayMinor: sumOf(baskets.map(({ goodsMinor, freightMinor }) => goodsMinor + (freightMinor ?? 0))),
+    unpriced: rows.filter(({ purchase }) => purchase?.amountMinor === null).length,
+    isFreightUntold: baskets.some(({ freightMinor }) => freightMinor === null),
+    everySizeWithAll: everySizeWith(sizes, (of) => there.get(sizeKey(of)) ?? 0),
+  };
+}
+
+const sizeKey = ({ blankId, size }: { readonly blankId: string; readonly size: string }): string =>
+  JSON.stringify([blankId, size]);
+
+/** What lies free of a thing and what is bought of it. */
+const thereOf = ({ stock, purchase }: BuyingRow): number => freeOf(stock) + (purchase?.quantity ?? 0);
+
+function withChance(row: BuyingRow, sizes: Sizes): BuyingRow {
   if (row.item.kind !== 'blank') return row;
-  const there = freeOf(row.stock) + (row.purchase?.quantity ?? 0);
-  return { ...row, chanceWithAll: chanceWith(sizes, row.item, there) };
+  return { ...row, chanceWithAll: chanceWith(sizes, row.item, thereOf(row)) };
 }
 
 function partOf(

@@ -2,9 +2,9 @@ import { cheapestCover, drawnFor } from '@/lib/job/cheapestCover';
 import { expectedBlanks } from '@/lib/job/expectedBlanks';
 import { enoughGood } from '@/lib/statistics/enoughGood';
 import type { Cover } from '@/shared/schemas/making/supply';
-import { splitWhole } from '@/shared/splitWhole';
 import { thresholds } from '@/shared/tables/thresholds';
 import { type CostSheet, caseValue } from './costSheet';
+import { shareSpares } from './shareSpares';
 
 interface BlanksTaken {
   /** Blanks to lay out by case, spares among them. */
@@ -93,18 +93,10 @@ function coverTogether(
           confidence,
         );
   const taken = stacks.flatMap((stack, at) => {
-    const spares = (blanks[at] ?? 0) - stack.reduce((sum, { pieces }) => sum + pieces, 0);
-    const parts = splitWhole(spares, sharesOf(stack, spares));
-    return stack.map(({ index, pieces }, place) => [index, pieces + (parts[place] ?? 0)] as const);
+    const parts = shareSpares(stack, blanks[at] ?? 0);
+    return stack.map(({ index, pieces }, place) => [index, parts[place] ?? pieces] as const);
   });
   return { taken: new Map(taken), covered };
-}
-
-/** Spares of a stack go to its lines as they are expected to need them. */
-function sharesOf(stack: readonly CaseToCover[], spares: number): readonly number[] {
-  const lost = stack.map(({ pieces, chance }) => pieces / chance - pieces);
-  const all = lost.reduce((sum, one) => sum + one, 0);
-  return lost.map((one) => (all === 0 ? 0 : (spares * one) / all));
 }
 
 function expectedOf(

@@ -3,6 +3,7 @@ import { type CostSheet, wholeJob } from '@/lib/grid/costSheet';
 import { expectedSheets } from '@/lib/grid/expectedSheets';
 import { rollUsed } from '@/lib/grid/rollUsed';
 import { printOfSize } from '@/lib/job/printOfSize';
+import { type LaidOut, type SpareStack, spareStacks, stackFinder } from '@/lib/job/spareStacks';
 import type { LaidOutPrint } from '@/lib/layout/layOutJob';
 import type { Placement } from '@/shared/schemas/job';
 import type { JobInput } from '@/shared/schemas/request';
@@ -11,8 +12,12 @@ import type { JobInput } from '@/shared/schemas/request';
 interface SheetSize {
   readonly size: string;
   readonly wanted: number;
-  /** Blanks to lay out, spares among them. */
+  /** Blanks to lay out, spares among them; of what several lines share, those the line is expected to need. */
   readonly take: number;
+  /** Of the blank and size, whichever line takes them. */
+  readonly spares: number;
+  /** Several lines are made of the blank. */
+  readonly isShared: boolean;
 }
 
 interface SheetLine {
@@ -36,6 +41,8 @@ export interface SheetPlacement {
 export interface JobSheetFacts {
   readonly pieces: number;
   readonly lines: readonly SheetLine[];
+  /** Blanks and sizes of which several lines share the spares. */
+  readonly shared: readonly SpareStack<LaidOut & { readonly blankName: string }>[];
   /** How likely no size runs out of blanks. */
   readonly covered: number;
   readonly take: number;
@@ -60,14 +67,26 @@ export function jobSheetFacts(
   { job, blanks, workshop }: JobInput,
   { layout, costSheet: sheet }: { readonly layout: readonly LaidOutPrint[]; readonly costSheet: CostSheet },
 ): JobSheetFacts {
-  const { take, covered } = blanksTaken(sheet, (lineId) => {
+  const blankOf = (lineId: string) => {
     const blankId = job.lines.find(({ id }) => id === lineId)?.blankId ?? lineId;
-    return blanks[blankId]?.suppliedBy === 'customer' ? null : blankId;
+    const blank = blanks[blankId];
+    return { blankId, blankName: blank?.name ?? blankId, isBrought: blank?.suppliedBy === 'customer' };
+  };
+  const { take, covered } = blanksTaken(sheet, (lineId) => {
+    const { blankId, isBrought } = blankOf(lineId);
+    return isBrought ? null : blankId;
   });
+  const laid = sheet.cases.map(({ lineId, size, quantity }, index) => ({
+    ...{ jobId: '', lineId, size, wanted: quantity, take: take[index] ?? quantity },
+    ...blankOf(lineId),
+  }));
+  const stackOf = stackFinder(laid);
   const lines = job.lines.flatMap(({ id, name, blankId }): readonly SheetLine[] => {
-    const sizes = sheet.cases.flatMap((one, index) =>
-      one.lineId === id ? [{ size: one.size, wanted: one.quantity, take: take[index] ?? one.quantity }] : [],
-    );
+    const sizes = laid.flatMap((one): readonly SheetSize[] => {
+      const { spares = 0, isShared = false } = stackOf(one) ?? {};
+      const { size, wanted, take: taken } = one;
+      return one.lineId === id ? [{ size, wanted, take: taken, spares, isShared }] : [];
+    });
     if (sizes.length === 0) return [];
     const taken = sum(sizes.map((size) => size.take));
     return [
@@ -93,6 +112,7 @@ export function jobSheetFacts(
   return {
     pieces: wholeJob(sheet, 'goodPieces'),
     lines,
+    shared: spareStacks(laid).filter(({ isShared }) => isShared),
     covered,
     take: sum(lines.map((line) => line.take)),
     spare: sum(lines.map((line) => line.spare)),

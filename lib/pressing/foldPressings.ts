@@ -1,6 +1,8 @@
+import type { LaidOut } from '@/lib/job/spareStacks';
 import { grouped } from '@/shared/grouped';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
 import type { PressFault } from '@/shared/tables/faults';
+import { type BlanksOfSize, blanksLying, type UsedBlanks } from './blanksLying';
 import { type FaultyOfSize, faultyBlanks } from './faultyBlanks';
 import { type BlankFaultEntry, inPressOrder, type PressedEntry } from './pressedEntry';
 import { type PressTurn, pressTurns, turnKey } from './pressTurns';
@@ -19,12 +21,19 @@ export interface PressedSize {
   readonly needed: number;
   /** Still to come good out of this press, so that enough come out of the last. */
   readonly toGo: number;
-  /** Of the size, whichever press lost them; below 0 so many of what is wanted cannot be made. */
+  /** Lost of the size of this line, whichever press lost them. */
   readonly sparesTaken: number;
+  /** Blanks that were laid out beyond what all lines want that are made of them, and those that are left. */
+  readonly spares: number;
+  /** Below 0 so many of what all these lines want cannot be made. */
   readonly sparesLeft: number;
+  /** Several lines are made of the blank and share its spares. */
+  readonly isShared: boolean;
+  /** Of what is to go in this line so many have no blank. */
+  readonly short: number;
   /** Pressed here beyond what was laid out, or beyond what came out of the press before; 0 where it adds up. */
   readonly moreThanCame: number;
-  /** Blanks laid out, or pieces that came out of the press before. */
+  /** Blanks that lay there for it, or pieces that came out of the press before. */
   readonly came: number;
   /** Of those to go, as many of those that came as are not pressed yet. */
   readonly ready: number;
@@ -88,7 +97,8 @@ export function foldPressings(
   const known = new Set(plan.flatMap((turn) => turn.sizes.map((size) => `${turnKey(turn)} ${size}`)));
   const isInside = ({ body }: PressedEntry) => known.has(`${turnKey(body)} ${body.size}`);
   const { faulty, outside } = faultyBlanks(standard, blankFaults, pressed);
-  const turns = plan.map((turn) => turnSoFar(turn, plan, standard, byTurn, faulty));
+  const blanks = blanksLying(standard, (of) => usedOf(of, plan, byTurn, faulty));
+  const turns = plan.map((turn) => turnSoFar(turn, plan, byTurn, blanks));
   return {
     turns,
     current: turns.find(({ ready }) => ready > 0) ?? null,
@@ -107,20 +117,15 @@ type ByTurn = ReadonlyMap<string, readonly PressedEntry[]>;
 function turnSoFar(
   turn: PressTurn,
   plan: readonly PressTurn[],
-  standard: Pick<RunStandard, 'works'>,
   byTurn: ByTurn,
-  faulty: FaultyOfSize,
+  blanks: ReturnType<typeof blanksLying>,
 ): PressedTurn {
-  const ofLine = plan
-    .filter(({ jobId, lineId }) => jobId === turn.jobId && lineId === turn.lineId)
-    .toSorted((one, other) => one.slot - other.slot);
-  const line = standard.works
-    .find(({ jobId }) => jobId === turn.jobId)
-    ?.lines.find(({ lineId }) => lineId === turn.lineId);
-  const counts = turn.sizes.map((size): PressedSize => {
-    const { wanted = 0, take = 0 } = line?.sizes.find((one) => one.size === size) ?? {};
+  const ofLine = printsOf(turn, plan);
+  const counts = turn.sizes.flatMap((size): readonly PressedSize[] => {
+    const lying = blanks({ ...turn, size });
+    if (lying === undefined) return [];
     const presses = ofLine.map((one) => tallyOf(one, size, byTurn));
-    return sizeSoFar({ size, wanted, take }, presses, turn.slot, faulty(turn, size));
+    return [sizeSoFar(lying, presses, turn.slot)];
   });
   const pressed = (byTurn.get(turnKey(turn)) ?? []).filter(({ body }) => turn.sizes.includes(body.size));
   const all = (of: 'wanted' | 'good' | 'seconds' | 'scrap' | 'toGo' | 'ready' | 'came' | 'moreThanCame') =>
@@ -133,7 +138,9 @@ function turnSoFar(
     ...{ key: turnKey(turn), counts, pressed },
     ...{ wanted: all('wanted'), good: all('good'), seconds: all('seconds'), scrap: all('scrap') },
     ...{ toGo: all('toGo'), ready: all('ready') },
-    isThrough: all('toGo') === 0 || (all('ready') === 0 && all('came') > 0 && all('moreThanCame') === 0),
+    isThrough:
+      all('toGo') === 0 ||
+      (all('ready') === 0 && (all('came') > 0 || turn.slot === 0) && all('moreThanCame') === 0),
     ...{ minutesToGo: all('toGo') * each },
     ...{ next: open[0] ?? null, afterNext: open[1] ?? null },
   };
@@ -162,28 +169,52 @@ function tallyOf(turn: PressTurn, size: string, byTurn: ByTurn): Tally {
 const lostIn = ({ isLast, scrap, seconds }: Tally): number => scrap + (isLast ? seconds : 0);
 const throughOf = ({ isLast, good, seconds }: Tally): number => good + (isLast ? 0 : seconds);
 
-function sizeSoFar(
-  { size, wanted, take }: Pick<PressedSize, 'size' | 'wanted' | 'take'>,
-  presses: readonly Tally[],
-  slot: number,
-  faulty: number,
-): PressedSize {
-  const lost = presses.reduce((sum, one) => sum + lostIn(one), faulty);
-  const lostLater = presses.slice(slot + 1).reduce((sum, one) => sum + lostIn(one), 0);
+/** What became of the blanks of a size of a line: those that were faulty, pressed, and are still to be taken. */
+function usedOf(
+  of: Pick<LaidOut, 'jobId' | 'lineId' | 'size' | 'wanted'>,
+  plan: readonly PressTurn[],
+  byTurn: ByTurn,
+  faulty: FaultyOfSize,
+): UsedBlanks {
+  const presses = printsOf(of, plan).map((one) => tallyOf(one, of.size, byTurn));
+  const [first = NOTHING] = presses;
+  const lostLater = sum(presses.slice(1).map(lostIn));
+  return {
+    faulty: faulty(of, of.size),
+    entered: first.good + first.seconds + first.scrap,
+    toEnter: Math.max(0, of.wanted + lostLater - throughOf(first)),
+    lost: sum(presses.map(lostIn)),
+  };
+}
+
+const printsOf = (
+  { jobId, lineId }: Pick<PressTurn, 'jobId' | 'lineId'>,
+  plan: readonly PressTurn[],
+): readonly PressTurn[] =>
+  plan
+    .filter((turn) => turn.jobId === jobId && turn.lineId === lineId)
+    .toSorted((one, other) => one.slot - other.slot);
+
+function sizeSoFar(lying: BlanksOfSize, presses: readonly Tally[], slot: number): PressedSize {
+  const { size, wanted, take, spares, sparesLeft, isShared } = lying;
+  const lostLater = sum(presses.slice(slot + 1).map(lostIn));
   const here = presses[slot] ?? NOTHING;
   const before = presses[slot - 1];
-  const came = before === undefined ? take - faulty : throughOf(before);
+  const came = before === undefined ? lying.came : throughOf(before);
   const pressed = here.good + here.seconds + here.scrap;
   const toGo = Math.max(0, wanted + lostLater - throughOf(here));
   return {
-    ...{ size, wanted, take, sparesTaken: lost, sparesLeft: take - wanted - lost },
+    ...{ size, wanted, take, spares, sparesLeft, isShared, sparesTaken: lying.lost },
     ...{ good: here.good, seconds: here.seconds, scrap: here.scrap, scrapByFault: here.scrapByFault },
     needed: wanted + lostLater,
     toGo,
     came,
+    short: Math.min(toGo, lying.short),
     moreThanCame: Math.max(0, pressed - came),
     ready: Math.min(toGo, Math.max(0, came - pressed)),
   };
 }
+
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
 
 const NOTHING: Tally = { isLast: false, good: 0, seconds: 0, scrap: 0, scrapByFault: new Map() };

@@ -20,6 +20,7 @@ import { printedSize } from '@/lib/quotes/goodsOf';
 import type { JobInput } from '@/shared/schemas/request';
 import { picturePair } from './picturePair';
 import { placementDrawings } from './placementDrawings';
+import { sharedTally, stackOf } from './sharedSpares';
 
 interface StepsTold {
   readonly facts: JobSheetFacts;
@@ -121,13 +122,13 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
       ? {
           heads: sizes,
           last: told.inAll,
-          rows: lines.map(({ name, sizes: own, take }) => ({
+          rows: lines.map(({ name, sizes: own }) => ({
             name,
             ticks: sizes.map((size) => {
-              const taken = own.find((one) => one.size === size)?.take;
-              return taken === undefined ? '' : number(taken);
+              const one = own.find((of) => of.size === size);
+              return one === undefined ? '' : number(stackOf(one));
             }),
-            last: number(take),
+            last: number(own.reduce((sum, one) => sum + stackOf(one), 0)),
           })),
         }
       : null,
@@ -135,8 +136,9 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
       ? []
       : lines.flatMap(({ name, blankId, sizes: own }) => [
           lines.length > 1 ? name : (ownEntry(blanks, blankId)?.name ?? name),
-          ...own.map(({ size, take }) => `${apart(size)} ${number(take)}`),
+          ...own.map((one) => `${apart(one.size)} ${number(stackOf(one))}`),
         ]),
+    tally: sharedTally(facts.shared, formatter),
   };
 }
 
@@ -167,7 +169,7 @@ export function pressOf(input: JobInput, of: Of, { formatter, facts, isOneWay }:
     ],
     drawings: placementDrawings(input, of, { reads: pair?.asSeen.reads ?? null, isNamed: !isMany }),
     pair,
-    sizes: sizes.map(({ size, wanted, take }) => ({ size, good: wanted, spares: take - wanted })),
+    sizes: sizes.map(({ size, wanted, spares, isShared }) => ({ size, good: wanted, spares, isShared })),
     perTick: isMany ? piecesPerBox(most(sizes), MOST_TICKS_OF_MANY) : perTickOfFew(sizes),
   };
 }

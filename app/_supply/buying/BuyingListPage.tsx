@@ -87,7 +87,9 @@ export function BuyingListPage({ on, onRemoved }: BuyingListPageProps) {
                     <CoverKeys
                       choices={plan.covers}
                       cover={list.cover}
-                      formatter={formatter}
+                      isHeld={list.held.some(({ item }) => item.kind === 'blank')}
+                      {...{ formatter, locale }}
+                      currency={plan.currency}
                       onChoose={(cover) => set('How sure every size is to be', ['cover'], cover)}
                     />
                     {spares !== null && <p className={styles.quiet}>{spares}</p>}

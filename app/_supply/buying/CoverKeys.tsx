@@ -3,19 +3,30 @@
 import { useId } from 'react';
 import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
-import { coverFigure, coverReach, coverWords, dearerWords } from '@/app/_words/supply/buyingWords';
-import type { CoverChoice } from '@/lib/buying/buyingPlan';
+import {
+  coverFigure,
+  coverReach,
+  coverReallyReaches,
+  coverToPay,
+  coverWords,
+  dearerWords,
+} from '@/app/_words/supply/buyingWords';
+import type { CoverOffer } from '@/lib/buying/buyingPlan';
 import type { Cover } from '@/shared/schemas/making/supply';
 
 type CoverKeysProps = Readonly<{
-  choices: readonly CoverChoice[];
+  choices: readonly CoverOffer[];
   cover: Cover;
+  /** The maker typed a number of some blank. */
+  isHeld: boolean;
+  currency: string;
+  locale: string;
   formatter: Formatter;
   onChoose: (cover: Cover) => void;
 }>;
 
 /** How sure every size is to come out whole: three keys, each with its pieces, its reach and its cost. */
-export function CoverKeys({ choices, cover, formatter, onChoose }: CoverKeysProps) {
+export function CoverKeys({ choices, cover, isHeld, currency, locale, formatter, onChoose }: CoverKeysProps) {
   const name = useId();
   return (
     <fieldset className={styles.keys}>
@@ -23,6 +34,7 @@ export function CoverKeys({ choices, cover, formatter, onChoose }: CoverKeysProp
       {choices.map((choice) => {
         const words = coverWords[choice.cover];
         const dearer = dearerWords(choice, formatter);
+        const really = coverReallyReaches(choice, isHeld, formatter);
         return (
           <label className={styles.key} key={choice.cover}>
             <input
@@ -34,6 +46,8 @@ export function CoverKeys({ choices, cover, formatter, onChoose }: CoverKeysProp
             <span>{words.name}</span>
             <strong>{coverFigure(choice, formatter)}</strong>
             <span className={styles.quiet}>{coverReach(choice, formatter)}</span>
+            {really !== null && <span>{really}</span>}
+            <span className={styles.quiet}>{coverToPay(choice, formatter, { currency, locale })}</span>
             <span className={styles.for}>{words.for}</span>
             {dearer !== null && <span className={styles.quiet}>{dearer}</span>}
           </label>

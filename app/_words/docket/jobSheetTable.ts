@@ -33,6 +33,8 @@ export const jobSheetTable = {
   counted: ({ all, spares, sure }: Counted) =>
     `${all} in all, ${spares}; ${sure} % sure that no size runs out`,
   inAll: 'in all',
+  sharedOf: (blank: string) => `Spares of ${blank}, all designs; a stroke for each taken:`,
+  shared: 'Spares of all designs; a stroke for each taken:',
 
   // Warming up
   warmUp: 'Warm up and test on scrap',

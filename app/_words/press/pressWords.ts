@@ -55,30 +55,35 @@ export function scrapSoFar({ scrap, pressed }: Pick<PressedTurn, 'scrap' | 'pres
   return last === null ? `${scrap} so far` : `${scrap} so far, ${faultNames[last].toLowerCase()}`;
 }
 
+/** Whose spares are counted, above them. */
+export const sparesOfWords = (blank: string | null): string =>
+  blank === null
+    ? 'spares left, in pressing order'
+    : `spares left of ${blank}, all designs, in pressing order`;
+
 /** @returns spares of a size in a word or two */
 export function sparesWords({
-  take,
-  wanted,
+  spares,
   sparesLeft,
-  toGo,
-}: Pick<PressedSize, 'take' | 'wanted' | 'sparesLeft' | 'toGo'>): string {
-  const spares = take - wanted;
-  if (sparesLeft < 0 && toGo > 0) return `${shortOf({ toGo, sparesLeft })} short`;
+  short,
+}: Pick<PressedSize, 'spares' | 'sparesLeft' | 'short'>): string {
+  if (short > 0) return `${short} short`;
   if (sparesLeft <= 0) return 'none';
   return sparesLeft === spares ? `${spares}` : `${sparesLeft} of ${spares}`;
 }
 
 /** @returns what is left of a size whose spares are gone; null where some are left or nothing is to do */
-export function noSpareWords({ size, toGo, sparesLeft }: PressedSize): string | null {
+export function noSpareWords({
+  size,
+  toGo,
+  sparesLeft,
+  short,
+}: Pick<PressedSize, 'size' | 'toGo' | 'sparesLeft' | 'short'>): string | null {
   if (toGo === 0 || sparesLeft > 0) return null;
-  return sparesLeft < 0
-    ? `${size}: ${shortOf({ toGo, sparesLeft })} cannot be made, no blank is left.`
+  return short > 0
+    ? `${size}: ${short} cannot be made, no blank is left.`
     : `${size} has no spare left; ${toGo} still to be good.`;
 }
-
-/** More may be noted as lost than was ever laid out; no more are short than are still to be made. */
-const shortOf = ({ toGo, sparesLeft }: Pick<PressedSize, 'toGo' | 'sparesLeft'>): number =>
-  Math.min(toGo, -sparesLeft);
 
 const resultWords: Readonly<Record<Pressing['result'], string>> = {
   good: 'good',

@@ -5,6 +5,7 @@ import type {
   BuyingPlan,
   BuyingRow,
   CoverChoice,
+  CoverOffer,
   Purchase,
   SupplierPart,
 } from '@/lib/buying/buyingPlan';
@@ -77,6 +78,29 @@ export const coverFigure = ({ bought, cost }: CoverChoice, formatter: Formatter)
 /** @returns how likely every size comes out whole. */
 export const coverReach = ({ everySize }: CoverChoice, formatter: Formatter): string =>
   `every size whole: ${formatter.share(everySize)}`;
+
+/** @returns what the whole list comes to at a cover, beside what lies here and with the maker's own numbers. */
+export const coverToPay = (
+  { toPayMinor, unpriced, isFreightUntold }: CoverOffer,
+  formatter: Formatter,
+  { currency, locale }: { readonly currency: string; readonly locale: string },
+): string =>
+  [
+    `Still to pay, the whole list: ${minorMoney(toPayMinor, currency, locale)}`,
+    ...(isFreightUntold ? ['freight that nobody has told apart'] : []),
+    ...(unpriced > 0 ? [`${formatter.count(unpriced, 'thing')} without a price apart`] : []),
+  ].join(', ');
+
+/** @returns how likely every size is whole with all that will be there; null where that is as likely as told. */
+export function coverReallyReaches(
+  { everySize, everySizeWithAll }: CoverOffer,
+  isHeld: boolean,
+  formatter: Formatter,
+): string | null {
+  const share = formatter.share(everySizeWithAll);
+  if (share === formatter.share(everySize)) return null;
+  return `${isHeld ? 'With your own numbers' : 'With all that lies here and is bought'}: ${share}`;
+}
 
 /** Where no cheaper set was looked for to the end. */
 export const dearerWords = ({ dearerAtMost }: CoverChoice, formatter: Formatter): string | null =>

@@ -2,7 +2,7 @@ import { makeFinding } from '@/lib/findings/makeFinding';
 import { orderFindings } from '@/lib/findings/orderFindings';
 import { freeAtHome } from '@/lib/making/list/freeAtHome';
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
-import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Finding } from '@/shared/finding';
 import { textileKinds } from '@/shared/schemas/blank';
@@ -149,17 +149,15 @@ function needsOf(
   kept: RunScene['kept'],
 ): readonly BlankNeed[] {
   const needs = new Map<string, BlankNeed>();
-  for (const job of jobs)
-    for (const { lineId, size, take } of blanksOfJob(job, cover)) {
-      const line = job.costed.laidOut.job.lines.find((one) => one.line.id === lineId);
-      if (line === undefined || line.blank.suppliedBy === 'customer') continue;
-      const { blankId } = line.line;
-      const key = `${blankId}\n${size}`;
-      needs.set(key, {
-        ...{ blankId, size, name: line.blank.name },
-        take: take + (needs.get(key)?.take ?? 0),
-        free: freeAtHome(job.input, { blankId, size }, kept),
-      });
-    }
+  for (const { jobId, blankId, blankName, isBrought, size, take } of blanksOfRun(jobs, cover)) {
+    const job = jobs.find(({ work }) => work.jobId === jobId);
+    if (job === undefined || isBrought) continue;
+    const key = `${blankId}\n${size}`;
+    needs.set(key, {
+      ...{ blankId, size, name: blankName },
+      take: take + (needs.get(key)?.take ?? 0),
+      free: freeAtHome(job.input, { blankId, size }, kept),
+    });
+  }
   return [...needs.values()];
 }

@@ -1,5 +1,5 @@
 import type { RunJob } from '@/lib/making/runPlan';
-import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import type { RunQuestion } from '@/lib/making/study/runQuestion';
 import type { Cover } from '@/shared/schemas/making/supply';
 import type { JobInput } from '@/shared/schemas/request';
@@ -27,20 +27,14 @@ export function blanksAtHome(
   kept: RunQuestion['kept'],
 ): readonly BlankAtHome[] {
   const rows = new Map<string, BlankAtHome>();
-  for (const job of jobs) {
-    for (const { lineId, size, take } of blanksOfJob(job, cover)) {
-      const line = job.input.job.lines.find(({ id }) => id === lineId);
-      const blank = line === undefined ? undefined : job.input.blanks[line.blankId];
-      if (line === undefined || blank === undefined) continue;
-      const key = JSON.stringify([line.blankId, size]);
-      const all = take + (rows.get(key)?.take ?? 0);
-      const home = freeAtHome({ onHand }, { blankId: line.blankId, size }, kept);
-      rows.set(key, {
-        ...{ blankId: line.blankId, blankName: blank.name, size, take: all, home },
-        short: Math.max(0, all - (home ?? 0)),
-        isBrought: blank.suppliedBy === 'customer',
-      });
-    }
+  for (const { blankId, blankName, size, take, isBrought } of blanksOfRun(jobs, cover)) {
+    const key = JSON.stringify([blankId, size]);
+    const all = take + (rows.get(key)?.take ?? 0);
+    const home = freeAtHome({ onHand }, { blankId, size }, kept);
+    rows.set(key, {
+      ...{ blankId, blankName, size, take: all, home, isBrought },
+      short: Math.max(0, all - (home ?? 0)),
+    });
   }
   return [...rows.values()];
 }

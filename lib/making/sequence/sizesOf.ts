@@ -1,5 +1,6 @@
+import { type LaidOut, stackFinder } from '@/lib/job/spareStacks';
 import type { RunJob } from '@/lib/making/runPlan';
-import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import type { Run } from '@/shared/schemas/making/run';
 import { sizeOrder } from './sizeOrder';
 import type { PressTurn, SizeTurn } from './turns';
@@ -9,15 +10,15 @@ export const sizesOf = (
   jobs: readonly RunJob[],
   turns: readonly PressTurn[],
   run: Pick<Run, 'sizesFirst' | 'cover'>,
-): readonly SizeTurn[] =>
-  sizeOrder(
-    jobs.flatMap((job) =>
-      blanksOfJob(job, run.cover).map(({ lineId, size, wanted, take }) => ({
-        jobId: job.work.jobId,
-        ...{ lineId, size, wanted },
-        spare: take - wanted,
-      })),
-    ),
-    turns,
-    run.sizesFirst,
-  );
+): readonly SizeTurn[] => sizeOrder(sizesToPress(blanksOfRun(jobs, run.cover)), turns, run.sizesFirst);
+
+// Helpers
+
+/** A spare is of all that take the blank in its size: a size is scarce where none of them has one. */
+function sizesToPress(laid: readonly LaidOut[]) {
+  const stackOf = stackFinder(laid);
+  return laid.map((one) => ({
+    ...{ jobId: one.jobId, lineId: one.lineId, size: one.size, wanted: one.wanted },
+    spare: stackOf(one)?.spares ?? 0,
+  }));
+}

@@ -1,5 +1,7 @@
+import { spareStacks, stackFinder } from '@/lib/job/spareStacks';
 import type { JobSheetFacts, SheetPlacement } from '@/lib/jobSheet/jobSheet';
 import type { RunJob } from '@/lib/making/runPlan';
+import { laidOutOf } from '@/lib/pressing/laidOutOf';
 import type { RunStandard, StandardPlacement, StandardWork } from '@/shared/schemas/making/runPapers';
 
 /**
@@ -33,7 +35,13 @@ export function jobAsFrozen(job: RunJob, { works }: Pick<RunStandard, 'works'>):
 
 /** What the bench was told of a job when the run began. */
 export function factsAsFrozen(facts: JobSheetFacts, frozen: StandardWork): JobSheetFacts {
-  const lines = frozen.lines.map(({ lineId, name, blankId, sizes }) => {
+  const laid = laidOutOf({ works: [frozen] });
+  const stackOf = stackFinder(laid);
+  const lines = frozen.lines.map(({ lineId, name, blankId, sizes: own }) => {
+    const sizes = own.map((one) => {
+      const { spares = 0, isShared = false } = stackOf({ jobId: frozen.jobId, lineId, size: one.size }) ?? {};
+      return { ...one, spares, isShared };
+    });
     const take = sum(sizes.map((size) => size.take));
     return { lineId, name, blankId, sizes, take, spare: take - sum(sizes.map(({ wanted }) => wanted)) };
   });
@@ -43,6 +51,7 @@ export function factsAsFrozen(facts: JobSheetFacts, frozen: StandardWork): JobSh
   return {
     ...facts,
     ...{ lines, take, pieces, sheets, spare: take - pieces },
+    shared: spareStacks(laid).filter(({ isShared }) => isShared),
     goodSheets: Math.min(facts.goodSheets, sheets),
     placements: facts.placements.map((of) => placementAsFrozen(of, frozen)),
     tests: sum(

@@ -1,20 +1,28 @@
+import { type LaidOut, type SpareStack, spareStacks, stackFinder } from '@/lib/job/spareStacks';
 import { type JobSheetFacts, jobSheetFacts, type SheetPlacement } from '@/lib/jobSheet/jobSheet';
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
-import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
+import { laidOutOf } from '@/lib/pressing/laidOutOf';
 import { pressTurns } from '@/lib/pressing/pressTurns';
 import type { ClockPart, RunStandard } from '@/shared/schemas/making/runPapers';
 import type { Cover } from '@/shared/schemas/making/supply';
 import { factsAsFrozen, jobAsFrozen } from './asFrozen';
 
-/** Blanks of a size in one stack. */
+/** Blanks of a size for one line. */
 interface SizeStack {
   readonly jobId: string;
   readonly lineId: string;
   readonly size: string;
   readonly wanted: number;
-  /** Spares among them. */
+  /** Spares among them; of what several lines share, those the line is expected to need. */
   readonly take: number;
+  /** Whoever they are for. */
+  readonly spares: number;
+  /** Several lines are made of the blank. */
+  readonly isShared: boolean;
 }
+
+type Named = LaidOut & { readonly blankName: string };
 
 interface RunPress {
   readonly jobId: string;
@@ -29,6 +37,8 @@ export interface RunSheetFacts {
   readonly jobs: readonly { readonly job: RunJob; readonly facts: JobSheetFacts }[];
   /** In the order in which they are pressed. */
   readonly stacks: readonly SizeStack[];
+  /** Blanks and sizes that several lines share the spares of. */
+  readonly shared: readonly SpareStack<Named>[];
   /** In the order of the press. */
   readonly presses: readonly RunPress[];
   readonly pieces: number;
@@ -48,13 +58,10 @@ type SheetOf =
  */
 export function runSheetFacts(jobs: readonly RunJob[], of: SheetOf): RunSheetFacts {
   if ('plan' in of) {
-    const blanks = jobs.flatMap((job) =>
-      blanksOfJob(job, of.cover).map((one) => ({ jobId: job.work.jobId, ...one })),
-    );
     return factsOf(
       jobs.map((job) => ({ job, facts: factsOfJob(job) })),
       of.plan,
-      blanks,
+      blanksOfRun(jobs, of.cover),
     );
   }
   const { standard } = of;
@@ -66,11 +73,7 @@ export function runSheetFacts(jobs: readonly RunJob[], of: SheetOf): RunSheetFac
   });
   // Stacks of a job that is not here would stand beside none of its pieces.
   const isHere = (jobId: string) => found.some(({ job }) => job.work.jobId === jobId);
-  const blanks = standard.works.flatMap(({ jobId, lines }) =>
-    (isHere(jobId) ? lines : []).flatMap(({ lineId, sizes }) =>
-      sizes.map((size) => ({ jobId, lineId, ...size })),
-    ),
-  );
+  const blanks = laidOutOf(standard).filter(({ jobId }) => isHere(jobId));
   return factsOf(found, { ...standard, turns: pressTurns(standard) }, blanks);
 }
 
@@ -88,15 +91,19 @@ function factsOf(
     readonly sizes: RunPlan['sizes'];
     readonly turns: readonly Turn[];
   },
-  blanks: readonly SizeStack[],
+  blanks: readonly Named[],
 ): RunSheetFacts {
+  const stackOf = stackFinder(blanks);
   const stacks = plan.sizes.flatMap(({ jobId, lineId, size }): readonly SizeStack[] => {
     const one = blanks.find((of) => of.jobId === jobId && of.lineId === lineId && of.size === size);
-    return one === undefined ? [] : [{ jobId, lineId, size, wanted: one.wanted, take: one.take }];
+    if (one === undefined) return [];
+    const { spares = 0, isShared = false } = stackOf(one) ?? {};
+    return [{ jobId, lineId, size, wanted: one.wanted, take: one.take, spares, isShared }];
   });
   return {
     jobs: found,
     stacks,
+    shared: spareStacks(blanks).filter(({ isShared }) => isShared),
     presses: plan.turns.flatMap((turn): readonly RunPress[] => {
       const { jobId, lineId, placementId } = turn;
       const of = found

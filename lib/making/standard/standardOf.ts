@@ -2,6 +2,7 @@ import type { RunJob, RunPlan } from '@/lib/making/runPlan';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import type { Run } from '@/shared/schemas/making/run';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
+import { blanksOfRun } from './blanksOfRun';
 import { standardWork } from './standardWork';
 import { withMoreHeatings } from './withMoreHeatings';
 
@@ -20,7 +21,13 @@ interface StandardAsked {
  * are in it; those that are saved since jobs are made together are not taken out, for the price holds them.
  */
 export function standardOf({ runId, run, jobs, plan, number, issuedOn }: StandardAsked): RunStandard {
-  const works = jobs.map((job) => standardWork(job, run.cover));
+  const blanks = blanksOfRun(jobs, run.cover);
+  const works = jobs.map((job) =>
+    standardWork(
+      job,
+      blanks.filter(({ jobId }) => jobId === job.work.jobId),
+    ),
+  );
   return {
     number,
     issuedOn,

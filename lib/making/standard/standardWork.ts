@@ -3,8 +3,7 @@ import type { ResolvedLine } from '@/lib/job/checkedJob';
 import { rollWorthMm } from '@/lib/layout/rollWorth';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { StandardWork } from '@/shared/schemas/making/runPapers';
-import type { Cover } from '@/shared/schemas/making/supply';
-import { blanksOfJob } from './blanksOfJob';
+import type { blanksOfRun } from './blanksOfRun';
 import { jobDigest } from './jobDigest';
 import { labourElements } from './labourElements';
 import { pieceTakes } from './pieceTakes';
@@ -14,14 +13,17 @@ import { testPresses } from './testPresses';
 type StandardLine = StandardWork['lines'][number];
 type LaidOutSheet = RunJob['costed']['laidOut']['job']['sheet'];
 
-/** @returns one job of a run as its sums have it, unrounded */
-export function standardWork(job: RunJob, cover: Cover): StandardWork {
+/**
+ * @param blanks laid out for the job, as its sums have its sizes
+ * @returns one job of a run as its sums have it, unrounded
+ */
+export function standardWork(job: RunJob, blanks: ReturnType<typeof blanksOfRun>): StandardWork {
   const { sheet, laidOut } = job.costed;
   const { work, input } = job;
   const whole = (row: string) => wholeJob(sheet, row);
   const given = (row: string) => sheet.inputs.job[row]?.value ?? 0;
   const isAsked = input.job.lines.every(({ askedPrice }) => askedPrice !== null);
-  const lines = laidOut.job.lines.map((line) => standardLine(job, line, cover));
+  const lines = laidOut.job.lines.map((line) => standardLine(job, line, blanks));
   const named = {
     blanks: lines.reduce((sum, { sizes }) => sum + sizes.reduce(blanksCost, 0), 0),
     sheets: whole('paperExpected'),
@@ -74,10 +76,9 @@ const blanksCost = (sum: number, { wanted, price, blanksEach }: StandardLine['si
 const metresOf = ({ form, widthMm }: LaidOutSheet): Pick<StandardWork['sheets'], 'metresEach'> =>
   form === 'roll' ? { metresEach: rollWorthMm(widthMm) / 1000 } : {};
 
-function standardLine(job: RunJob, line: ResolvedLine, cover: Cover): StandardLine {
+function standardLine(job: RunJob, line: ResolvedLine, taken: ReturnType<typeof blanksOfRun>): StandardLine {
   const { sheet, laidOut } = job.costed;
   const { line: typed, blank } = line;
-  const taken = blanksOfJob(job, cover);
   return {
     lineId: typed.id,
     name: typed.name,

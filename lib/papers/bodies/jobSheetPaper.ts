@@ -46,7 +46,13 @@ export interface JobPress {
   /** Null where its artwork is gone: then it is only drawn where it sits. */
   readonly pair: PicturePair | null;
   /** In the order in which they are pressed. */
-  readonly sizes: readonly { readonly size: string; readonly good: number; readonly spares: number }[];
+  readonly sizes: readonly {
+    readonly size: string;
+    readonly good: number;
+    readonly spares: number;
+    /** They are those of other lines as well, and counted where the blanks are laid out. */
+    readonly isShared: boolean;
+  }[];
   /** How many good ones a square stands for. */
   readonly perTick: number;
 }
@@ -124,12 +130,19 @@ function drawnPress(press: JobPress, numeral: number, { labels, count }: StepTol
       ticks: perTick === 1 ? labels.tickGood : filled(labels.tickSeveral, { count: count(perTick) }),
       spares: labels.spares,
     },
-    sizes: sizes.map(({ size, good, spares }) => ({
+    sizes: sizes.map(({ size, good, spares, isShared }) => ({
       size,
       good: count(good),
       ticks: Math.ceil(good / perTick),
-      scrap: spares <= MOST_SPARES ? spares : 0,
-      spares: spares === 0 ? labels.noSpare : spares <= MOST_SPARES ? '' : count(spares),
+      scrap: spares <= MOST_SPARES && !isShared ? spares : 0,
+      spares:
+        spares === 0
+          ? labels.noSpare
+          : isShared
+            ? labels.sharedSpare
+            : spares <= MOST_SPARES
+              ? ''
+              : count(spares),
     })),
   };
 }

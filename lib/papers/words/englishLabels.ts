@@ -207,6 +207,7 @@ export const englishLabels = {
   tickSeveral: 'a square is {count} good ones',
   spares: 'scrap',
   noSpare: 'none',
+  sharedSpare: 'shared',
   piecesInAll: 'pieces',
   goodAndScrapped: 'good / scrapped, and why',
   minutesTaken: 'minutes on the clock',

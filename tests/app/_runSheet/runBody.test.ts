@@ -89,12 +89,12 @@ describe('the sheet of a run', () => {
     expect(words).toEqual(['L 13', 'M 11', 'XL 10', 'S 5', '2XL 5', '3XL 1, no spare']);
     for (const { sizes } of presses)
       expect(sizes).toEqual([
-        { size: 'L', good: 11, spares: 2 },
-        { size: 'M', good: 9, spares: 2 },
-        { size: 'XL', good: 8, spares: 2 },
-        { size: 'S', good: 4, spares: 1 },
-        { size: '2XL', good: 4, spares: 1 },
-        { size: '3XL', good: 1, spares: 0 },
+        { size: 'L', good: 11, spares: 2, isShared: false },
+        { size: 'M', good: 9, spares: 2, isShared: false },
+        { size: 'XL', good: 8, spares: 2, isShared: false },
+        { size: 'S', good: 4, spares: 1, isShared: false },
+        { size: '2XL', good: 4, spares: 1, isShared: false },
+        { size: '3XL', good: 1, spares: 0, isShared: false },
       ]);
   });
 

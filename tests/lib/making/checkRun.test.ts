@@ -155,7 +155,9 @@ describe('QTY-07, blanks against what lies at home', () => {
     });
     const both = { club: stocked(enough), again: stocked(enough) };
     const wide = { ownBlocks: [ownBlock('2026-12-05', 480, 900)] };
-    expect(found(wide, both)[0]?.facts).toMatchObject({ pieces: 45 });
+    // Twice the shirts share their spares: S 10, M 21, L 25, XL 18, 2XL 10, 3XL 3 reach 75.4 %, found by trying all
+    // sets; 45 of the 87 lie at home.
+    expect(found(wide, both)[0]?.facts).toMatchObject({ pieces: 42 });
   });
 
   it('never takes what nobody counted for nothing or for enough', () => {

@@ -36,8 +36,8 @@ const press: JobPress = {
   ],
   pair: null,
   sizes: [
-    { size: 'S', good: 4, spares: 1 },
-    { size: 'L', good: 11, spares: 0 },
+    { size: 'S', good: 4, spares: 1, isShared: false },
+    { size: 'L', good: 11, spares: 0, isShared: false },
   ],
   perTick: 1,
 };
@@ -86,7 +86,11 @@ describe('a job sheet', () => {
   });
 
   it('has a square for several good pieces where each would take too many, and says for how many', async () => {
-    const many = { ...press, perTick: 20, sizes: [{ size: 'One size', good: 510, spares: 9 }] };
+    const many = {
+      ...press,
+      perTick: 20,
+      sizes: [{ size: 'One size', good: 510, spares: 9, isShared: false }],
+    };
     const sheet = await read({ presses: [many] });
     expect(sheet.text).toContain('a square is 20 good ones');
     // Two things to tick and 510 / 20 = 25.5 squares.
@@ -118,7 +122,12 @@ describe('a job sheet', () => {
   });
 
   it('goes on over several pages where a print has more sizes than one holds', async () => {
-    const sizes = Array.from({ length: 90 }, (_, at) => ({ size: `Size ${at}`, good: 30, spares: 1 }));
+    const sizes = Array.from({ length: 90 }, (_, at) => ({
+      size: `Size ${at}`,
+      good: 30,
+      spares: 1,
+      isShared: false,
+    }));
     for (const presses of [[{ ...press, sizes }], Array.from({ length: 3 }, () => ({ ...press, sizes }))]) {
       const { pages, text } = await read({ presses });
       expect(pages.length).toBeGreaterThan(1);

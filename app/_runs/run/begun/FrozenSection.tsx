@@ -7,7 +7,7 @@ import type { BegunOnScreen } from './begunOnScreen';
 
 /** What is made by what was frozen: pieces and blanks by size, and what became of them so far. */
 export function FrozenSection({ on, numeral }: Readonly<{ on: BegunOnScreen; numeral: number }>) {
-  const { standard, formatter } = on;
+  const { standard, pressed, formatter } = on;
   const { number, count } = formatter;
   const { pieces, take } = frozenPlan(standard);
   const { works } = standard;
@@ -24,6 +24,9 @@ export function FrozenSection({ on, numeral }: Readonly<{ on: BegunOnScreen; num
       }
     >
       <SizesTable on={on} />
+      {pressed.turns.some(({ counts }) => counts.some(({ isShared }) => isShared)) && (
+        <p className={styles.quiet}>{runTable.sharedTold}</p>
+      )}
       <p className={styles.quiet}>{runTable.frozenTold}</p>
       <WorkLinks on={on} />
     </CardSection>

@@ -7,16 +7,13 @@ import { laterParts } from '@/app/_runs/run/laterParts';
 import styles from '@/app/_runs/run/Run.module.css';
 import { coverNames, runTable } from '@/app/_words/making/runs/runTable';
 import { takenWords } from '@/app/_words/making/runs/takenWords';
-import { blanksOfJob } from '@/lib/making/standard/blanksOfJob';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import { covers } from '@/shared/schemas/making/supply';
 
 /** What is made: jobs, how sure every size is to come out whole, and in which order sizes are pressed. */
 export function MadeSection({ on, numeral }: Readonly<{ on: RunOnScreen; numeral: number }>) {
   const { run, jobs, formatter, id, pieces, answer } = on;
-  const taken = takenWords(
-    jobs.flatMap((job) => blanksOfJob(job, run.cover)),
-    formatter,
-  );
+  const taken = takenWords(blanksOfRun(jobs, run.cover), formatter);
   const count = run.works.length;
   return (
     <CardSection

@@ -133,6 +133,8 @@ export const runTable = {
   plannedFor: (day: string, isDone: boolean) => (isDone ? `Was to be done on ${day}` : `Done on ${day}`),
   frozenTable: 'Pieces by size as the run began',
   frozenHead: { size: 'Size', wanted: 'Wanted', take: 'Laid out', good: 'Good', left: 'Spares left' },
+  sharedTold:
+    'Spares are of the blank and its size, whichever design is pressed on it: each stands beside every design that may take it.',
   frozenTold: 'As it was frozen when the run began; what changes in the job now changes nothing here.',
   reached: {
     printed: 'its sheets are printed.',
