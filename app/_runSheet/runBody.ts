@@ -86,9 +86,13 @@ function printTimes(print: readonly ClockPart[], dry: readonly ClockPart[], loca
   return [beginWords(print, locale), drying].filter((part) => part !== '').join('; ');
 }
 
-/** Each job is printed on its own paper. */
+/** Each job is printed on its own paper, what is pressed first before the rest. */
 function printSteps({ facts, context }: RunSheetTold, times: string): readonly JobStep[] {
-  return facts.jobs.map(({ job, facts: own }, at) => {
+  const pressed = facts.presses.map(({ jobId }) => jobId);
+  const place = ({ job }: RunSheetFacts['jobs'][number]) =>
+    pressed.includes(job.work.jobId) ? pressed.indexOf(job.work.jobId) : pressed.length;
+  const inTurn = facts.jobs.toSorted((one, other) => place(one) - place(other));
+  return inTurn.map(({ job, facts: own }, at) => {
     const step = printStep(job.input, { facts: own, context, isTimed: times !== '' });
     const heading =
       facts.jobs.length === 1 ? step.heading : runSheetTable.of(step.heading, apart(job.input.job.name));

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { clubOrder } from '@/lib/examples/clubOrder';
 import { planRun } from '@/lib/making/planRun';
 import type { RunJob } from '@/lib/making/runPlan';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import { standardWork } from '@/lib/making/standard/standardWork';
 import { runResult } from '@/lib/variances/runResult';
 import { addDays } from '@/shared/days';
@@ -45,7 +46,12 @@ function near(found: number, wanted: Decimal, what: string, within = 1e-9): void
 function standardOf(job: RunJob): RunStandard {
   return {
     ...{ number: { count: 1, letter: 'A' }, issuedOn: DAY, runId: 'run', title: 'Run', currency: 'USD' },
-    ...{ cover: 'expected', works: [standardWork(job, 'expected')], sizes: [], clock: [] },
+    ...{
+      cover: 'expected',
+      works: [standardWork(job, blanksOfRun([job], 'expected'))],
+      sizes: [],
+      clock: [],
+    },
   };
 }
 

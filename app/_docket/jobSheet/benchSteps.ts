@@ -20,7 +20,7 @@ import { printedSize } from '@/lib/quotes/goodsOf';
 import type { JobInput } from '@/shared/schemas/request';
 import { picturePair } from './picturePair';
 import { placementDrawings } from './placementDrawings';
-import { sharedTally, stackOf } from './sharedSpares';
+import { sharedRows, sharedTally, sizeAndSpares, stackOf } from './sharedSpares';
 
 interface StepsTold {
   readonly facts: JobSheetFacts;
@@ -109,6 +109,8 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
   const { lines } = facts;
   const { number } = formatter;
   const sizes = [...new Set(lines.flatMap((line) => line.sizes.map(({ size }) => size)))];
+  // All lines are made of one blank: its spares stand beside the sizes, for all of them.
+  const isOneStack = facts.shared.length > 0 && new Set(lines.map(({ blankId }) => blankId)).size === 1;
   const isTable = lines.length > 1 && sizes.length <= MOST_COLUMNS;
   return {
     ...plain,
@@ -116,20 +118,24 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
     aside: told.counted({
       all: number(facts.take),
       spares: formatter.count(facts.spare, 'spare'),
+      isOneStack: isTable && isOneStack,
       sure: number(facts.covered * 100, 0),
     }),
     grid: isTable
       ? {
-          heads: sizes,
+          heads: isOneStack ? sizes.map((size) => sizeAndSpares(size, facts.shared, formatter)) : sizes,
           last: told.inAll,
-          rows: lines.map(({ name, sizes: own }) => ({
-            name,
-            ticks: sizes.map((size) => {
-              const one = own.find((of) => of.size === size);
-              return one === undefined ? '' : number(stackOf(one));
-            }),
-            last: number(own.reduce((sum, one) => sum + stackOf(one), 0)),
-          })),
+          rows: [
+            ...lines.map(({ name, sizes: own }) => ({
+              name,
+              ticks: sizes.map((size) => {
+                const one = own.find((of) => of.size === size);
+                return one === undefined ? '' : number(stackOf(one));
+              }),
+              last: number(own.reduce((sum, one) => sum + stackOf(one), 0)),
+            })),
+            ...(isOneStack ? [] : sharedRows(facts.shared, sizes, formatter)),
+          ],
         }
       : null,
     ticks: isTable
@@ -138,7 +144,7 @@ function blanksStep({ blanks }: JobInput, facts: JobSheetFacts, formatter: Forma
           lines.length > 1 ? name : (ownEntry(blanks, blankId)?.name ?? name),
           ...own.map((one) => `${apart(one.size)} ${number(stackOf(one))}`),
         ]),
-    tally: sharedTally(facts.shared, formatter),
+    tally: isTable ? plain.tally : sharedTally(facts.shared, formatter),
   };
 }
 

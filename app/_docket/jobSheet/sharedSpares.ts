@@ -2,7 +2,9 @@ import { jobSheetTable } from '@/app/_words/docket/jobSheetTable';
 import type { Formatter } from '@/app/_words/formatter';
 import type { JobSheetFacts } from '@/lib/jobSheet/jobSheet';
 import type { JobStep } from '@/lib/papers/bodies/jobSheetPaper';
+import type { TickGrid } from '@/lib/papers/paper';
 import { apart } from '@/lib/papers/words/labelsFor';
+import { grouped } from '@/shared/grouped';
 
 type Size = JobSheetFacts['lines'][number]['sizes'][number];
 
@@ -22,4 +24,28 @@ export function sharedTally(shared: JobSheetFacts['shared'], { number }: Formatt
       [...(names.size === 1 ? [] : [apart(of[0]?.blankName ?? '')]), apart(size), number(spares)].join(' '),
     ),
   };
+}
+
+/** The same under a table of lines by size, a row a blank. */
+export function sharedRows(
+  shared: JobSheetFacts['shared'],
+  sizes: readonly string[],
+  { number }: Formatter,
+): TickGrid['rows'] {
+  const nameOf = ({ of }: (typeof shared)[number]) => of[0]?.blankName ?? '';
+  const blanks = [...grouped(shared, nameOf)];
+  return blanks.map(([name, stacks]) => ({
+    name: jobSheetTable.sparesOf(name),
+    ticks: sizes.map((size) => {
+      const spares = stacks.find((one) => one.size === size)?.spares ?? 0;
+      return spares === 0 ? '' : number(spares);
+    }),
+    last: number(stacks.reduce((sum, { spares }) => sum + spares, 0)),
+  }));
+}
+
+/** @returns a size with the spares of it that all lines share: 'L +3' */
+export function sizeAndSpares(size: string, shared: JobSheetFacts['shared'], { number }: Formatter): string {
+  const spares = shared.find((one) => one.size === size)?.spares ?? 0;
+  return spares === 0 ? size : `${size} +${number(spares)}`;
 }

@@ -7,6 +7,8 @@ interface Counted {
   readonly all: string;
   readonly spares: string;
   readonly sure: string;
+  /** They stand beside the sizes, and are of all designs. */
+  readonly isOneStack: boolean;
 }
 
 export const jobSheetTable = {
@@ -30,11 +32,12 @@ export const jobSheetTable = {
 
   // Blanks
   layOut: 'Lay out the blanks',
-  counted: ({ all, spares, sure }: Counted) =>
-    `${all} in all, ${spares}; ${sure} % sure that no size runs out`,
+  counted: ({ all, spares, sure, isOneStack }: Counted) =>
+    `${all} in all, ${spares}${isOneStack ? ' (+, for any design)' : ''}; ${sure} % sure that no size runs out`,
   inAll: 'in all',
-  sharedOf: (blank: string) => `Spares of ${blank}, all designs; a stroke for each taken:`,
-  shared: 'Spares of all designs; a stroke for each taken:',
+  sharedOf: (blank: string) => `Spares of ${blank}, all designs:`,
+  shared: 'Spares of all designs:',
+  sparesOf: (blank: string) => `Spares of ${blank}`,
 
   // Warming up
   warmUp: 'Warm up and test on scrap',

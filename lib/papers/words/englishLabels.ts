@@ -204,7 +204,7 @@ export const englishLabels = {
   // Job sheet
   good: 'good',
   tickGood: 'tick each good one',
-  tickSeveral: 'a square is {count} good ones',
+  tickSeveral: 'a square: up to {count} good',
   spares: 'scrap',
   noSpare: 'none',
   sharedSpare: 'shared',

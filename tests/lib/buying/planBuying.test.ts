@@ -247,3 +247,36 @@ describe('consumables', () => {
     expect([row.need, row.byWork]).toEqual([2, [1, 0, 1]]);
   });
 });
+
+describe('a cover as the list would be bought at it', () => {
+  const at = (fields: Parameters<typeof asked>[0] = {}) => planBuying(asked(fields), grid).covers;
+  const home = { S: 5, M: 11, L: 11, XL: 10, '2XL': 5, '3XL': 1 };
+  const piles = Object.entries(home).map(([size, many]) => lying(shirt(size), many));
+
+  it('pays for its blanks, and for what is short of them where some lie here', () => {
+    const [expected, usual] = at();
+    // 45 blanks at 217.00, 40 at 35 × 4.60 + 4 × 6.10 + 7.10 = 192.50; all else of the list is the same.
+    expect((usual?.toPayMinor ?? 0) - (expected?.toPayMinor ?? 0)).toBe(2450);
+    const [stocked, more] = at({ piles });
+    // 13 L are two more than lie here, 12 are one more.
+    expect((more?.toPayMinor ?? 0) - (stocked?.toPayMinor ?? 0)).toBe(460);
+    expect((usual?.toPayMinor ?? 0) - (more?.toPayMinor ?? 0)).toBe(21_700 - 920);
+    expect(more?.cost).toBeCloseTo(217, 9);
+  });
+
+  it('is the sum of the list at the chosen one', () => {
+    const { covers, cash } = planBuying(asked({ piles }), grid);
+    expect(covers[1]?.toPayMinor).toBe(cash.totalMinor);
+  });
+
+  it('reaches what all that will be there reaches, with the maker’s own numbers', () => {
+    const [expected, usual] = at();
+    expect(usual?.everySizeWithAll).toBeCloseTo(usual?.everySize ?? 0, 12);
+    // What lies here is more than the smallest cover asks for.
+    expect(at({ piles })[0]?.everySizeWithAll).toBeGreaterThan(expected?.everySize ?? 1);
+    // Ten L for eleven that are wanted.
+    const short = at({ list: { held: [{ item: shirt('L'), quantity: 10 }] } });
+    expect(short.map(({ everySizeWithAll }) => everySizeWithAll)).toEqual([0, 0, 0]);
+    expect(short[1]?.everySize).toBeCloseTo(0.789, 3);
+  });
+});

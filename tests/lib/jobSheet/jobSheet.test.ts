@@ -15,12 +15,12 @@ test('the club’s shirts take 45 blanks, 8 of them spare, and the only 3XL has 
   const { lines, take, spare, covered } = factsOf(club());
   // The trade’s worked example: every size covered at 75 % takes these, and reaches 78.9 %.
   expect(lines[0]?.sizes).toEqual([
-    { size: 'S', wanted: 4, take: 5 },
-    { size: 'M', wanted: 9, take: 11 },
-    { size: 'L', wanted: 11, take: 13 },
-    { size: 'XL', wanted: 8, take: 10 },
-    { size: '2XL', wanted: 4, take: 5 },
-    { size: '3XL', wanted: 1, take: 1 },
+    { size: 'S', wanted: 4, take: 5, spares: 1, isShared: false },
+    { size: 'M', wanted: 9, take: 11, spares: 2, isShared: false },
+    { size: 'L', wanted: 11, take: 13, spares: 2, isShared: false },
+    { size: 'XL', wanted: 8, take: 10, spares: 2, isShared: false },
+    { size: '2XL', wanted: 4, take: 5, spares: 1, isShared: false },
+    { size: '3XL', wanted: 1, take: 1, spares: 0, isShared: false },
   ]);
   expect([take, spare]).toEqual([45, 8]);
   expect(covered).toBeCloseTo(0.789, 3);
@@ -90,9 +90,14 @@ test('two lines on one blank share the spares of a size, and each gets its part 
   const placements = line.placements.map((placement) => ({ ...placement, id: `more-${placement.id}` }));
   const second = { ...line, id: 'more', name: 'More', placements };
   const both = { ...alone, job: { ...alone.job, lines: [line, second] } };
-  const { lines, take, covered } = factsOf(both);
+  const { lines, take, covered, shared } = factsOf(both);
   // Twenty good ones at p = 0.965 × 0.98 × 0.99 = 0.93624: 22 hold them 83.8 % of the time, 21 only 60.9 %.
   expect(lines.map((one) => one.take)).toEqual([11, 11]);
   expect(take).toBe(22);
+  expect(shared.map(({ size, spares }) => [size, spares])).toEqual([['M', 2]]);
+  expect(lines.flatMap(({ sizes }) => sizes)).toMatchObject([
+    { take: 11, spares: 2, isShared: true },
+    { take: 11, spares: 2, isShared: true },
+  ]);
   expect(covered).toBeCloseTo(0.838, 3);
 });

@@ -92,7 +92,7 @@ describe('a job sheet', () => {
       sizes: [{ size: 'One size', good: 510, spares: 9, isShared: false }],
     };
     const sheet = await read({ presses: [many] });
-    expect(sheet.text).toContain('a square is 20 good ones');
+    expect(sheet.text).toContain('a square: up to 20 good');
     // Two things to tick and 510 / 20 = 25.5 squares.
     expect(squares(sheet)).toBe(28);
   });
