@@ -2,8 +2,8 @@ import { stallLabels } from './stallLabels';
 import { supplyLabels } from './supplyLabels';
 
 /*
- * What stands on papers around names and figures, in English. A workshop writes its own beside them, one table a
- * language. What stands in braces is put in.
+ * What stands on papers around names and figures, in English. A workshop writes its own beside them, by language.
+ * What stands in braces is put in.
  */
 export const englishLabels = {
   quote: 'Quote',
@@ -242,7 +242,6 @@ export const englishLabels = {
   chargeSplit: 'Splitting an order by name',
   chargeChange: 'A change after approval',
   chargeDelivery: 'Delivery, inside the prices',
-
   ...stallLabels,
   ...supplyLabels,
 } as const;
