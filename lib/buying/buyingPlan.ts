@@ -1,24 +1,9 @@
-import type { Cover, SupplyItem } from '@/shared/schemas/making/supply';
+import type { CoverChoice } from '@/lib/job/coversOf';
+import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingTrouble } from './buyingTrouble';
 
 /** What things are counted in: pieces of a blank, sheets, metres, millilitres, or what a consumable is counted in. */
 export type BuyingUnit = 'piece' | 'sheet' | 'm' | 'roll' | 'mL';
-
-/** Blanks of all sizes for one cover. */
-export interface CoverChoice {
-  readonly cover: Cover;
-  /** Blanks of the maker, all sizes and blanks together. */
-  readonly bought: number;
-  /** How likely it is that every size comes out whole, 0 to 1: of works that share no blanks the least sure. */
-  readonly everySize: number;
-  /** The same of all works at once. */
-  readonly everyWork: number;
-  /** What they cost by the job's own prices, currency units, without freight. */
-  readonly cost: number;
-  /** How much dearer it may be than the cheapest that reaches the cover; 0 where it is the cheapest. */
-  readonly dearerAtMost: number;
-  readonly sizes: readonly CoverSize[];
-}
 
 /** A cover as the list would be bought at it. */
 export interface CoverOffer extends CoverChoice {
@@ -30,18 +15,6 @@ export interface CoverOffer extends CoverChoice {
   readonly isFreightUntold: boolean;
   /** How likely every size comes out whole with what lies free and what would be bought, 0 to 1. */
   readonly everySizeWithAll: number;
-}
-
-/** A size of a blank in one cover. */
-export interface CoverSize {
-  readonly blankId: string;
-  readonly size: string;
-  /** Good pieces, over all works. */
-  readonly pieces: number;
-  /** Blanks, spares among them. */
-  readonly take: number;
-  /** How likely this size comes out whole, 0 to 1. */
-  readonly chance: number;
 }
 
 /** What of a thing lies at home. Missing is not 0. */

@@ -1,8 +1,9 @@
+import type { CoverChoice } from '@/lib/job/coversOf';
+import { coverOf } from '@/lib/job/coversOf';
 import { type InkName, inkNames } from '@/lib/stock/inkChannels';
 import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked, BuyingWork } from './buyingAsked';
-import type { BuyingUnit, CoverChoice, InkOfPrinter } from './buyingPlan';
-import { coverOf } from './coversOf';
+import type { BuyingUnit, InkOfPrinter } from './buyingPlan';
 import type { BlankNeed, KnownPrice, WorkNeeds } from './workNeeds';
 
 /** Sheets to spare beside tests and rejects; common practice. */

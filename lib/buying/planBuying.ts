@@ -1,11 +1,12 @@
 import type { Grid } from '@/lib/grid/evaluateGrid';
+import type { CoverChoice } from '@/lib/job/coversOf';
+import { chanceWith, coverOf, coversOf, everySizeWith } from '@/lib/job/coversOf';
 import type { Cover } from '@/shared/schemas/making/supply';
 import { splitWhole } from '@/shared/splitWhole';
 import { boughtApart } from './boughtApart';
 import type { BuyingAsked } from './buyingAsked';
-import type { BuyingPlan, BuyingRow, CoverChoice, CoverOffer, SupplierPart } from './buyingPlan';
+import type { BuyingPlan, BuyingRow, CoverOffer, SupplierPart } from './buyingPlan';
 import { buyingTroubles } from './buyingTroubles';
-import { chanceWith, coverOf, coversOf, everySizeWith } from './coversOf';
 import type { FilledBasket } from './fillBasket';
 import { inkOfPrinters, neededThings, sizesOfWorks } from './neededThings';
 import { type Bought, rowsToBuy } from './rowsToBuy';

@@ -4,11 +4,11 @@ import type {
   AskedOfCustomer,
   BuyingPlan,
   BuyingRow,
-  CoverChoice,
   CoverOffer,
   Purchase,
   SupplierPart,
 } from '@/lib/buying/buyingPlan';
+import type { CoverChoice } from '@/lib/job/coversOf';
 import type { Consumable, Cover } from '@/shared/schemas/making/supply';
 import { unitOf } from './itemWords';
 

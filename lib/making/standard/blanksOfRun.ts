@@ -1,6 +1,6 @@
-import { coverOf } from '@/lib/buying/coversOf';
 import { blanksTaken, casesToCover } from '@/lib/grid/blanksTaken';
 import { shareSpares } from '@/lib/grid/shareSpares';
+import { coverOf } from '@/lib/job/coversOf';
 import type { LaidOut } from '@/lib/job/spareStacks';
 import type { RunJob } from '@/lib/making/runPlan';
 import type { Cover } from '@/shared/schemas/making/supply';

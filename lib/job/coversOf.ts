@@ -1,9 +1,36 @@
-import { cheapestCover, drawnFor } from '@/lib/job/cheapestCover';
-import { expectedBlanks } from '@/lib/job/expectedBlanks';
 import { enoughGood } from '@/lib/statistics/enoughGood';
 import { type Cover, covers } from '@/shared/schemas/making/supply';
 import { thresholds } from '@/shared/tables/thresholds';
-import type { CoverChoice, CoverSize } from './buyingPlan';
+import { cheapestCover, drawnFor } from './cheapestCover';
+import { expectedBlanks } from './expectedBlanks';
+
+/** Blanks of all sizes for one cover. */
+export interface CoverChoice {
+  readonly cover: Cover;
+  /** Blanks of the maker, all sizes and blanks together. */
+  readonly bought: number;
+  /** How likely it is that every size comes out whole, 0 to 1: of works that share no blanks the least sure. */
+  readonly everySize: number;
+  /** The same of all works at once. */
+  readonly everyWork: number;
+  /** What they cost by the job's own prices, currency units, without freight. */
+  readonly cost: number;
+  /** How much dearer it may be than the cheapest that reaches the cover; 0 where it is the cheapest. */
+  readonly dearerAtMost: number;
+  readonly sizes: readonly CoverSize[];
+}
+
+/** A size of a blank in one cover. */
+interface CoverSize {
+  readonly blankId: string;
+  readonly size: string;
+  /** Good pieces, over all works. */
+  readonly pieces: number;
+  /** Blanks, spares among them. */
+  readonly take: number;
+  /** How likely this size comes out whole, 0 to 1. */
+  readonly chance: number;
+}
 
 /** A size of a blank for one work. */
 interface SizeOfWork {
