@@ -17,6 +17,9 @@ type AmountFieldProps = Readonly<{
   hint?: string | undefined;
   caution?: string | undefined;
   half?: HalfTyped | undefined;
+  /** True where a label for the id stands elsewhere, beside the field. */
+  labelled?: boolean | undefined;
+  id?: string | undefined;
 }>;
 
 /** An amount in whole coins of its currency; finer ones are told and not rounded. */

@@ -7,8 +7,10 @@ import { focusById } from '@/app/_controls/focusById';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { halfTyped } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
+import { useTyped } from '@/app/_fields/useTyped';
 import type { Formatter } from '@/app/_words/formatter';
 import { actWords, countHint, gradeWords, noteWords } from '@/app/_words/workshop/stockWords';
 import type { Pile } from '@/lib/stock/foldStock';
@@ -32,8 +34,10 @@ import {
   type StockAct,
   type StockDraft,
   samePlace,
+  stockDraftSchema,
   stockMissing,
 } from './stockDraft';
+import { isNoteBegun, stockForm } from './stockForms';
 
 type NoteFormProps = Readonly<{
   item: StockItem;
@@ -66,13 +70,17 @@ const grades = stockGrades.map((value) => ({ value, label: gradeWords[value] }))
 /** What happened to one thing in stock: how many, and why; everything else is folded away. */
 export function NoteForm(props: NoteFormProps) {
   const { item, name, unit, piles, shops, currency, formatter, problem, onNote } = props;
-  const [draft, setDraft] = useState(freshDraft);
+  const form = stockForm(item);
+  const [draft, setDraft] = useTyped(form, 'draft', stockDraftSchema, freshDraft);
+  const [isFound] = useState(() => isNoteBegun(item));
   /** Noted without a figure: the field says that it wants one. */
   const [isAsked, setAsked] = useState(false);
   const many = useId();
-  // Opened to be typed in.
-  useEffect(() => focusById(many), [many]);
-  const set = (change: Partial<StockDraft>) => setDraft((now) => ({ ...now, ...change }));
+  // Opened to be typed in; a reload takes the hand nowhere.
+  useEffect(() => {
+    if (!isFound) focusById(many);
+  }, [many, isFound]);
+  const set = (change: Partial<StockDraft>) => setDraft({ ...draft, ...change });
   const { act, quantity, place, grade, lot } = draft;
   const asked = act === 'second' ? 'first' : grade;
   const here = piles.find((pile) => pile.grade === asked && samePlace(pile.place, place)) ?? null;
@@ -105,6 +113,7 @@ export function NoteForm(props: NoteFormProps) {
           unit={unit === '' ? undefined : unit}
           width="narrow"
           value={quantity}
+          half={halfTyped(form, 'quantity')}
           {...(isPieces ? pieceLimits : amountLimits)}
           hint={hint}
           caution={quantity === null && isAsked ? missing : caution}
@@ -169,6 +178,7 @@ export function NoteForm(props: NoteFormProps) {
               unit={currency}
               width="narrow"
               value={draft.price}
+              half={halfTyped(form, 'price')}
               {...costLimits}
               hint="Empty where you do not know."
               onCommit={(price) => set({ price })}

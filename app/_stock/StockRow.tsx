@@ -4,6 +4,7 @@ import { useId, useState } from 'react';
 import { dayOf } from '@/app/_clock/dayOf';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import { formMemory } from '@/app/_fields/formMemory';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { formatterFor } from '@/app/_words/formatter';
 import { notNotedWords } from '@/app/_words/orders/notes/orderNoteWords';
@@ -13,6 +14,7 @@ import type { StockItem } from '@/shared/schemas/stock';
 import { NoteForm } from './NoteForm';
 import styles from './Stock.module.css';
 import { type StockDraft, stockEntryOf } from './stockDraft';
+import { isNoteBegun, stockForm } from './stockForms';
 
 /** A thing in stock, as a row of it is drawn. */
 export interface StockThing {
@@ -32,7 +34,7 @@ type StockRowProps = Readonly<{ workspace: ReadyWorkspace; thing: StockThing }>;
 
 /** What lies where of one thing, and the way to note what happened to it. */
 export function StockRow({ workspace, thing }: StockRowProps) {
-  const [isOpen, setOpen] = useState(false);
+  const [isOpen, setOpen] = useState(() => isNoteBegun(thing.item));
   const [problem, setProblem] = useState<string | null>(null);
   const words = useId();
   const { item, name, unit } = thing;
@@ -42,6 +44,10 @@ export function StockRow({ workspace, thing }: StockRowProps) {
   const stock = stockOf(piles, item);
   const { wrong, more } = stockNotes(stock, formatter, (at) => dayOf(new Date(at)));
   const shops = [...new Set(piles.flatMap(({ place }) => (place.kind === 'shop' ? [place.name] : [])))];
+  const close = () => {
+    formMemory.forget(stockForm(item));
+    setOpen(false);
+  };
   const note = (draft: StockDraft & { readonly quantity: number }) => {
     const entry = stockEntryOf(draft, { item, currency });
     const said = entryWords(entry, formatter, locale, unit).words;
@@ -49,7 +55,7 @@ export function StockRow({ workspace, thing }: StockRowProps) {
     setProblem(state === 'shown' ? null : notNotedWords(state));
     if (state !== 'shown') return;
     focusById(words);
-    setOpen(false);
+    close();
   };
   return (
     <li className={styles.size}>
@@ -72,7 +78,7 @@ export function StockRow({ workspace, thing }: StockRowProps) {
           kind={isOpen ? 'quiet' : 'plain'}
           expanded={isOpen}
           spoken={isOpen ? `Close the note for ${name}` : `Count or note ${name}`}
-          onPress={() => setOpen(!isOpen)}
+          onPress={() => (isOpen ? close() : setOpen(true))}
         >
           {isOpen ? 'Close' : 'Count or note'}
         </Button>

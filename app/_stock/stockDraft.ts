@@ -1,6 +1,13 @@
 import type { StockEntry } from '@/lib/stock/stockEntry';
 import { toMinor } from '@/shared/money';
-import type { StockCause, StockGrade, StockItem, StockPlace, StockUnitCost } from '@/shared/schemas/stock';
+import {
+  type StockCause,
+  type StockItem,
+  type StockPlace,
+  type StockUnitCost,
+  stockCountSchema,
+} from '@/shared/schemas/stock';
+import { z } from '@/shared/schemas/z';
 
 /** What can be noted of what is bought to be used up; it is never made here and has no grades. */
 const usedUpActs = ['counted', 'bought', 'used', 'scrapped', 'given', 'lost', 'moved'] as const;
@@ -32,19 +39,23 @@ const blankActs = [
 
 export type StockAct = (typeof blankActs | typeof finishedActs | typeof usedUpActs)[number];
 
-/** What is being noted of one thing, as it is typed. */
-export interface StockDraft {
-  readonly act: StockAct;
-  readonly quantity: number | null;
-  readonly place: StockPlace;
-  readonly grade: StockGrade;
-  readonly lot: string;
+const { place: placeSchema, grade: gradeSchema } = stockCountSchema.shape;
+
+/** What is being noted of one thing, as it is typed and as the browser remembers it. */
+export const stockDraftSchema = z.strictObject({
+  act: z.enum([...usedUpActs, ...finishedActs, ...blankActs]),
+  quantity: z.number().nullable(),
+  place: placeSchema,
+  grade: gradeSchema,
+  lot: z.string(),
   /** What one cost, or all of it where it comes in no pieces, in currency units; null where nobody said. */
-  readonly price: number | null;
+  price: z.number().nullable(),
   /** Where it lies then, for what is moved. */
-  readonly to: StockPlace;
-  readonly toGrade: StockGrade;
-}
+  to: placeSchema,
+  toGrade: gradeSchema,
+});
+
+export type StockDraft = Readonly<z.infer<typeof stockDraftSchema>>;
 
 export const freshDraft: StockDraft = {
   act: 'counted',

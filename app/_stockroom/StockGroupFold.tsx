@@ -3,6 +3,7 @@
 import { Disclosure } from '@/app/_controls/Disclosure';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { StockList } from '@/app/_stock/StockList';
+import { isNoteBegun } from '@/app/_stock/stockForms';
 import { formatterFor } from '@/app/_words/formatter';
 import { groupLine, groupName } from '@/app/_words/making/stockroomWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -37,6 +38,7 @@ export function StockGroupFold({ group, facts, workspace, level }: StockGroupFol
     <Disclosure
       id={id}
       level={level}
+      open={things.some(({ item }) => isNoteBegun(item))}
       heading={<bdi>{groupName(group)}</bdi>}
       line={isShort || worth.shortThings > 0 ? <span className={styles.short}>{line}</span> : line}
     >

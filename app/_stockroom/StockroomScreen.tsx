@@ -9,6 +9,7 @@ import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { LaterPart } from '@/app/_network/LaterPart';
 import { StockList } from '@/app/_stock/StockList';
+import { isNoteBegun } from '@/app/_stock/stockForms';
 import { formatterFor } from '@/app/_words/formatter';
 import { kindWords, stockroomWords, worthLine } from '@/app/_words/making/stockroomWords';
 import { usableLocale } from '@/app/_words/usableLocale';
@@ -83,6 +84,7 @@ function Stockroom({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
                 <Disclosure
                   id="stock-uncounted"
                   level={3}
+                  open={rest.some(({ things }) => things.some(({ item }) => isNoteBegun(item)))}
                   heading={stockroomWords.uncountedDesigns}
                   line={formatter.count(rest.length, 'design')}
                 >

@@ -16,6 +16,7 @@ import { GoodsInNote } from './goods/GoodsInNote';
 import { OpenOrders } from './ordering/OpenOrders';
 import styles from './Supply.module.css';
 import { SupplierList } from './suppliers/SupplierList';
+import { goodsForm, isBegun } from './supplyForms';
 import { useSupply } from './supplyOnScreen';
 
 /** Who sells to the maker, what is used up, what came and what is still open. */
@@ -30,13 +31,16 @@ const SUPPLY_KINDS: ReadonlySet<string> = new Set([
   ...['supplier', 'consumable', 'supplyOrder', 'goodsIn', 'faultClaim', 'rateTaken', 'stockMove', 'takeBack'],
 ]);
 
+/** What is counted at the door, whatever it answers. */
+const DOOR = goodsForm('door');
+
 /** Deliveries shown before the others are asked for. */
 const FEW = 5;
 
 function Suppliers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   useGoToHash();
   const supply = useSupply(workspace);
-  const [isNoting, setNoting] = useState(false);
+  const [isNoting, setNoting] = useState(() => isBegun(DOOR));
   const [showsAll, setShowsAll] = useState(false);
   const [removed, setRemoved] = useState<string | null>(null);
   const claims = supply.deliveries.filter(isOpen);
@@ -57,7 +61,7 @@ function Suppliers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
       <UnreadableRecords workspace={workspace} level={2} of={SUPPLY_KINDS} />
       {isNoting && (
         <div className={styles.framed}>
-          <GoodsInNote supply={supply} onDone={() => setNoting(false)} />
+          <GoodsInNote supply={supply} form={DOOR} onDone={() => setNoting(false)} />
         </div>
       )}
       {supply.openOrders.length > 0 && (

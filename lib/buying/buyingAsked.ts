@@ -21,11 +21,22 @@ export interface BuyingWork {
   }[];
 }
 
+/** A job that was made already. */
+interface MadeWork {
+  readonly jobId: string;
+  /** Null where it is not here any more. */
+  readonly name: string | null;
+}
+
 /** Everything a buying list is worked out from; plain data. */
 export interface BuyingAsked {
   readonly asOf: string;
   readonly currency: string;
   readonly list: BuyingList;
+  /** Of the list and left out of it: their blanks are laid out by a run that has begun, or pressed. */
+  readonly made?: readonly MadeWork[];
+  /** In the list, though a run that made them is closed. */
+  readonly madeBefore?: readonly MadeWork[];
   /** Those of the list that are here, in its order. */
   readonly works: readonly BuyingWork[];
   readonly consumables: readonly { readonly id: string; readonly consumable: Consumable }[];

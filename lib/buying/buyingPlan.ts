@@ -1,6 +1,7 @@
 import type { CoverChoice } from '@/lib/job/coversOf';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingTrouble } from './buyingTrouble';
+import type { RateUse } from './usedByRates';
 
 /** What things are counted in: pieces of a blank, sheets, metres, millilitres, or what a consumable is counted in. */
 export type BuyingUnit = 'piece' | 'sheet' | 'm' | 'roll' | 'mL';
@@ -77,7 +78,10 @@ export interface BuyingRow {
   readonly offers: readonly Purchase[];
   /** What may stand in for it, offered where it cannot be had or comes too late. */
   readonly substitutes: readonly Purchase[];
-  /** What is left once the works are done, as expected; what was bought of it is worth what was paid. */
+  /**
+   * What lies here after the works, as expected: what is free and what is bought, less what they use. It is worth what
+   * is paid for more of it; where nothing is bought, what the jobs reckon with. Null where no price is known.
+   */
   readonly left: number;
   readonly leftWorthMinor: number | null;
 }
@@ -144,6 +148,8 @@ export interface BuyingPlan {
     readonly dearerAtMostMinor: number;
   };
   readonly left: { readonly worthMinor: number };
+  /** What the jobs reckon with by a rate and no consumable stands for: it is in no row and no sum. */
+  readonly notSetUp: readonly RateUse[];
   /** Bought for each work apart; null for a single work. Both without the maker's own numbers. */
   readonly apart: {
     readonly totalMinor: number;

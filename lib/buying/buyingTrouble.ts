@@ -4,6 +4,10 @@ import type { SupplyItem } from '@/shared/schemas/making/supply';
 export type BuyingTrouble =
   /** A stop stands in the job, so nothing of it is in the list. */
   | { readonly what: 'uncosted'; readonly jobId: string; readonly name: string }
+  /** Laid out by a run that has begun, or pressed: nothing of it is bought. */
+  | { readonly what: 'made'; readonly name: string | null }
+  /** A run that made it is closed; it is bought for once more. */
+  | { readonly what: 'madeBefore'; readonly name: string | null }
   /** The list names a job that is not here. */
   | { readonly what: 'jobGone'; readonly jobId: string }
   /** More went out than was ever in: counted as none. */

@@ -14,6 +14,8 @@ export const buyingTroubles = (
   rows: readonly BuyingRow[],
   { choice, chosenGone }: Bought,
 ): readonly BuyingTrouble[] => [
+  ...(asked.made ?? []).map(({ name }) => ({ what: 'made', name }) as const),
+  ...(asked.madeBefore ?? []).map(({ name }) => ({ what: 'madeBefore', name }) as const),
   ...workTroubles(asked, needs, rows),
   ...rows.flatMap(rowTroubles),
   ...chosenGone.flatMap(({ row, supplierId }): readonly BuyingTrouble[] => {

@@ -4,6 +4,7 @@ import { type InkName, inkNames } from '@/lib/stock/inkChannels';
 import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked, BuyingWork } from './buyingAsked';
 import type { BuyingUnit, InkOfPrinter } from './buyingPlan';
+import { isFirstOfOrder, isOf, type RateUse, usedByRates } from './usedByRates';
 import type { BlankNeed, KnownPrice, WorkNeeds } from './workNeeds';
 
 /** Sheets to spare beside tests and rejects; common practice. */
@@ -152,9 +153,19 @@ function consumableThing(
   const isWhole = unit === 'piece' || unit === 'sheet' || unit === 'roll';
   return {
     item: { kind: 'consumable', consumableId },
-    ...{ name, unit, good: null, chance: null, expected, byWork, own: null },
+    ...{ name, unit, good: null, chance: null, expected, byWork },
+    own: ownPrice({ name, uses }, usedByRates(needs, works)),
     need: isWhole ? Math.ceil(expected - NOISE) : expected,
   };
+}
+
+/** What the jobs reckon with for it, where it was set up from their rates; else nobody has said. */
+function ownPrice(of: Pick<Consumable, 'name' | 'uses'>, rates: readonly RateUse[]): NeededThing['own'] {
+  const [use, another] = of.uses;
+  const rate = rates.find((one) => one.name.toLowerCase() === of.name.toLowerCase() && isOf(of, one));
+  if (use === undefined || another !== undefined || rate === undefined || !(use.amount > 0)) return null;
+  const each = rate.cost / rate.quantity / use.amount;
+  return { price: { each, origin: 'yours' }, packSize: null, leadWorkingDays: null };
 }
 
 function timesUsed(
@@ -187,12 +198,6 @@ function timesUsed(
     default:
       return per satisfies never;
   }
-}
-
-/** Jobs of one order are packed together; a job of none is packed alone. */
-function isFirstOfOrder(works: Works, at: number): boolean {
-  const orderId = works[at]?.orderId ?? null;
-  return orderId === null || works.findIndex((work) => work.orderId === orderId) === at;
 }
 
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);

@@ -11,6 +11,7 @@ import type { FilledBasket } from './fillBasket';
 import { inkOfPrinters, neededThings, sizesOfWorks } from './neededThings';
 import { type Bought, rowsToBuy } from './rowsToBuy';
 import { freeOf } from './stockFor';
+import { notSetUp } from './usedByRates';
 import { type WorkNeeds, workNeeds } from './workNeeds';
 
 /**
@@ -54,6 +55,7 @@ function planOfNeeds(asked: BuyingAsked, needs: readonly (WorkNeeds | null)[]): 
       unpriced: rows.filter(({ purchase }) => purchase?.amountMinor === null).length,
     },
     left: { worthMinor: sumOf(rows.map(({ leftWorthMinor }) => leftWorthMinor ?? 0)) },
+    notSetUp: notSetUp(needs, works, asked.consumables),
     apart: boughtApart(asked, needs, things),
     troubles: buyingTroubles(asked, needs, rows, bought),
   };

@@ -121,7 +121,8 @@ function rowOf(weighed: Weighed, purchase: Purchase | null, currency: string): B
   const { thing, stock, toBuy, held, ways, substitutes } = weighed;
   const { item, name, unit, good, need, expected, chance, byWork } = thing;
   const bought = purchase?.quantity ?? 0;
-  const left = Math.min(bought, Math.max(0, freeOf(stock) + bought - expected));
+  const left = Math.max(0, freeOf(stock) + bought - expected);
+  const each = purchase?.each ?? thing.own?.price.each ?? ways[0]?.tiers[0]?.each ?? null;
   const wanted = held ?? toBuy;
   const asBought = (some: readonly Way[]) =>
     wanted > 0
@@ -133,8 +134,7 @@ function rowOf(weighed: Weighed, purchase: Purchase | null, currency: string): B
     chanceWithAll: null,
     offers: asBought(ways),
     substitutes: isLacking || stockKey(purchase.item) !== stockKey(item) ? asBought(substitutes) : [],
-    leftWorthMinor:
-      purchase === null ? 0 : purchase.each === null ? null : toMinor(left * purchase.each, currency),
+    leftWorthMinor: left === 0 ? 0 : each === null ? null : toMinor(left * each, currency),
   };
 }
 

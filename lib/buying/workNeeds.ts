@@ -52,8 +52,21 @@ export interface WorkNeeds {
     /** Whole sheets, tests and rejects among them. */
     readonly sheets: number;
     readonly sessions: number;
-    readonly pressesBy: readonly { readonly pressId: string; readonly count: number }[];
-    readonly piecesBy: readonly { readonly packagingId: string | null; readonly count: number }[];
+    /** With what the job reckons for tape and protective paper of one press, currency units. */
+    readonly pressesBy: readonly {
+      readonly pressId: string;
+      readonly count: number;
+      readonly tape: number;
+      readonly protectivePaper: number;
+    }[];
+    /** With the packaging of one piece; null where it is packed in none. */
+    readonly piecesBy: readonly {
+      readonly packagingId: string | null;
+      readonly count: number;
+      readonly packaging: { readonly name: string; readonly each: number } | null;
+    }[];
+    /** Carton, tape and note for an order, currency units. */
+    readonly packedFor: number;
   };
   /** Of the blanks, currency units; null where nobody has said. */
   readonly freight: number | null;
@@ -87,8 +100,10 @@ export function needsOfCosted(work: BuyingWork, costed: CostedJob): WorkNeeds {
       sheets: expectedSheets(sheet),
       sessions: wholeJob(sheet, 'sessions'),
       pressesBy: job.lines.flatMap((line) => pressesOf(line, sheet)),
-      piecesBy: job.lines.map(({ line, sizes }) => ({
+      packedFor: job.rates.packagingPerOrder.value,
+      piecesBy: job.lines.map(({ line, sizes, packaging }) => ({
         packagingId: line.packagingId,
+        packaging: packaging === null ? null : { name: packaging.name, each: packaging.perPiece.value },
         count: sizes.reduce((sum, { quantity }) => sum + quantity, 0),
       })),
     },
@@ -149,8 +164,10 @@ function askedOf({ jobId, orderId }: BuyingWork, { sheet, laidOut }: CostedJob):
 }
 
 const pressesOf = ({ line, placements }: ResolvedLine, sheet: CostSheet) =>
-  placements.map(({ placement }, slot) => ({
+  placements.map(({ placement, press }, slot) => ({
     pressId: placement.pressId,
+    tape: press.tape.value,
+    protectivePaper: press.protectivePaper.value,
     count: sheet.cases.reduce(
       (sum, { lineId, quantity }, index) =>
         lineId === line.id ? sum + quantity * caseValue(sheet, `presses_${slot + 1}`, index) : sum,

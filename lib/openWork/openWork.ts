@@ -48,7 +48,7 @@ export function openWork({ board, runs, lists, orderedLists, latestOf }: OpenWor
   const wanted = new Map(
     board.map(({ facts, standing }) => [facts.orderId, dayToKeep(facts.order, standing.agreed)]),
   );
-  const open = runs.filter(({ run, isClosed }) => run.archivedOn === null && !isClosed);
+  const open = runs.filter(isOpenRun);
   const inRuns = new Set(open.flatMap(({ run }) => run.works.map(workKey)));
   const found = [
     ...open.map(({ runId, run, standard, isBegun }): Found => {
@@ -82,6 +82,10 @@ export function openWork({ board, runs, lists, orderedLists, latestOf }: OpenWor
     place: isHeld ? 0 : waiting.findIndex(({ by }) => by === one.by) + 1,
   }));
 }
+
+/** @returns whether a run is still going to be made, or being made. */
+export const isOpenRun = ({ run, isClosed }: Pick<RunFacts, 'run' | 'isClosed'>): boolean =>
+  run.archivedOn === null && !isClosed;
 
 /** @returns one text for a job made for an order, or for nobody. */
 export const workKey = ({ jobId, orderId }: Work): string => `${jobId} ${orderId ?? ''}`;

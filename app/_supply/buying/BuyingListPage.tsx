@@ -99,6 +99,7 @@ export function BuyingListPage({ on, onRemoved }: BuyingListPageProps) {
                   </>
                 )}
                 <LaterPart part={laterParts.needs} what="What is needed" props={{ on, plan }} />
+                <LaterPart part={laterParts.notSetUp} what="What is not set up" props={{ on, plan }} />
                 {untoldInkWords(plan, formatter).map((words) => (
                   <p className={styles.quiet} key={words}>
                     {words}

@@ -12,6 +12,7 @@ import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
 import { type ReadyWorkspace, WithWorkspace } from '@/app/_keeping/WithWorkspace';
 import { MakingLinks } from '@/app/_makingFrame/MakingLinks';
 import { type OrderBook, useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { useRunBook } from '@/app/_runBook/useRunBook';
 import { NotTaken } from '@/app/_supply/NotTaken';
 import styles from '@/app/_supply/Supply.module.css';
 import { useTaken } from '@/app/_supply/useTaken';
@@ -94,7 +95,8 @@ function BuyingLists({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
 
 function NewList({ workspace, book }: Readonly<{ workspace: ReadyWorkspace; book: OrderBook }>) {
   const router = useRouter();
-  const choices = workChoices(workspace, book);
+  const { runs } = useRunBook(workspace);
+  const choices = workChoices(workspace, book, runs);
   const [chosen, setChosen] = useState<readonly string[]>(() =>
     choices.flatMap(({ key, kind }) => (kind === 'order' ? [key] : [])),
   );

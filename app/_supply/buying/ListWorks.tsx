@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { useOrderBook } from '@/app/_orderBook/useOrderBook';
+import { useRunBook } from '@/app/_runBook/useRunBook';
 import styles from '@/app/_supply/Supply.module.css';
 import { mostEntries } from '@/shared/limits';
 import { buyingListSchema } from '@/shared/schemas/making/supply';
@@ -17,8 +18,9 @@ export function ListWorks({ on }: Readonly<{ on: BuyingOnScreen }>) {
   const { list, set, supply } = on;
   const { workspace } = supply;
   const book = useOrderBook(workspace);
+  const { runs } = useRunBook(workspace);
   const [isAdding, setAdding] = useState(false);
-  const choices = isAdding ? workChoices(workspace, book) : [];
+  const choices = isAdding ? workChoices(workspace, book, runs) : [];
   const isFull = list.works.length >= mostEntries(buyingListSchema, ['works']);
   return (
     <>

@@ -9,6 +9,7 @@ import { GoodsInNote } from '@/app/_supply/goods/GoodsInNote';
 import { laterParts } from '@/app/_supply/ordering/laterParts';
 import { SentOrderActs } from '@/app/_supply/ordering/SentOrderActs';
 import styles from '@/app/_supply/Supply.module.css';
+import { goodsForm, isBegun, orderDeskForm } from '@/app/_supply/supplyForms';
 import type { SentOrder } from '@/app/_supply/supplyOnScreen';
 import { noSupplierTold, supplierPartWords } from '@/app/_words/supply/buyingWords';
 import { itemWords, sizeSaid, unitOf } from '@/app/_words/supply/itemWords';
@@ -49,8 +50,13 @@ type PartProps = PlannedProps & { readonly part: SupplierPart; readonly sent: re
 function PartOf({ on, plan, part, sent }: PartProps) {
   const { supply, listId } = on;
   const { workspace, formatter, locale } = supply;
-  const [open, setOpen] = useState<'order' | 'goods' | null>(null);
   const { supplierId } = part;
+  const waited = supply.openOrders.find(({ order }) => sent.some(({ id }) => id === order.id)) ?? null;
+  const goods = goodsForm(waited?.order.id ?? `${listId} ${supplierId ?? ''}`);
+  const desk = orderDeskForm(listId, supplierId ?? '');
+  const [open, setOpen] = useState<'order' | 'goods' | null>(() =>
+    isBegun(goods) ? 'goods' : isBegun(desk) ? 'order' : null,
+  );
   const supplier = supplierId === null ? undefined : workspace.suppliers[supplierId];
   const isOut = sent.some(({ withdrawn }) => !withdrawn);
   const purchases = part.rows.flatMap((at) => plan.rows[at]?.purchase ?? []);
@@ -105,14 +111,15 @@ function PartOf({ on, plan, part, sent }: PartProps) {
         <LaterPart
           part={laterParts.desk}
           what="The order"
-          props={{ supply, asked: { supplierId, supplier, lines, buyingListId: listId }, isOut }}
+          props={{ supply, form: desk, asked: { supplierId, supplier, lines, buyingListId: listId }, isOut }}
         />
       )}
       {open === 'goods' && (
         <GoodsInNote
           supply={supply}
           supplierId={supplierId}
-          order={supply.openOrders.find(({ order }) => sent.some(({ id }) => id === order.id)) ?? null}
+          form={goods}
+          order={waited}
           wanted={purchases}
           onDone={() => setOpen(null)}
         />

@@ -4,6 +4,7 @@ import { namedInput } from '@/app/_documents/namedInput';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { Bench } from '@/app/_orderBook/useBench';
 import type { BuyingAsked, BuyingWork } from '@/lib/buying/buyingAsked';
+import type { LaidOut } from '@/lib/openWork/laidOut';
 import { neededBefore } from '@/lib/openWork/neededBefore';
 import type { OpenNeeds } from '@/lib/openWork/openNeeds';
 import { workKey } from '@/lib/openWork/openWork';
@@ -15,6 +16,7 @@ interface BuyingFrom {
   readonly latestOf: Bench['latestOf'];
   /** Of all work that is going to be done. */
   readonly open: OpenNeeds;
+  readonly laidOut: LaidOut;
   readonly upperScrapOf: (job: Job) => BuyingWork['upperScrap'] & object;
 }
 
@@ -22,16 +24,24 @@ interface BuyingFrom {
 export function buyingAsk(
   workspace: ReadyWorkspace,
   list: BuyingList,
-  { today, latestOf, open, upperScrapOf }: BuyingFrom,
+  { today, latestOf, open, laidOut, upperScrapOf }: BuyingFrom,
 ): BuyingAsked {
   const { workshop, blanks, artworks, jobs, onHand, approvedVersions, piles } = workspace;
   const documents = { asOf: today, workshop, blanks, artworks, onHand, approvedVersions };
   const inRuns = new Map(open.pressOn.map((work) => [workKey(work), work.day]));
+  const isMade = (work: BuyingList['works'][number]) => laidOut.sure.has(workKey(work));
+  const works = list.works.filter((work) => !isMade(work));
+  const named = (jobId: string) => ({
+    jobId,
+    name: jobs.find(({ id }) => id === jobId)?.job.name ?? null,
+  });
   return {
     asOf: today,
     currency: workshop.currency,
-    list,
-    works: list.works.flatMap((work): readonly BuyingWork[] => {
+    list: { ...list, works },
+    made: list.works.filter(isMade).map(({ jobId }) => named(jobId)),
+    madeBefore: works.filter((work) => laidOut.before.has(workKey(work))).map(({ jobId }) => named(jobId)),
+    works: works.flatMap((work): readonly BuyingWork[] => {
       const { jobId, orderId } = work;
       const job = jobs.find(({ id }) => id === jobId)?.job;
       if (job === undefined) return [];
@@ -44,6 +54,6 @@ export function buyingAsk(
     consumables: Object.entries(workspace.consumables).map(([id, consumable]) => ({ id, consumable })),
     suppliers: Object.entries(workspace.suppliers).map(([id, supplier]) => ({ id, supplier })),
     piles,
-    reserved: neededBefore(open.needs, list.works),
+    reserved: neededBefore(open.needs, works),
   };
 }

@@ -1,5 +1,8 @@
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import type { OrderBook } from '@/app/_orderBook/useOrderBook';
+import type { RunFacts } from '@/lib/making/runFacts';
+import { laidOut } from '@/lib/openWork/laidOut';
+import { isOpenRun, workKey } from '@/lib/openWork/openWork';
 import { isOpen } from '@/lib/orders/board/turnOf';
 import { placeOf } from '@/lib/orders/stepOrder';
 import type { BuyingList } from '@/shared/schemas/making/supply';
@@ -16,15 +19,21 @@ export interface WorkChoice {
 }
 
 /**
- * @returns what can be bought for and stands on no list yet: orders whose goods are not here, open runs, and jobs of
- *   neither
+ * @param runs with what was noted of them
+ * @returns what can be bought for and stands on no list yet: orders whose goods are not here, open runs as far as
+ *   nothing of them is laid out or pressed, and jobs of neither
  */
-export function workChoices(workspace: ReadyWorkspace, book: OrderBook): readonly WorkChoice[] {
-  const { buyingLists, runs, jobs } = workspace;
+export function workChoices(
+  workspace: ReadyWorkspace,
+  book: OrderBook,
+  runs: readonly RunFacts[],
+): readonly WorkChoice[] {
+  const { buyingLists, jobs } = workspace;
   const lists = Object.values(buyingLists).filter(({ archivedOn }) => archivedOn === null);
-  const keyOf = ({ jobId, orderId }: Work) => `${jobId} ${orderId ?? ''}`;
-  const listed = new Set(lists.flatMap(({ works }) => works.map(keyOf)));
-  const fresh = (works: readonly Work[]) => works.filter((work) => !listed.has(keyOf(work)));
+  const listed = new Set(lists.flatMap(({ works }) => works.map(workKey)));
+  const { sure } = laidOut(runs, book.board);
+  const fresh = (works: readonly Work[]) =>
+    works.filter((work) => !listed.has(workKey(work)) && !sure.has(workKey(work)));
   const orders = book.board.flatMap(({ facts, standing }): readonly WorkChoice[] => {
     const { orderId, order } = facts;
     const isWanted =
@@ -40,15 +49,11 @@ export function workChoices(workspace: ReadyWorkspace, book: OrderBook): readonl
       },
     ];
   });
-  const ofRuns = Object.entries(runs).flatMap(([id, run]): readonly WorkChoice[] =>
-    run.archivedOn !== null
-      ? []
-      : [
-          {
-            ...{ key: `run ${id}`, kind: 'run', name: run.name },
-            works: fresh(run.works.map(({ jobId, orderId }) => ({ jobId, orderId }))),
-          },
-        ],
+  const ofRuns = runs.filter(isOpenRun).map(
+    ({ runId, run }): WorkChoice => ({
+      ...{ key: `run ${runId}`, kind: 'run', name: run.name },
+      works: fresh(run.works.map(({ jobId, orderId }) => ({ jobId, orderId }))),
+    }),
   );
   const ordered = new Set(book.board.flatMap(({ facts }) => facts.order.jobIds));
   const others = jobs.flatMap(({ id, job }): readonly WorkChoice[] =>
@@ -61,8 +66,6 @@ export function workChoices(workspace: ReadyWorkspace, book: OrderBook): readonl
 
 /** @returns the works of some choices, each once. */
 export function worksOf(choices: readonly WorkChoice[]): BuyingList['works'] {
-  const works = new Map(
-    choices.flatMap((choice) => choice.works).map((work) => [`${work.jobId} ${work.orderId ?? ''}`, work]),
-  );
+  const works = new Map(choices.flatMap((choice) => choice.works).map((work) => [workKey(work), work]));
   return [...works.values()];
 }

@@ -5,6 +5,7 @@ export const laterParts = {
   plan: lazy(() => import('./PlanTold').then(({ PlanTold }) => PlanTold)),
   works: lazy(() => import('./ListWorks').then(({ ListWorks }) => ListWorks)),
   needs: lazy(() => import('./NeedTable').then(({ NeedTable }) => NeedTable)),
+  notSetUp: lazy(() => import('./NotSetUp').then(({ NotSetUp }) => NotSetUp)),
   suppliers: lazy(() => import('./SupplierParts').then(({ SupplierParts }) => SupplierParts)),
   folds: lazy(() => import('./BuyingFolds').then(({ BuyingFolds }) => BuyingFolds)),
 } as const;

@@ -9,6 +9,7 @@ import { useRunBook } from '@/app/_runBook/useRunBook';
 import { useBuyingStudy } from '@/app/_studies/useBuyingStudy';
 import { runsToLearnFrom } from '@/lib/learning/runsToLearnFrom';
 import { upperScrap } from '@/lib/learning/upperScrap';
+import { laidOut } from '@/lib/openWork/laidOut';
 import type { OpenNeeds } from '@/lib/openWork/openNeeds';
 import type { BuyingList } from '@/shared/schemas/making/supply';
 import { buyingAsk } from './buyingAsk';
@@ -23,12 +24,15 @@ export function useBuyingPlan(workspace: ReadyWorkspace, list: BuyingList): Plan
   const book = useOrderBook(workspace);
   const { latestOf } = useBench(workspace, book);
   const { runs } = useRunBook(workspace);
-  const { today } = book;
+  const { today, board } = book;
+  const made = useMemo(() => laidOut(runs, board), [runs, board]);
   const open = useOpenNeeds(workspace, { ...book, latestOf });
   const upperScrapOf = useMemo(() => upperScrap(runsToLearnFrom(runs), today), [runs, today]);
   const known = open.answer ?? (open.failure === null ? null : NO_NEEDS);
   const { plan, isWaiting, failure } = useBuyingStudy(
-    known === null ? null : buyingAsk(workspace, list, { today, latestOf, open: known, upperScrapOf }),
+    known === null
+      ? null
+      : buyingAsk(workspace, list, { today, latestOf, open: known, laidOut: made, upperScrapOf }),
   );
   return { plan, isWaiting, failure: failure ?? open.failure };
 }

@@ -1,14 +1,22 @@
 'use client';
 
+import { useId, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { AmountField } from '@/app/_fields/AmountField';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { halfTyped, type OrderForm } from '@/app/_fields/formMemory';
 import { NumberField } from '@/app/_fields/NumberField';
 import { TextField } from '@/app/_fields/TextField';
 import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
-import { deliveryMissing, goodsFaultWords, unitPriceTold } from '@/app/_words/supply/deliveryWords';
+import {
+  deliveryMissing,
+  foldedWords,
+  goodsFaultWords,
+  orderedWords,
+  unitPriceTold,
+} from '@/app/_words/supply/deliveryWords';
 import { unitOf } from '@/app/_words/supply/itemWords';
 import { paidEach } from '@/lib/stock/billedEach';
 import { numberLimits, textLimits } from '@/shared/limits';
@@ -17,10 +25,12 @@ import type { Consumable } from '@/shared/schemas/making/supply';
 import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
 import { blanksNotedSchema } from '@/shared/schemas/stock';
 import { goodsFaults } from '@/shared/tables/faults';
+import table from './GoodsTable.module.css';
 import type { GoodsRowDraft } from './goodsDraft';
 
 type GoodsRowFieldsProps = Readonly<{
   row: GoodsRowDraft;
+  form: OrderForm;
   name: string;
   unit: Consumable['unit'];
   /** What one was said to cost, in words; null where nobody knows. */
@@ -39,50 +49,101 @@ const path = ['rows', 0] as const;
 const { decimals } = numberLimits(blanksNotedSchema, []);
 const wholePieces = decimals === undefined ? {} : { decimals };
 
-/** One thing that came: how many, how many of them faulty, from which lot, for how much. */
+/** One thing that came, in a line: what was ordered, how many came, for how much. Its lot and faults unfold. */
 export function GoodsRowFields(props: GoodsRowFieldsProps) {
-  const { row, name, unit, expected, isUnordered, currency, formatter, onChange, onSplit, onRemove } = props;
+  const { row, form, name, unit, expected, isUnordered, currency, formatter, onChange } = props;
   const { item, ordered, counted, faulty, amount } = row;
-  // Pieces of a blank are noted whole.
-  const whole = item.kind === 'blank' ? wholePieces : {};
-  const isFewer = ordered !== null && counted !== null && counted < ordered;
+  const id = useId();
+  const half = (field: string) => halfTyped(form, `${row.key} ${field}`);
+  const [isOpened, setOpened] = useState(half('faulty').recall() !== null);
   const isBeyond = counted !== null && (faulty ?? 0) > counted;
-  const isMore = ordered !== null && counted !== null && counted > ordered;
+  const isUnsaid = (faulty ?? 0) > 0 && row.fault === null;
+  // What keeps the row from being noted is never folded away.
+  const isOpen = isOpened || isBeyond || isUnsaid;
   const difference = Math.abs((ordered ?? 0) - (counted ?? 0));
   const each =
     amount !== null && counted !== null && counted > 0
       ? paidEach(toMinor(amount, currency) / counted, currency)
       : null;
+  const differs =
+    ordered === null || counted === null || difference === 0
+      ? undefined
+      : `${formatter.number(difference)} ${counted < ordered ? 'fewer' : 'more'} than ordered.`;
   return (
-    <fieldset className={styles.set}>
-      <legend>
-        {name}
-        {isUnordered && <span className={styles.caution}>: not ordered. It is kept, and marked.</span>}
-      </legend>
-      <FieldGroup pairs>
+    <fieldset className={table.row} aria-labelledby={`${id}-name`}>
+      <div className={table.what}>
+        <span id={`${id}-name`}>
+          {name}
+          {isUnordered && <span className={styles.caution}>: not ordered. It is kept, and marked.</span>}
+        </span>
+        {!isOpen && <span className={styles.quiet}>{foldedWords(row, formatter)}</span>}
+      </div>
+      <div className={table.ordered}>{orderedWords(ordered, unit, expected, formatter)}</div>
+      <div>
+        <label className="visuallyHidden" htmlFor={`${id}-counted`}>
+          Counted
+        </label>
         <NumberField
+          id={`${id}-counted`}
           label="Counted"
-          width="narrow"
-          unit={unitOf(unit, 2)}
+          labelled
+          width="full"
+          unit={unit === 'piece' ? undefined : unitOf(unit, 2)}
           value={counted}
+          half={half('counted')}
           {...numberLimits(goodsInSchema, [...path, 'counted'])}
-          {...whole}
-          hint={ordered === null ? undefined : `${formatter.number(ordered)} ordered.`}
-          caution={
-            isFewer
-              ? `${formatter.number(difference)} fewer than ordered.`
-              : isMore
-                ? `${formatter.number(difference)} more than ordered.`
-                : undefined
-          }
+          {...(item.kind === 'blank' ? wholePieces : {})}
+          caution={differs}
           onCommit={(value) => onChange({ counted: value })}
         />
+      </div>
+      <div>
+        <label className="visuallyHidden" htmlFor={`${id}-cost`}>
+          All counted cost
+        </label>
+        <AmountField
+          id={`${id}-cost`}
+          label="All counted cost"
+          labelled
+          currency={currency}
+          minorLimits={numberLimits(goodsInSchema, [...path, 'amountMinor'])}
+          value={amount}
+          half={half('amount')}
+          hint={each === null ? undefined : unitPriceTold(formatter.smallMoney(each))}
+          onCommit={(value) => onChange({ amount: value })}
+        />
+      </div>
+      <Button
+        kind="quiet"
+        expanded={isOpen}
+        spoken={`${item.kind === 'blank' ? 'Lot, faults' : 'Faults'} of ${name}`}
+        onPress={() => setOpened(!isOpen)}
+      >
+        {item.kind === 'blank' ? 'Lot, faults' : 'Faults'}
+      </Button>
+      {isOpen && <Unfolded {...props} {...{ isBeyond, half }} />}
+    </fieldset>
+  );
+}
+
+// Helpers
+
+type UnfoldedProps = GoodsRowFieldsProps &
+  Readonly<{ isBeyond: boolean; half: (field: string) => ReturnType<typeof halfTyped> }>;
+
+/** What most rows leave as it is. */
+function Unfolded({ row, name, isBeyond, half, onChange, onSplit, onRemove }: UnfoldedProps) {
+  const { item, faulty } = row;
+  return (
+    <div className={table.unfolded}>
+      <FieldGroup pairs>
         <NumberField
           label="Faulty of them"
           width="narrow"
           value={faulty}
+          half={half('faulty')}
           {...numberLimits(goodsInSchema, [...path, 'faulty'])}
-          {...whole}
+          {...(item.kind === 'blank' ? wholePieces : {})}
           hint="Empty where none is."
           caution={isBeyond ? deliveryMissing.faultyBeyond(name) : undefined}
           onCommit={(value) => onChange({ faulty: value })}
@@ -105,20 +166,6 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
             onCommit={(lot) => onChange({ lot })}
           />
         )}
-        <AmountField
-          label="All counted cost"
-          currency={currency}
-          minorLimits={numberLimits(goodsInSchema, [...path, 'amountMinor'])}
-          value={amount}
-          hint={
-            each === null
-              ? expected === null
-                ? 'As billed, without freight.'
-                : `As billed, without freight; ${expected} each by the offer.`
-              : unitPriceTold(formatter.smallMoney(each))
-          }
-          onCommit={(value) => onChange({ amount: value })}
-        />
       </FieldGroup>
       <div className={styles.acts}>
         {onSplit !== null && (
@@ -132,6 +179,6 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
           </Button>
         )}
       </div>
-    </fieldset>
+    </div>
   );
 }

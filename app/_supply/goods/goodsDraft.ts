@@ -1,24 +1,27 @@
 import { deliveryMissing } from '@/app/_words/supply/deliveryWords';
 import { sameItem } from '@/lib/stock/stockKey';
-import { toMinor } from '@/shared/money';
-import type { SupplyItem } from '@/shared/schemas/making/supply';
+import { fromMinor, toMinor } from '@/shared/money';
+import { type SupplyItem, supplyItemSchema } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
-import type { GoodsFault } from '@/shared/tables/faults';
+import { z } from '@/shared/schemas/z';
+import { goodsFaults } from '@/shared/tables/faults';
 
-/** One thing of a delivery as it is typed. */
-export interface GoodsRowDraft {
-  readonly key: string;
-  readonly item: SupplyItem;
+/** One thing of a delivery as it is typed, and as the browser remembers it. */
+export const goodsRowDraftSchema = z.strictObject({
+  key: z.string(),
+  item: supplyItemSchema,
   /** Null of what nobody ordered. */
-  readonly ordered: number | null;
+  ordered: z.number().nullable(),
   /** Null while nobody counted: it is not noted then. */
-  readonly counted: number | null;
-  readonly faulty: number | null;
-  readonly fault: GoodsFault | null;
-  readonly lot: string;
+  counted: z.number().nullable(),
+  faulty: z.number().nullable(),
+  fault: z.enum(goodsFaults).nullable(),
+  lot: z.string(),
   /** Of all that were counted, currency units; null where the bill is not here yet. */
-  readonly amount: number | null;
-}
+  amount: z.number().nullable(),
+});
+
+export type GoodsRowDraft = Readonly<z.infer<typeof goodsRowDraftSchema>>;
 
 /** @returns a row that nobody counted yet. */
 export const uncounted = (key: string, item: SupplyItem, ordered: number | null): GoodsRowDraft => ({
@@ -48,6 +51,23 @@ export function answering(
     ...asked.filter(({ item }) => !kept.some((row) => sameItem(row.item, item))),
   ];
 }
+
+/**
+ * What is counted and has no cost yet, at prices that are known; what nobody counted came as ordered.
+ *
+ * @param eachOf currency units; null where no price is known, and the row stays as it is
+ */
+export const atPrices = (
+  rows: readonly GoodsRowDraft[],
+  eachOf: (row: GoodsRowDraft) => number | null,
+  currency: string,
+): readonly GoodsRowDraft[] =>
+  rows.map((row) => {
+    const counted = row.counted ?? row.ordered;
+    const each = eachOf(row);
+    if (row.amount !== null || counted === null || each === null) return { ...row, counted };
+    return { ...row, counted, amount: fromMinor(toMinor(each * counted, currency), currency) };
+  });
 
 /** @returns what keeps rows from being noted; undefined once nothing does. */
 export function goodsMissing(

@@ -5,6 +5,7 @@ import { Button } from '@/app/_controls/Button';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { GoodsInNote } from '@/app/_supply/goods/GoodsInNote';
 import styles from '@/app/_supply/Supply.module.css';
+import { goodsForm, isBegun } from '@/app/_supply/supplyForms';
 import type { SupplyOnScreen } from '@/app/_supply/supplyOnScreen';
 import { toComeWords } from '@/app/_words/supply/supplyOrderWords';
 import { orderNumberText } from '@/shared/orderNumberText';
@@ -12,7 +13,9 @@ import { SentOrderActs } from './SentOrderActs';
 
 /** Orders whose goods have not all come, each with the way to count them in. */
 export function OpenOrders({ supply }: Readonly<{ supply: SupplyOnScreen }>) {
-  const [counting, setCounting] = useState<string | null>(null);
+  const [counting, setCounting] = useState<string | null>(
+    () => supply.openOrders.find(({ order }) => isBegun(goodsForm(order.id)))?.order.id ?? null,
+  );
   return (
     <RowList label="Still to come">
       {supply.openOrders.map((open) => {
@@ -35,7 +38,14 @@ export function OpenOrders({ supply }: Readonly<{ supply: SupplyOnScreen }>) {
               </>
             }
             unfolded={
-              isCounting && <GoodsInNote supply={supply} order={open} onDone={() => setCounting(null)} />
+              isCounting && (
+                <GoodsInNote
+                  supply={supply}
+                  form={goodsForm(order.id)}
+                  order={open}
+                  onDone={() => setCounting(null)}
+                />
+              )
             }
           >
             <strong>{number}</strong> {order.body.supplier.name}

@@ -4,7 +4,9 @@ import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { DateField } from '@/app/_fields/DateField';
 import { FieldGroup } from '@/app/_fields/FieldGroup';
+import { formMemory, type OrderForm } from '@/app/_fields/formMemory';
 import { TextField } from '@/app/_fields/TextField';
+import { useTyped, useTypedText } from '@/app/_fields/useTyped';
 import { nameOfFile } from '@/app/_papers/nameOfFile';
 import { PaperFileTold } from '@/app/_papers/PaperFileTold';
 import { PaperSheet } from '@/app/_papers/sheet/PaperSheet';
@@ -24,9 +26,12 @@ import { textLimits } from '@/shared/limits';
 import { orderNumberText } from '@/shared/orderNumberText';
 import type { PaperNumber } from '@/shared/schemas/happened';
 import { supplyOrderSchema } from '@/shared/schemas/making/runPapers';
+import { daySchema } from '@/shared/schemas/rate';
 
 type SupplyOrderDeskProps = Readonly<{
   supply: SupplyOnScreen;
+  /** Where what is added is remembered until it goes out. */
+  form: OrderForm;
   asked: Pick<SupplyOrderAsked, 'supplierId' | 'supplier' | 'lines' | 'buyingListId'>;
   /** Whether one of this list went to this supplier already. */
   isOut: boolean;
@@ -35,12 +40,13 @@ type SupplyOrderDeskProps = Readonly<{
 const noPictures: ReadonlyMap<string, string> = new Map();
 
 /** The order to a supplier before it goes out: what stands on it, by when, the button. */
-export function SupplyOrderDesk({ supply, asked, isOut }: SupplyOrderDeskProps) {
+export function SupplyOrderDesk({ supply, form, asked, isOut }: SupplyOrderDeskProps) {
   const { workspace, today } = supply;
   const { workshop, readFile } = workspace;
-  const { words } = workshop.papers;
-  const [wantedBy, setWantedBy] = useState<string | null>(null);
-  const [note, setNote] = useState('');
+  const paperWords = workshop.papers.words;
+  const [wantedBy, setWantedBy] = useTyped(form, 'wantedBy', daySchema.nullable(), null);
+  const words = useTypedText(form, 'note');
+  const note = words.value;
   const [state, setState] = useState<IssueState>({ kind: 'none' });
   const series = supplyOrderSeries(today);
   const likely = likelyNumber(workspace.papers.supplyOrder, series, workspace.device?.letter ?? null);
@@ -51,11 +57,11 @@ export function SupplyOrderDesk({ supply, asked, isOut }: SupplyOrderDeskProps) 
     return { kind: 'supplyOrder', body };
   };
   const isEmpty = bodyOf(likely).rows.length === 0;
-  const writer = usePaperFile(isEmpty ? null : sourceOf(likely), { words, readFile });
+  const writer = usePaperFile(isEmpty ? null : sourceOf(likely), { words: paperWords, readFile });
   const { source } = writer;
   const paper = useMemo(
-    () => (source === null ? null : paperOf(source, labelsFor(source.body.language, words))),
-    [source, words],
+    () => (source === null ? null : paperOf(source, labelsFor(source.body.language, paperWords))),
+    [source, paperWords],
   );
   const name = `order ${orderNumberText(bodyOf(likely).number)}`;
   const isIssuing = state.kind === 'issuing';
@@ -82,11 +88,12 @@ export function SupplyOrderDesk({ supply, asked, isOut }: SupplyOrderDeskProps) 
             const wanted = sourceOf(number);
             const { file } = await writer.write(wanted);
             const content = new Uint8Array(await file.arrayBuffer());
-            return { name: nameOfFile(wanted, words), content };
+            return { name: nameOfFile(wanted, paperWords), content };
           },
         },
         () => setState({ kind: 'issuing', isOvertaken: true }),
       );
+      if (outcome.state === 'issued') formMemory.forget(form);
       setState(
         outcome.state === 'issued'
           ? { kind: 'issued', lost: 0 }
@@ -105,10 +112,9 @@ export function SupplyOrderDesk({ supply, asked, isOut }: SupplyOrderDeskProps) 
         <DateField label="Wanted by" value={wantedBy} onCommit={setWantedBy} />
         <TextField
           label="To add on the order"
-          value={note}
+          {...words}
           rows={2}
           {...textLimits(supplyOrderSchema, ['note'])}
-          onCommit={setNote}
         />
       </FieldGroup>
       {isOut && <p className={styles.caution}>{orderedAlready}</p>}

@@ -17,6 +17,10 @@ export function buyingTroubleWords(
   switch (trouble.what) {
     case 'uncosted':
       return `Something stops ${trouble.name}, so nothing of it is in this list. Mend it on its own screen.`;
+    case 'made':
+      return `${trouble.name ?? 'A job that is not here any more'} is laid out or pressed already: nothing of it is in this list.`;
+    case 'madeBefore':
+      return `${trouble.name ?? 'A job that is not here any more'} was made, its run is closed: this list buys for it once more. Put the list away if that is not meant.`;
     case 'jobGone':
       return 'A job of this list is not here any more: it is left out. Bring it back, or take it off the list.';
     case 'negativeStock':

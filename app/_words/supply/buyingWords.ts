@@ -208,7 +208,7 @@ export const leftOverWords = (left: number, { number }: Formatter): string =>
 
 /** @returns what all that is left over is worth. */
 export const leftWords = ({ left, currency }: BuyingPlan, locale: string): string =>
-  `Once the work is done about this is left, worth ${minorMoney(left.worthMinor, currency, locale)} at what is paid.`;
+  `Of what lies here free and is bought about this is left once the work is done, worth ${minorMoney(left.worthMinor, currency, locale)} at what it costs.`;
 
 interface MoneyContext {
   readonly currency: string;

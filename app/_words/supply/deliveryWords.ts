@@ -1,8 +1,10 @@
 import type { Formatter } from '@/app/_words/formatter';
 import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { DeliveryStanding, WrongRow } from '@/lib/buying/received/claims';
+import type { Consumable } from '@/shared/schemas/making/supply';
 import type { GoodsIn } from '@/shared/schemas/making/supplyEvents';
 import type { GoodsFault } from '@/shared/tables/faults';
+import { unitOf } from './itemWords';
 
 /** What can be wrong with goods as they come. */
 export const goodsFaultWords: Readonly<Record<GoodsFault, string>> = {
@@ -45,7 +47,7 @@ export function deliveryCost(
   const told =
     known.length === 0
       ? 'no bill yet'
-      : `${minorMoney(goods, currency, locale)}${unbilled > 0 ? ` without ${unbilled === 1 ? 'one' : unbilled} not billed yet` : ''}`;
+      : `${minorMoney(goods, currency, locale)}${unbilled > 0 ? ` for ${known.length} of ${rows.length} things; nobody noted what the ${unbilled === 1 ? 'other' : `other ${unbilled}`} cost` : ''}`;
   return freightMinor === null ? told : `${told}, freight ${minorMoney(freightMinor, currency, locale)}`;
 }
 
@@ -63,6 +65,42 @@ export const deliveryMissing = {
     `More of ${name} are faulty than came. Then fewer than none would be usable: count again.`,
   faultUnsaid: (name: string) => `What is wrong with ${name} comes first.`,
 } as const;
+
+/** Over the columns of what came. */
+export const goodsHeads = {
+  what: 'What',
+  ordered: 'Ordered',
+  came: 'Counted',
+  cost: 'All counted cost',
+} as const;
+
+/** @example '12 pieces at 4.83 USD'; what nobody ordered has its unit alone. */
+export function orderedWords(
+  ordered: number | null,
+  unit: Consumable['unit'],
+  each: string | null,
+  formatter: Formatter,
+): string {
+  const many =
+    ordered === null ? unitOf(unit, 2) : `${formatter.number(ordered, 2)} ${unitOf(unit, ordered)}`;
+  return each === null ? many : `${many} at ${each}`;
+}
+
+/** @returns what is typed in the part of a row that is folded away; empty where nothing is. */
+export const foldedWords = (
+  { faulty, lot }: { readonly faulty: number | null; readonly lot: string },
+  formatter: Formatter,
+): string =>
+  [
+    (faulty ?? 0) > 0 ? `${formatter.number(faulty ?? 0, 2)} faulty` : null,
+    lot.trim() === '' ? null : `lot ${lot.trim()}`,
+  ]
+    .filter((part) => part !== null)
+    .join(', ');
+
+/** Pressing it says that the bill asks what was ordered or offered. */
+export const pricesAct = (isCounting: boolean, isOrdered: boolean): string =>
+  `${isCounting ? 'All others as ordered, at' : 'All others at'} the prices ${isOrdered ? 'ordered' : 'offered'}`;
 
 export const unitPriceTold = (each: string): string => `That is ${each} each.`;
 
