@@ -40,6 +40,10 @@ test('what is bought is ordered, counted in, claimed, and there without a networ
   const first = (name: string) => goods.getByRole('textbox', { name }).first();
   // Of the first size, S, five were ordered: two came with a hole.
   await first('Counted').fill('5');
+  await goods
+    .getByRole('button', { name: /^Lot, faults of/ })
+    .first()
+    .click();
   await first('Faulty of them').fill('2');
   await goods.getByRole('combobox', { name: 'What is wrong' }).selectOption('a hole');
   await first('Lot').fill('B7');

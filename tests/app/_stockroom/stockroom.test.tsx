@@ -1,12 +1,12 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
 import '@/tests/app/_screens/stage';
-import { act, screen, within } from '@testing-library/react';
+import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { StockroomScreen } from '@/app/_stockroom/StockroomScreen';
 import { consumableSchema, supplierSchema } from '@/shared/schemas/making/supply';
-import { enter, screenStore } from '@/tests/app/_screens/screens';
+import { enter, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
 
 const store = () => screenStore();
 const entries = () => store().getState().entries;
@@ -38,6 +38,21 @@ describe('the stockroom', () => {
     for (const kind of ['Blanks', 'Paper', 'Ink', 'Finished pieces'])
       expect(screen.getByRole('heading', { level: 2, name: kind })).toBeVisible();
     expect(screen.getByRole('button', { name: /^Designs nobody counted/ })).toBeVisible();
+  });
+
+  it('keeps a note that is half typed through a reload, and forgets it once it is closed', async () => {
+    await enter(<StockroomScreen />);
+    const before = await open(/^White shirt/, 'M');
+    await userEvent.selectOptions(before.getByLabelText('What happened'), 'Bought');
+    await userEvent.type(before.getByLabelText('How many'), '7');
+    cleanup();
+    leaveScreens();
+    await enter(<StockroomScreen />);
+    const after = within(screen.getByRole('form', { name: 'Note for M' }));
+    expect(after.getByLabelText('What happened')).toHaveDisplayValue('Bought');
+    expect(after.getByLabelText('How many')).toHaveValue('7');
+    await click('Close the note for M');
+    expect((await form('M')).getByLabelText('How many')).toHaveValue('');
   });
 
   it('notes paper in sheets with what all of it cost, and tells what is left of that', async () => {

@@ -7,8 +7,10 @@ import { describe, expect, it, vi } from 'vitest';
 import type { StudyRequest } from '@/app/_studies/studies';
 import { BuyingListScreen } from '@/app/_supply/buying/BuyingListScreen';
 import { BuyingListsScreen } from '@/app/_supply/buying/BuyingListsScreen';
+import { runSchema } from '@/shared/schemas/making/run';
 import { buyingListSchema, supplierSchema } from '@/shared/schemas/making/supply';
-import { bodyOf, enter, idsOf, screenStore } from '@/tests/app/_screens/screens';
+import { bodyOf, enter, idsOf, leaveScreens, screenStore } from '@/tests/app/_screens/screens';
+import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 vi.mock('@/app/_studies/shareStudyWorker', async () => {
   const { buyingStudies, openStudies, studies } = await import('@/app/_studies/studies');
@@ -202,5 +204,85 @@ describe('a buying list', () => {
     expect(await screen.findByRole('heading', { name: 'From whoever has it' })).toBeVisible();
     // What was chosen stays, should the supplier come back.
     expect(listNow().chosen).toHaveLength(1);
+  });
+
+  it('is not offered for a run that is closed, and one made for it says that it was', async () => {
+    await enter(<BuyingListsScreen />);
+    const [jobId = ''] = clubOrder()?.body.jobIds ?? [];
+    const orderId = clubOrder()?.id ?? null;
+    const run = runSchema.parse({ name: 'Monday', works: [{ jobId, orderId }] });
+    const step = (what: 'begun' | 'closed') =>
+      ({
+        kind: 'runStep',
+        body: {
+          ...{ runId: 'monday', standardId: null, day: TEST_DAY },
+          step: what === 'closed' ? { what, note: '' } : { what },
+        },
+      }) as const;
+    await act(async () => {
+      const list = buyingListSchema.parse({ name: 'For Monday', works: [{ jobId, orderId }] });
+      const { actions } = screenStore();
+      actions.edit('Run', [{ do: 'add', kind: 'run', id: 'monday', body: run }]);
+      actions.edit('List', [
+        { do: 'add', kind: 'buyingList', id: 'club-list', body: { ...list, works: [] } },
+      ]);
+    });
+    await userEvent.click(screen.getByRole('button', { name: 'New list' }));
+    expect(screen.getByRole('checkbox', { name: 'Monday, a run' })).toBeInTheDocument();
+    await act(async () => void screenStore().actions.note('Begin', [step('begun')]));
+    expect(screen.queryByRole('checkbox', { name: 'Monday, a run' })).toBeNull();
+    await act(async () => void screenStore().actions.note('Close', [step('closed')]));
+    expect(screen.queryByRole('checkbox', { name: 'Monday, a run' })).toBeNull();
+    expect(screen.queryByRole('checkbox', { name: /not accepted yet/ })).toBeNull();
+    cleanup();
+    await enter(<BuyingListScreen listId="club-list" />);
+    await act(async () => {
+      screenStore().actions.edit('Works', [
+        {
+          do: 'change',
+          kind: 'buyingList',
+          id: 'club-list',
+          to: (now) => ({ ...now, works: [{ jobId, orderId }] }),
+        },
+      ]);
+      await new Promise((resolve) => setTimeout(resolve, 0));
+    });
+    expect(
+      await screen.findByText(/is laid out or pressed already: nothing of it is in this list/),
+    ).toBeVisible();
+    expect(screen.queryByText(/^Buy \d/)).toBeNull();
+  });
+
+  it('names what the rates use up and it does not hold, and holds it once it is set up', async () => {
+    await list();
+    const missing = await screen.findByRole('list', { name: 'Not on this list' });
+    // 78.88 presses at 0.03.
+    expect(within(missing).getByText('79 lengths, 2.37 USD at your rate; no supplier set')).toBeVisible();
+    expect(within(missing).getAllByRole('listitem')).toHaveLength(4);
+    await userEvent.click(within(missing).getByRole('button', { name: 'Set up Tape or sleeve' }));
+    expect(
+      await screen.findByRole('textbox', { name: 'To buy of Tape or sleeve' }, { timeout: 3000 }),
+    ).toHaveValue('79');
+    expect(screen.getByRole('link', { name: 'What is used up' })).toHaveAttribute(
+      'href',
+      '/making/suppliers#consumables',
+    );
+    expect(
+      within(screen.getByRole('list', { name: 'Not on this list' })).getAllByRole('listitem'),
+    ).toHaveLength(3);
+  });
+
+  it('keeps what is to be added on its order through a reload', async () => {
+    await list();
+    const mill = await screen.findByRole('region', { name: 'Sample Mill' });
+    await userEvent.click(within(mill).getByRole('button', { name: 'Order from Sample Mill' }));
+    await userEvent.type(await screen.findByRole('textbox', { name: 'To add on the order' }), 'Ring twice');
+    await screenStore().flush();
+    cleanup();
+    leaveScreens();
+    await enter(<BuyingListScreen listId="club-list" />);
+    expect(
+      await screen.findByRole('textbox', { name: 'To add on the order' }, { timeout: 3000 }),
+    ).toHaveValue('Ring twice');
   });
 });

@@ -1,7 +1,7 @@
 // @vitest-environment jsdom
 import '@testing-library/jest-dom/vitest';
 import './supplyStage';
-import { act, screen, within } from '@testing-library/react';
+import { act, cleanup, screen, within } from '@testing-library/react';
 import userEvent from '@testing-library/user-event';
 import { describe, expect, it } from 'vitest';
 import { SuppliersScreen } from '@/app/_supply/SuppliersScreen';
@@ -10,7 +10,7 @@ import { goodsInEntries } from '@/lib/buying/received/goodsInEntries';
 import { foldStock } from '@/lib/stock/foldStock';
 import { supplierSchema } from '@/shared/schemas/making/supply';
 import { goodsInSchema } from '@/shared/schemas/making/supplyEvents';
-import { enter, screenStore, undo } from '@/tests/app/_screens/screens';
+import { enter, leaveScreens, screenStore, undo } from '@/tests/app/_screens/screens';
 import { TEST_DAY } from '@/tests/tools/clock/testDay';
 
 const state = () => screenStore().getState();
@@ -76,6 +76,11 @@ async function addRow(form: HTMLElement, size: string) {
   );
   await userEvent.click(within(form).getByRole('button', { name: 'Add a row' }));
 }
+/** Unfolds what most rows leave as it is. */
+const unfold = (form: HTMLElement, size: string) =>
+  userEvent.click(
+    within(form).getByRole('button', { name: `Lot, faults of White shirt, 100 % polyester, ${size}` }),
+  );
 const type = async (form: HTMLElement, name: string, text: string, at = 0) => {
   const field = within(form).getAllByRole('textbox', { name })[at];
   if (field === undefined) throw new Error(`no field ${name}`);
@@ -111,6 +116,7 @@ describe('goods in', () => {
     await mill();
     const form = await goodsIn('M');
     await type(form, 'Counted', '12');
+    await unfold(form, 'M');
     await type(form, 'Faulty of them', '2');
     await click('Note the goods in');
     // What is wrong with them is asked first.
@@ -136,6 +142,7 @@ describe('goods in', () => {
     expect(state().entries.goodsIn).toEqual([]);
     expect(within(form).getByText(/-3 is too small: the least here is 0/)).toBeInTheDocument();
     await type(form, 'Counted', '3');
+    await unfold(form, 'M');
     await type(form, 'Faulty of them', '4');
     await click('Note the goods in');
     expect(state().entries.goodsIn).toEqual([]);
@@ -149,6 +156,7 @@ describe('goods in', () => {
     await mill();
     const form = await goodsIn('M');
     await type(form, 'Counted', '3');
+    await unfold(form, 'M');
     await type(form, 'Faulty of them', '4');
     expect(within(form).getByText(/fewer than none would be usable: count again/)).toBeVisible();
     await type(form, 'Counted', '5');
@@ -242,6 +250,90 @@ describe('goods in', () => {
     expect(state().entries.rateTaken).toEqual([]);
   });
 
+  it('stand in one line each; their lot and faults are folded away and told', async () => {
+    await mill();
+    await order(12);
+    await click(/^Goods in for/);
+    const form = screen.getByRole('form', { name: 'Goods in' });
+    expect(within(form).getByText('12 pieces at 4.83 USD')).toBeVisible();
+    expect(within(form).queryByRole('textbox', { name: 'Lot' })).toBeNull();
+    await unfold(form, 'M');
+    await type(form, 'Lot', 'B7');
+    await type(form, 'Counted', '12');
+    await type(form, 'Faulty of them', '1');
+    // What keeps it from being noted does not fold.
+    await unfold(form, 'M');
+    expect(within(form).getByRole('combobox', { name: 'What is wrong' })).toBeVisible();
+    await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'What is wrong' }), 'a hole');
+    expect(within(form).getByText('1 faulty, lot B7')).toBeVisible();
+  });
+
+  it('cost what was ordered once that is said, and a typed price stays', async () => {
+    await mill();
+    const id = await order(12);
+    await click(/^Goods in for/);
+    const form = screen.getByRole('form', { name: 'Goods in' });
+    await addRow(form, 'L');
+    await type(form, 'Counted', '3', 1);
+    await type(form, 'Counted', '10');
+    await click('All others at the prices ordered');
+    // 10 × 4.83; nobody knows what L costs.
+    expect(within(form).getAllByRole('textbox', { name: 'All counted cost' })[0]).toHaveValue('48.30');
+    expect(screen.queryByRole('button', { name: /at the prices ordered/ })).toBeNull();
+    await type(form, 'All counted cost', '50.00');
+    await click('Note the goods in');
+    expect(state().entries.goodsIn[0]?.body).toMatchObject({
+      supplyOrderId: id,
+      rows: [
+        { item: shirt('M'), counted: 10, amountMinor: 5000 },
+        { item: shirt('L'), counted: 3, amountMinor: null },
+      ],
+    });
+    expect(
+      screen.getByRole('button', { name: /50\.00 USD for 1 of 2 things; nobody noted what the other cost/ }),
+    ).toBeVisible();
+  });
+
+  it('as ordered and at the prices ordered are one press', async () => {
+    await mill();
+    await order(12);
+    await click(/^Goods in for/);
+    await click('All others as ordered, at the prices ordered');
+    await click('Note the goods in');
+    // 12 × 4.83.
+    expect(state().entries.goodsIn[0]?.body.rows).toMatchObject([{ counted: 12, amountMinor: 5796 }]);
+    expect(state().entries.stockMove[0]?.body.unitCost).toEqual({ minor: 5796, currency: 'USD', per: 12 });
+  });
+
+  it('that are half counted are there after a reload, half-typed numbers too, until they are noted', async () => {
+    await mill();
+    await order(12);
+    await click(/^Goods in for/);
+    const before = screen.getByRole('form', { name: 'Goods in' });
+    await type(before, 'Counted', '11');
+    await type(before, 'All counted cost', '53,1,3');
+    await type(before, 'Freight', '9.50');
+    await screenStore().flush();
+    cleanup();
+    leaveScreens();
+    await enter(<SuppliersScreen />);
+    const form = screen.getByRole('form', { name: 'Goods in' });
+    expect(within(form).getByRole('textbox', { name: 'Counted' })).toHaveValue('11');
+    expect(within(form).getByRole('textbox', { name: 'All counted cost' })).toHaveValue('53,1,3');
+    expect(within(form).getByRole('textbox', { name: 'Freight' })).toHaveValue('9.50');
+    await type(form, 'All counted cost', '53.13');
+    await click('Note the goods in');
+    expect(state().entries.goodsIn[0]?.body).toMatchObject({
+      freightMinor: 950,
+      rows: [{ ordered: 12, counted: 11, amountMinor: 5313 }],
+    });
+    // One is still to come, in a form that begins anew.
+    await click(/^Goods in for/);
+    expect(screen.getByRole('textbox', { name: 'Counted' })).toHaveValue('');
+    await click('Leave it');
+    expect(screen.queryByRole('form', { name: 'Goods in' })).toBeNull();
+  });
+
   it('are taken back out with what they laid into stock', async () => {
     await mill();
     const form = await goodsIn('M');
@@ -258,6 +350,7 @@ describe('a claim', () => {
     await mill();
     const form = await goodsIn('M');
     await type(form, 'Counted', '12');
+    await unfold(form, 'M');
     await type(form, 'Faulty of them', '2');
     await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'What is wrong' }), 'a stain');
     await click('Note the goods in');

@@ -94,6 +94,21 @@ describe('a buying list of the worked example', () => {
     expect([rows[5]?.left, rows[5]?.leftWorthMinor]).toEqual([0, 0]);
   });
 
+  it('leaves the same over once the goods have come', () => {
+    const before = plan();
+    const came = before.rows.flatMap(({ item, purchase }) =>
+      item.kind === 'blank' ? [lying(item, purchase?.quantity ?? 0)] : [],
+    );
+    const after = plan(asked({ piles: came }));
+    expect(after.rows.filter(({ item }) => item.kind === 'blank').map(({ purchase }) => purchase)).toEqual(
+      came.map(() => null),
+    );
+    expect(after.left).toEqual(before.left);
+    // Of what others keep nothing is left for this work.
+    const kept = asked({ piles: [lying(shirt('S'), 9)], reserved: [{ item: shirt('S'), quantity: 4 }] });
+    expect(rowOf(kept, shirt('S')).left).toBeCloseTo(0.7276, 3);
+  });
+
   it('asks the customer for what they bring, and buys none of it', () => {
     const input = clubWith({ 'blank:white-shirt.suppliedBy': 'customer' });
     const { rows, asked: brought, covers } = plan(asked({ works: [work(input)] }));
@@ -146,7 +161,10 @@ describe('stock comes first', () => {
 
   it('and enough of it buys nothing', () => {
     const row = rowOf(asked({ piles: [lying(shirt('S'), 9)] }), shirt('S'));
-    expect([row.toBuy, row.purchase, row.left, row.leftWorthMinor]).toEqual([0, null, 0, 0]);
+    expect([row.toBuy, row.purchase]).toEqual([0, null]);
+    // 9 − 4 ÷ 0.93624 = 4.7276 are left, at 4.60.
+    expect(row.left).toBeCloseTo(4.7276, 3);
+    expect(row.leftWorthMinor).toBe(2175);
   });
 
   it('and less than none, or more promised than there is, is told', () => {
@@ -278,5 +296,55 @@ describe('a cover as the list would be bought at it', () => {
     const short = at({ list: { held: [{ item: shirt('L'), quantity: 10 }] } });
     expect(short.map(({ everySizeWithAll }) => everySizeWithAll)).toEqual([0, 0, 0]);
     expect(short[1]?.everySize).toBeCloseTo(0.789, 3);
+  });
+});
+
+describe('what the jobs reckon with by a rate', () => {
+  const set = (more: Partial<BuyingAsked> = {}) =>
+    plan(asked(more)).notSetUp.map(({ name, quantity, cost }) => [
+      name,
+      quantity,
+      Math.round(cost * 100) / 100,
+    ]);
+  const using = (name: string, per: 'press' | 'piece' | 'order', more = {}) =>
+    consumable(name, { name, uses: [{ id: per, per, amount: 1, ...more }] });
+
+  it('is told where no consumable stands for it: how much, and what the job takes for it', () => {
+    // 78.88 presses at 0.03 and 0.035, 37 pieces at 0.15, one order at 3.50.
+    expect(set()).toEqual([
+      ['Tape or sleeve', 79, 2.37],
+      ['Protective paper', 79, 2.76],
+      ['Bag and size sticker', 37, 5.55],
+      ['Carton, tape and note', 1, 3.5],
+    ]);
+  });
+
+  it('is told no more once a consumable does, and one used by the press is what it is called', () => {
+    const names = (consumables: BuyingAsked['consumables']) => set({ consumables }).map(([name]) => name);
+    const [, paper, bag, carton] = ['', 'Protective paper', 'Bag and size sticker', 'Carton, tape and note'];
+    expect(names([using('Heat tape', 'press')])).toEqual([paper, bag, carton]);
+    expect(names([using('Bands', 'press')])).toHaveLength(4);
+    expect(names([using('Bands', 'press'), using('Tissue', 'press')])).toEqual([bag, carton]);
+    expect(names([using('Bag', 'piece', { packagingIds: ['club-bag'] })])).not.toContain(bag);
+    expect(names([using('Box', 'piece', { packagingIds: ['mug-box'] })])).toContain(bag);
+    expect(names([using('Card', 'order')])).not.toContain(carton);
+  });
+
+  it('prices what was set up for it, and nothing that is called otherwise', () => {
+    const priced = (name: string, amount: number) => {
+      const tape = consumable('tape', { name, uses: [{ id: 'press', per: 'press', amount }] });
+      return rowOf(asked({ consumables: [tape] }), { kind: 'consumable', consumableId: 'tape' }).purchase;
+    };
+    // 79 at 0.03; a press that takes two takes 158 at half of it.
+    expect(priced('Tape or sleeve', 1)).toMatchObject({ quantity: 79, amountMinor: 237, priceIs: 'own' });
+    expect(priced('Tape or sleeve', 2)).toMatchObject({ quantity: 158, amountMinor: 237 });
+    expect(priced('Heat tape', 1)).toMatchObject({ quantity: 79, amountMinor: null, priceIs: 'none' });
+  });
+
+  it('packs the jobs of one order once', () => {
+    const works = [work(club(), { orderId: 'one' }), work(mugs(), { jobId: 'mugs', orderId: 'one' })];
+    expect(set({ works }).filter(([name]) => name === 'Carton, tape and note')).toEqual([
+      ['Carton, tape and note', 1, 3.5],
+    ]);
   });
 });
