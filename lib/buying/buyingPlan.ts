@@ -1,7 +1,7 @@
 import type { CoverChoice } from '@/lib/job/coversOf';
 import type { SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingTrouble } from './buyingTrouble';
-import type { RateUse } from './usedByRates';
+import type { RateUse } from './rateUse';
 
 /** What things are counted in: pieces of a blank, sheets, metres, millilitres, or what a consumable is counted in. */
 export type BuyingUnit = 'piece' | 'sheet' | 'm' | 'roll' | 'mL';

@@ -4,7 +4,8 @@ import { type InkName, inkNames } from '@/lib/stock/inkChannels';
 import type { Consumable, Cover, SupplyItem } from '@/shared/schemas/making/supply';
 import type { BuyingAsked, BuyingWork } from './buyingAsked';
 import type { BuyingUnit, InkOfPrinter } from './buyingPlan';
-import { isFirstOfOrder, isOf, type RateUse, usedByRates } from './usedByRates';
+import type { RateUse } from './rateUse';
+import { isFirstOfOrder, isOf, usedByRates } from './usedByRates';
 import type { BlankNeed, KnownPrice, WorkNeeds } from './workNeeds';
 
 /** Sheets to spare beside tests and rejects; common practice. */

@@ -1,20 +1,8 @@
 import type { Consumable } from '@/shared/schemas/making/supply';
-import { type RateThing, rateThings } from '@/shared/tables/rateThings';
+import { rateThings } from '@/shared/tables/rateThings';
 import type { BuyingWork } from './buyingAsked';
+import type { RateUse } from './rateUse';
 import type { WorkNeeds } from './workNeeds';
-
-/** Something that jobs reckon with by a rate: tape, protective paper, what pieces and orders are packed in. */
-export interface RateUse {
-  readonly thing: RateThing | 'packaging';
-  /** As a consumable of it is called. */
-  readonly name: string;
-  /** Of the presses or packagings of the works. */
-  readonly packagingId: string | null;
-  /** Whole: presses, pieces, orders. */
-  readonly quantity: number;
-  /** At the rates, currency units. */
-  readonly cost: number;
-}
 
 type Needs = readonly (WorkNeeds | null)[];
 type Works = readonly Pick<BuyingWork, 'orderId'>[];

@@ -11,7 +11,7 @@ import styles from '@/app/_supply/Supply.module.css';
 import { useTaken } from '@/app/_supply/useTaken';
 import { rateUseWords, usedUpWords } from '@/app/_words/supply/usedUpWords';
 import type { BuyingPlan } from '@/lib/buying/buyingPlan';
-import type { RateUse } from '@/lib/buying/usedByRates';
+import type { RateUse } from '@/lib/buying/rateUse';
 import { freeName } from '@/lib/drafts/freeName';
 import { type Consumable, consumableSchema } from '@/shared/schemas/making/supply';
 import { rateThings } from '@/shared/tables/rateThings';

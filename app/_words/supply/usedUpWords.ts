@@ -1,5 +1,5 @@
 import type { Formatter } from '@/app/_words/formatter';
-import type { RateUse } from '@/lib/buying/usedByRates';
+import type { RateUse } from '@/lib/buying/rateUse';
 
 /** Sentences around what jobs reckon with by a rate and no consumable stands for. */
 export const usedUpWords = {
