@@ -24,7 +24,7 @@ function run(
     },
   };
   const closed: AnyRunNote = {
-    ...{ kind: 'runStep', id: `step ${runId}`, device: 'a', count: 1, at: 2 },
+    ...{ kind: 'runStep', id: `step ${runId}`, version: 1, device: 'a', count: 1, at: 2 },
     body: { runId, standardId: null, day: TODAY, step: { what: 'closed', note: '' } },
   };
   const body = runSchema.parse({
