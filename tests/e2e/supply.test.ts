@@ -1,19 +1,16 @@
 import type { Page } from 'playwright-core';
 import { expect, inject, test } from 'vitest';
-import { takeIn } from '@/tests/e2e/harness/copyFiles';
 import { appKept, cutNetwork } from '@/tests/e2e/harness/keptApp';
 import { looksRight } from '@/tests/e2e/harness/looksRight';
 import { openPage } from '@/tests/e2e/harness/openPage';
 
-/** A device that took the example's run over, with somebody who sells its shirts in M. */
+/** A first visit, whose enquiry of a club is still to be made, with somebody who sells its shirts. */
 async function withSupplier(width: number, keptFrom?: string): Promise<Page> {
   const page = await openPage({
     width,
-    path: '/workshop#copies',
+    path: '/making/suppliers',
     ...(keptFrom === undefined ? {} : { keptFrom }),
   });
-  await takeIn(page, 'public/examples/club-run.json');
-  await page.goto(new URL('/making/suppliers', page.url()).href);
   await page.getByRole('textbox', { name: 'New supplier' }).fill('Sample Mill');
   await page.getByRole('button', { name: 'Add it' }).first().click();
   await page
@@ -28,7 +25,7 @@ test('what is bought is ordered, counted in, claimed, and there without a networ
   const page = await withSupplier(1280, inject('baseUrl'));
   await page.goto(new URL('/making/buying', page.url()).href);
   await page.getByRole('button', { name: 'New list' }).click();
-  await page.getByRole('checkbox').first().check();
+  await page.getByRole('checkbox', { name: /not accepted yet/ }).check();
   await page.getByRole('button', { name: 'Make the list' }).click();
   await page.getByText(/^Buy 45 ×/).waitFor();
   await looksRight(page, 'buying-list');
@@ -73,7 +70,7 @@ test.each([390, 320])('a buying list is short on a phone of %d px', async (width
   const page = await withSupplier(width);
   await page.goto('/making/buying');
   await page.getByRole('button', { name: 'New list' }).click();
-  await page.getByRole('checkbox').first().check();
+  await page.getByRole('checkbox', { name: /not accepted yet/ }).check();
   await page.getByRole('button', { name: 'Make the list' }).click();
   await page.getByText(/^Buy 45 ×/).waitFor();
   await looksRight(page, 'buying-list-phone');

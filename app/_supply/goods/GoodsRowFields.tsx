@@ -65,6 +65,8 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
     amount !== null && counted !== null && counted > 0
       ? paidEach(toMinor(amount, currency) / counted, currency)
       : null;
+  // What was ordered at that price is not told twice.
+  const told = each === null ? null : formatter.smallMoney(each);
   const differs =
     ordered === null || counted === null || difference === 0
       ? undefined
@@ -97,7 +99,7 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
           onCommit={(value) => onChange({ counted: value })}
         />
       </div>
-      <div>
+      <div className={table.cost}>
         <label className="visuallyHidden" htmlFor={`${id}-cost`}>
           All counted cost
         </label>
@@ -109,7 +111,7 @@ export function GoodsRowFields(props: GoodsRowFieldsProps) {
           minorLimits={numberLimits(goodsInSchema, [...path, 'amountMinor'])}
           value={amount}
           half={half('amount')}
-          hint={each === null ? undefined : unitPriceTold(formatter.smallMoney(each))}
+          hint={told === null || told === expected ? undefined : unitPriceTold(told)}
           onCommit={(value) => onChange({ amount: value })}
         />
       </div>
