@@ -3,6 +3,7 @@
 import Link from 'next/link';
 import { useId, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
+import { Fold } from '@/app/_controls/Fold';
 import { focusById } from '@/app/_controls/focusById';
 import { ListRow, RowList } from '@/app/_controls/RowList';
 import { newId } from '@/app/_documents/newId';
@@ -41,8 +42,7 @@ export function NotSetUp({ on, plan }: Readonly<{ on: BuyingOnScreen; plan: Buyi
         {added !== null && <Link href="/making/suppliers#consumables">{usedUpWords.link}</Link>}
       </p>
       {notSetUp.length > 0 && (
-        <>
-          <p>{usedUpWords.told(formatter.money(all))}</p>
+        <Fold summary={usedUpWords.told(notSetUp, formatter)} line={usedUpWords.cost(formatter.money(all))}>
           <RowList label="Not on this list">
             {notSetUp.map((rate) => (
               <ListRow
@@ -58,7 +58,7 @@ export function NotSetUp({ on, plan }: Readonly<{ on: BuyingOnScreen; plan: Buyi
               </ListRow>
             ))}
           </RowList>
-        </>
+        </Fold>
       )}
       <NotTaken problem={problem} />
     </div>

@@ -3,8 +3,10 @@ import type { RateUse } from '@/lib/buying/rateUse';
 
 /** Sentences around what jobs reckon with by a rate and no consumable stands for. */
 export const usedUpWords = {
-  told: (all: string): string =>
-    `Not on this list, for nobody set it up: about ${all} at your rates, in no sum here.`,
+  /** @example 'Not on this list: Tape or sleeve 79, Mug box 36' */
+  told: (uses: readonly RateUse[], formatter: Formatter): string =>
+    `Not on this list: ${uses.map(({ name, quantity }) => `${name} ${formatter.number(quantity)}`).join('; ')}`,
+  cost: (all: string): string => `about ${all} at your rates, in no sum here; set them up`,
   link: 'What is used up',
   isSetUp: (name: string): string => `${name} is on the list now. Its pack and who sells it:`,
 } as const;

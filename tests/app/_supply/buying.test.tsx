@@ -255,6 +255,11 @@ describe('a buying list', () => {
 
   it('names what the rates use up and it does not hold, and holds it once it is set up', async () => {
     await list();
+    await userEvent.click(
+      await screen.findByText(
+        'Not on this list: Tape or sleeve 79; Protective paper 79; Bag and size sticker 37; Carton, tape and note 1',
+      ),
+    );
     const missing = await screen.findByRole('list', { name: 'Not on this list' });
     // 78.88 presses at 0.03.
     expect(within(missing).getByText('79 lengths, 2.37 USD at your rate; no supplier set')).toBeVisible();
