@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import { standardFor } from '@/lib/making/standard/standardFor';
 import { standardWork } from '@/lib/making/standard/standardWork';
 import type { RunStandard, StandardWork } from '@/shared/schemas/making/runPapers';
@@ -23,10 +24,8 @@ function twoLines(both: number, badgeOnly: number): JobInput {
 }
 
 function standardOf(input: JobInput): RunStandard {
-  const work = standardWork(
-    { work: { jobId: 'job', orderId: null, stallDayId: null }, input, costed: costed(input) },
-    'expected',
-  );
+  const job = { work: { jobId: 'job', orderId: null, stallDayId: null }, input, costed: costed(input) };
+  const work = standardWork(job, blanksOfRun([job], 'expected'));
   return {
     ...{ number: { count: 1, letter: 'A' }, issuedOn: input.asOf, runId: 'run', title: 'Run' },
     ...{ currency: 'USD', cover: 'expected', works: [work], sizes: [], clock: [] },
