@@ -29,6 +29,9 @@ export function payAnswer(year: YearStanding, locale: string): AnswerWords {
   if (year.payMinor === null)
     return { key: `${left} left,`, after: ' pay an hour is not known: no hour of this year is noted' };
   const hours = hoursWords(year.hoursWorked, locale);
+  // What nobody noted is no zero: wear alone would read as a bad wage.
+  if (year.rows.every(({ leftOut }) => leftOut !== null))
+    return { key: 'Not known yet:', after: ` no money of this year is noted beside ${hours} of work` };
   return {
     key: `${minorMoney(year.payMinor, year.currency, locale)} an hour,`,
     after: ` ${left} left for ${hours}`,

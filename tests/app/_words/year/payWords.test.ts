@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { overheadAnswer, taxNotes } from '@/app/_words/year/moneyWords';
-import { paySteps } from '@/app/_words/year/payWords';
+import { payAnswer, paySteps } from '@/app/_words/year/payWords';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { type YearNoted, yearStanding } from '@/lib/year/yearStanding';
 import { aYear, closed, entry, spent, standardOf, worked } from '@/tests/lib/year/aYear';
@@ -41,6 +41,25 @@ describe('the steps from takings to what is left', () => {
     expect(figureOf({}, /^Takings/)).toMatchObject({ minor: null, figure: 'none noted' });
     const other = spent('a-1', 100, { currency: 'EUR' });
     expect(figureOf({ expenses: [other] }, /^Expenses/)).toMatchObject({ figure: 'none noted' });
+  });
+});
+
+describe('the pay of an hour', () => {
+  const hours = [worked('a-1', 120, { for: { kind: 'run', id: 'club' } })];
+
+  it('is not known while no money at all is noted, however long was worked', () => {
+    expect(payAnswer(yearOf({ hours }), 'en-US')).toEqual({
+      ...{ key: 'Not known yet:', after: ' no money of this year is noted beside 2 h of work' },
+    });
+    const other = spent('a-2', 100, { currency: 'EUR' });
+    expect(payAnswer(yearOf({ hours, expenses: [other] }), 'en-US').key).toBe('Not known yet:');
+  });
+
+  it('is what is left over the hours once any is', () => {
+    // 10.00 spent, nothing taken, 2 h.
+    expect(payAnswer(yearOf({ hours, expenses: [spent('a-2', 1000)] }), 'en-US').key).toBe(
+      '−5.00 USD an hour,',
+    );
   });
 });
 
