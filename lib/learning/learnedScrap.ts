@@ -1,4 +1,6 @@
+import { compareText } from '@/shared/compareText';
 import type { Position } from '@/shared/schemas/blank';
+import type { PressFault } from '@/shared/tables/faults';
 import type { LearnedFrom, LearnedRun } from './learnedFrom';
 import { learnedShare, PRIOR_PRESSES } from './learnedShare';
 import type { LearnedPlace, Lesson } from './lesson';
@@ -18,6 +20,7 @@ interface Seen {
   readonly standard: number;
   presses: number;
   scrap: number;
+  readonly faults: Map<PressFault | null, number>;
   readonly runIds: Set<string>;
 }
 
@@ -38,10 +41,15 @@ export function learnedScrap({ runs, documents, day }: ScrapFrom): readonly Less
           const key = JSON.stringify([blankId, pressId, position]);
           const row = found.get(key) ?? {
             ...{ blankId, pressId, position, standard: scrap, presses: 0, scrap: 0 },
+            faults: new Map<PressFault | null, number>(),
             runIds: new Set<string>(),
           };
           row.presses += own.length;
-          row.scrap += own.filter(({ body }) => body.result === 'scrap').length;
+          for (const { body } of own) {
+            if (body.result !== 'scrap') continue;
+            row.scrap += 1;
+            row.faults.set(body.fault, (row.faults.get(body.fault) ?? 0) + 1);
+          }
           row.runIds.add(runId);
           found.set(key, row);
         }
@@ -54,6 +62,7 @@ export function learnedScrap({ runs, documents, day }: ScrapFrom): readonly Less
     return {
       subject: { of: 'scrap', blankId, pressId, position },
       ...{ standard, measured, upper, spread, unit: 'share', observations: presses, seen: row.scrap },
+      faults: partsOf(measured, row),
       runIds: [...row.runIds],
       places: eachPlacement(documents.jobs)
         .filter(
@@ -77,3 +86,11 @@ export function learnedScrap({ runs, documents, day }: ScrapFrom): readonly Less
     };
   });
 }
+
+// Helpers
+
+/** The learned share, parted as its lost pieces are: what most were lost to first. */
+const partsOf = (measured: number, { scrap, faults }: Seen): NonNullable<Lesson['faults']> =>
+  [...faults]
+    .map(([fault, pieces]) => ({ fault, pieces, share: (measured * pieces) / scrap }))
+    .sort((one, other) => other.pieces - one.pieces || compareText(one.fault ?? '', other.fault ?? ''));

@@ -1,4 +1,5 @@
 import type { LearnedSubject, RateTaken } from '@/shared/schemas/making/learnedEvents';
+import type { PressFault } from '@/shared/tables/faults';
 
 /** What a place holds, and would hold after taking a lesson over. */
 export type LearnedPlace = RateTaken['places'][number];
@@ -24,6 +25,13 @@ export interface Lesson {
     readonly standard: number;
     readonly measured: number;
     readonly spread: number;
+  }[];
+  /** Of scrap: what it is made of, by what the pieces were lost to; null of those that nobody named. */
+  readonly faults?: readonly {
+    readonly fault: PressFault | null;
+    readonly pieces: number;
+    /** Part of `measured`: they add up to it. */
+    readonly share: number;
   }[];
   readonly runIds: readonly string[];
   /** Empty where no document holds it: it is only watched. */

@@ -1,6 +1,7 @@
 import { elementName } from '@/app/_words/elementNames';
 import type { Formatter } from '@/app/_words/formatter';
 import { listed } from '@/app/_words/listed';
+import { faultNames } from '@/app/_words/press/faultWords';
 import { spelledNumber, withCapital } from '@/app/_words/spelledNumber';
 import type { Lesson } from '@/lib/learning/lesson';
 import type { SortedLessons } from '@/lib/learning/sortedLessons';
@@ -86,7 +87,12 @@ export function movedWords(lesson: Lesson, formatter: Formatter): string {
     unit === 'share'
       ? `${seen ?? 0} in ${observations}, with 90 % no more than ${written(upper ?? 0)}${spreads}`
       : `${formatter.count(observations, 'run')}${spreads}`;
-  return `${written(measured)}, ${written(standard)} was assumed; ${of}.`;
+  const parts = (lesson.faults ?? []).map(
+    ({ fault, share }) =>
+      `${written(share)} ${fault === null ? 'without a cause' : faultNames[fault].toLowerCase()}`,
+  );
+  const made = parts.length === 0 ? '' : ` Of it ${listed(parts)}.`;
+  return `${written(measured)}, ${written(standard)} was assumed; ${of}.${made}`;
 }
 
 /** “Two prices change; five figures are watched”. */

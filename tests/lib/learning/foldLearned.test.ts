@@ -26,6 +26,15 @@ describe('scrap of the worked run', () => {
     expect(lesson?.runIds).toEqual(['run']);
   });
 
+  it('is parted by what the pieces were lost to, which adds up to it', () => {
+    const [ghost, half] = [3.75 / 91, 1.5 / 89];
+    expect(scrapOf('back')?.faults).toEqual([{ fault: 'ghost', pieces: 2, share: ghost }]);
+    expect(scrapOf('leftChest')?.faults).toEqual([
+      { fault: 'reversed', pieces: 1, share: expect.closeTo(half, 12) },
+      { fault: 'specks', pieces: 1, share: expect.closeTo(half, 12) },
+    ]);
+  });
+
   it('goes to the placements of open jobs with that blank, press and place', () => {
     expect(scrapOf('back')?.places).toMatchObject([
       { kind: 'job', id: 'club', path: ['lines', 'shirts', 'placements', 'back', 'scrap'] },
