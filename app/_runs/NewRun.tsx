@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { CheckField } from '@/app/_fields/CheckField';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { TextField } from '@/app/_fields/TextField';
@@ -71,7 +72,7 @@ export function NewRun({ workspace: { jobs, kinds }, waiting, first, onAdd, onLe
   return (
     <EntryForm
       label={runListTable.new}
-      className={styles.adding}
+      className={sheet.adding}
       missing={missing}
       onEnter={() => onAdd(name.trim() === '' ? nameOfRun(picked.map((one) => one.name)) : name, works)}
     >
@@ -98,7 +99,7 @@ export function NewRun({ workspace: { jobs, kinds }, waiting, first, onAdd, onLe
             ))}
           </fieldset>
         ))}
-      <div className={styles.ends}>
+      <div className={sheet.ends}>
         <Button kind="strong" type="submit" blockedBy={missing}>
           {runListTable.plan}
         </Button>

@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { workName } from '@/app/_runBook/workName';
@@ -29,11 +30,11 @@ export function RunLine({ facts, workspace: { jobs }, state, answer, note }: Run
         <OpenName level={3} href={`/making/${runId}`}>
           <bdi>{run.name}</bdi>
         </OpenName>
-        <p className={styles.quiet}>
+        <p className={sheet.quiet}>
           {told === '' ? runListTable.empty : told !== run.name && <bdi>{told}</bdi>}
         </p>
       </div>
-      {state !== undefined && <div className={styles.state}>{state}</div>}
+      {state !== undefined && <div className={sheet.state}>{state}</div>}
       {answer !== undefined && <p className={styles.answer}>{answer}</p>}
       {note !== undefined && <div className={styles.answer}>{note}</div>}
     </OpenLine>

@@ -4,7 +4,9 @@ import { useRouter } from 'next/navigation';
 import { useMemo, useState } from 'react';
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
+import { classes } from '@/app/_controls/classes';
 import { Disclosure } from '@/app/_controls/Disclosure';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { PageHead } from '@/app/_controls/PageHead';
 import { useHash } from '@/app/_controls/useHash';
 import type { JobRecord } from '@/app/_documents/documentsByKind';
@@ -70,7 +72,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
   };
   const [next, ...later] = open;
   const list = (some: readonly RunFacts[]) => (
-    <ul className={styles.list}>
+    <ul className={sheet.list}>
       {some.map((facts, at) => (
         <RunLine
           key={facts.runId}
@@ -109,7 +111,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         />
       )}
       <UnreadableRecords workspace={workspace} level={2} of={runKinds} />
-      <div className={styles.card}>
+      <div className={sheet.card}>
         {waiting.length > 0 && (
           <WaitingList
             {...{ waiting, workspace }}
@@ -132,7 +134,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
                 }
               />
             ) : (
-              <ul className={styles.list}>
+              <ul className={sheet.list}>
                 <NextRun
                   key={next.runId}
                   facts={next}
@@ -153,7 +155,7 @@ function Runs({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         />
         {done.length > 0 && <Part id="runs-done" heading={runListTable.done} body={list(done)} />}
         {putAway.length > 0 && (
-          <div className={styles.fold}>
+          <div className={sheet.fold}>
             <Disclosure
               id="runs-put-away"
               level={2}
@@ -176,7 +178,7 @@ type NoneOpenProps = Readonly<{
 
 /** Before the first run a job is planned with one press: that shows what a run is. */
 const NoneOpen = ({ isNone, first, onPlan }: NoneOpenProps) => (
-  <div className={styles.none}>
+  <div className={classes(sheet.none, styles.none)}>
     <p>{isNone ? runListTable.none : runListTable.noneOpen}</p>
     {first !== undefined && (
       <Button onPress={() => onPlan(first)}>{runListTable.planOf(first.job.name)}</Button>
@@ -198,7 +200,7 @@ type PartProps = Readonly<{ id: string; heading: string; body: React.ReactNode }
 
 const Part = ({ id, heading, body }: PartProps) => (
   <section className={styles.part} aria-labelledby={id}>
-    <h2 className={styles.heading} id={id}>
+    <h2 className={sheet.heading} id={id}>
       {heading}
     </h2>
     {body}

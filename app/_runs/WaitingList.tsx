@@ -1,5 +1,6 @@
 import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { runListTable } from '@/app/_words/making/runs/runListTable';
 import { nearDayWords } from '@/app/_words/orders/nearDayWords';
@@ -22,7 +23,7 @@ export function WaitingList({ waiting, workspace: { workshop }, onMake }: Waitin
   const locale = usableLocale(workshop.locale);
   return (
     <section aria-labelledby="runs-waiting">
-      <h2 className={styles.heading} id="runs-waiting">
+      <h2 className={sheet.heading} id="runs-waiting">
         {runListTable.waits}
       </h2>
       <ul className={styles.offers}>
@@ -32,7 +33,7 @@ export function WaitingList({ waiting, workspace: { workshop }, onMake }: Waitin
               <strong>
                 <bdi>{one.name}</bdi>
               </strong>{' '}
-              <span className={styles.quiet}>
+              <span className={sheet.quiet}>
                 {runListTable[one.kind]}
                 {one.wantedOn !== null && `, wanted ${nearDayWords(one.wantedOn, today, locale)}`}
               </span>

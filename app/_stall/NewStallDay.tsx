@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { ChoiceField } from '@/app/_fields/ChoiceField';
 import { DateField } from '@/app/_fields/DateField';
 import { EntryForm } from '@/app/_fields/EntryForm';
@@ -11,7 +12,6 @@ import { TextField } from '@/app/_fields/TextField';
 import type { StallDayRow } from '@/lib/stall/days/stallCalendar';
 import { textLimits } from '@/shared/limits';
 import { stallDaySchema } from '@/shared/schemas/stallDay';
-import styles from './Stall.module.css';
 
 export interface StallDayBegun {
   readonly name: string;
@@ -40,7 +40,7 @@ export function NewStallDay({ earlier, onAdd, onLeave }: NewStallDayProps) {
   return (
     <EntryForm
       label="New stall day"
-      className={styles.adding}
+      className={sheet.adding}
       missing={missing}
       onEnter={() => onAdd({ name, day, copyOf: copyOf === SCRATCH ? null : copyOf })}
     >
@@ -68,7 +68,7 @@ export function NewStallDay({ earlier, onAdd, onLeave }: NewStallDayProps) {
           />
         )}
       </FieldGroup>
-      <div className={styles.ends}>
+      <div className={sheet.ends}>
         <Button kind="strong" type="submit" blockedBy={missing}>
           Plan it
         </Button>

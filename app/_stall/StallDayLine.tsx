@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { classes } from '@/app/_controls/classes';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { OpenLine, OpenName } from '@/app/_controls/OpenLine';
 import type { ReadyWorkspace } from '@/app/_keeping/WithWorkspace';
 import { amountWords } from '@/app/_words/amountWords';
@@ -38,7 +39,7 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workspace }:
         <OpenName level={3} href={`/stall/${id}`}>
           <bdi>{stallDay.name}</bdi>
         </OpenName>
-        <p className={styles.quiet}>
+        <p className={sheet.quiet}>
           {stallDaysWords(stallDay, today, reader)}
           {stallDay.place !== '' && (
             <>
@@ -47,14 +48,14 @@ export function StallDayLine({ row: { id, stallDay }, close, today, workspace }:
           )}
         </p>
       </div>
-      <div className={styles.state}>
+      <div className={sheet.state}>
         <p className={styles.stage}>{close === null ? stageWords[stallDay.stage] : closedWord}</p>
         {close !== null && <p className={styles.due}>{closedResult(close, workshop)}</p>}
         {!isAsCounted && <p className={classes(styles.due, styles.late)}>{notClosedWhole}</p>}
         {told !== null && (
           <p className={classes(styles.due, told.isLate && styles.late)}>
             {told.words}
-            {more.length > 0 && <span className={styles.quiet}> and {more.length} more</span>}
+            {more.length > 0 && <span className={sheet.quiet}> and {more.length} more</span>}
           </p>
         )}
       </div>

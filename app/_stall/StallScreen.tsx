@@ -6,6 +6,7 @@ import { useToday } from '@/app/_clock/useToday';
 import { Button } from '@/app/_controls/Button';
 import { ButtonLink } from '@/app/_controls/ButtonLink';
 import { Disclosure } from '@/app/_controls/Disclosure';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { PageHead } from '@/app/_controls/PageHead';
 import { newId } from '@/app/_documents/newId';
 import { UnreadableRecords } from '@/app/_keeping/UnreadableRecords';
@@ -15,7 +16,6 @@ import { closeInForce } from '@/lib/stall/closeInForce';
 import { copiedStallDay, freshStallDay } from '@/lib/stall/days/newStallDay';
 import { type StallDayRow, stallCalendar } from '@/lib/stall/days/stallCalendar';
 import { NewStallDay, type StallDayBegun } from './NewStallDay';
-import styles from './Stall.module.css';
 import { StallDayLine } from './StallDayLine';
 
 /** Every stall day: those to come with what is due for each, those that are over, those put away. */
@@ -44,7 +44,7 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
     if (workspace.addStallDay(id, made).state === 'shown') router.push(`/stall/${id}`);
   };
   const list = (rows: readonly StallDayRow[]) => (
-    <ul className={styles.list}>
+    <ul className={sheet.list}>
       {rows.map((row) => (
         <StallDayLine key={row.id} row={row} close={closeOf(row.id)} {...{ today, workspace }} />
       ))}
@@ -56,7 +56,7 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         title="Stall days"
         line="Fairs and markets: what to bring, what is due, what came of it."
         aside={
-          <div className={styles.ends}>
+          <div className={sheet.ends}>
             <ButtonLink href="/stall/shops">Shops on consignment</ButtonLink>
             <Button kind="strong" expanded={isNew} onPress={() => setNew(!isNew)}>
               New stall day
@@ -74,13 +74,13 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         }}
         level={2}
       />
-      <div className={styles.card}>
+      <div className={sheet.card}>
         <section aria-labelledby="stall-coming">
-          <h2 className={styles.heading} id="stall-coming">
+          <h2 className={sheet.heading} id="stall-coming">
             Coming
           </h2>
           {coming.length === 0 ? (
-            <p className={styles.none}>
+            <p className={sheet.none}>
               No stall day ahead. Note the next fair: this page then says what to apply for, pay and bring.
             </p>
           ) : (
@@ -89,14 +89,14 @@ function StallDays({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         </section>
         {over.length > 0 && (
           <section aria-labelledby="stall-over">
-            <h2 className={styles.heading} id="stall-over">
+            <h2 className={sheet.heading} id="stall-over">
               Over
             </h2>
             {list(over)}
           </section>
         )}
         {putAway.length > 0 && (
-          <div className={styles.fold}>
+          <div className={sheet.fold}>
             <Disclosure
               id="stall-put-away"
               level={2}
