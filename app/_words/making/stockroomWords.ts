@@ -97,7 +97,8 @@ export function reservedWords(
   if (free < 0)
     return {
       wrong: [
-        `Short of ${many(-free)}: ${kept}. ${shortOn === null ? 'Buy them.' : `Buy before ${formatter.day(shortOn)}.`}`,
+        // Less than none counts as none, as on a buying list.
+        `Short of ${many(Math.min(reserved, -free))}: ${kept}. ${shortOn === null ? 'Buy them.' : `Buy before ${formatter.day(shortOn)}.`}`,
       ],
       more: [],
     };

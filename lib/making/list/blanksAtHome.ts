@@ -13,7 +13,7 @@ interface BlankAtHome {
   readonly take: number;
   /** Beyond what is kept for other work; null where nobody counted. */
   readonly home: number | null;
-  /** 0 where enough are at home; all of them where nobody counted. */
+  /** 0 where enough are at home; all of them where nobody counted, or more went out than was in. */
   readonly short: number;
   /** The customer brings them. */
   readonly isBrought: boolean;
@@ -33,7 +33,8 @@ export function blanksAtHome(
     const home = freeAtHome({ onHand }, { blankId, size }, kept);
     rows.set(key, {
       ...{ blankId, blankName, size, take: all, home, isBrought },
-      short: Math.max(0, all - (home ?? 0)),
+      // Less than none counts as none, as on a buying list: it was never counted in.
+      short: Math.max(0, all - Math.max(0, home ?? 0)),
     });
   }
   return [...rows.values()];

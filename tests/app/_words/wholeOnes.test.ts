@@ -25,6 +25,8 @@ it('rounds what is reserved up and what is free down, and leaves ink in its part
   const told = (ready: number | null, free: number | null, unit: string, reserved = 153.89) =>
     reservedWords({ ...all, ready, free, reserved }, formatter, unit);
   expect(told(200, 46.11, 'sheets').more).toEqual(['154 sheets reserved, 46 sheets free.']);
+  // 16 more went out than came in: what is kept is all that is lacking, as on a list.
+  expect(told(-16, -34, 'sheets', 18).wrong).toEqual(['Short of 18 sheets: 18 sheets reserved. Buy them.']);
   expect(told(150, -3.89, 'sheets').wrong).toEqual(['Short of 4 sheets: 154 sheets reserved. Buy them.']);
   expect(told(200, 159.5, 'mL', 40.5).more).toEqual(['40.5 mL reserved, 159.5 mL free.']);
   // To the last bit of a sum: 41 stay 41.

@@ -97,6 +97,13 @@ describe('the blanks of a run of two jobs', () => {
     }
   });
 
+  it('lack no more at home than the list would buy where more went out than was counted in', () => {
+    const jobs = jobsOf(run({ one: sizes(1) }));
+    const home = (S: number) => blanksAtHome(jobs, 'sure', { 'white-shirt': { S } }, []);
+    expect(home(-16)).toMatchObject([{ take: 2, home: -16, short: 2 }]);
+    expect(home(1)).toMatchObject([{ take: 2, home: 1, short: 1 }]);
+  });
+
   it('stay those of each where they share none', () => {
     const shirts = laid({ club: club(), mugs: mugs() });
     expect(shirts).toMatchObject({ 'white-shirt S': 5, 'white-shirt M': 11, 'white-shirt 3XL': 1 });
