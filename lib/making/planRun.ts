@@ -1,4 +1,5 @@
 import { DAY_MINUTES, dayOfMinute, minuteOf } from '@/lib/calendar/minutes';
+import { inClockOrder } from '@/lib/pressing/pressTurns';
 import { daysBetween } from '@/shared/days';
 import type { ClockPart } from '@/shared/schemas/making/runPapers';
 import { emptyBlocks, overlappingBlocks } from './clock/doubtfulBlocks';
@@ -90,11 +91,12 @@ function planOf(
   const ends = laid.parts.map(({ to }) => to);
   const [firstDay, lastDay] = [clock[0]?.day ?? asked.today, dayOfMinute(Math.max(...ends) - MINUTE_BEFORE)];
   const costed = jobs.map((job) => job.costed);
+  const turns = inClockOrder(work.turns, clock);
   return {
     clock,
     sessions: laid.sessions.map(({ pieces, ...span }) => ({ ...dated(span.from, span.to), pieces })),
-    turns: work.turns,
-    sizes: sizesOf(jobs, work.turns, asked.run),
+    turns,
+    sizes: sizesOf(jobs, turns, asked.run),
     heatings,
     pricedHeatings: work.priced,
     more: heatings > work.priced ? moreHeatings(costed, heatings - work.priced) : null,

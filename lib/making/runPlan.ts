@@ -101,7 +101,8 @@ export interface RunPlan {
   /** Every part in the order of the wall clock, from the first sheet to the last piece brought. */
   readonly clock: readonly ClockPart[];
   readonly sessions: readonly RunSession[];
-  readonly turns: readonly PressTurn[];
+  /** As the clock has each first pressed. */
+  readonly turns: readonly Omit<PressTurn, 'sameSetting'>[];
   /** Sizes in the order in which they are pressed. */
   readonly sizes: readonly SizeTurn[];
   readonly heatings: number;

@@ -61,7 +61,22 @@ export function pressTurns({
       (one, other) =>
         one.slot - other.slot || placeOfLine(one.jobId, one.lineId) - placeOfLine(other.jobId, other.lineId),
     );
-  return byClock(turns, clock);
+  return inClockOrder(turns, clock);
+}
+
+/** @returns prints in the order in which the clock has each first pressed; what it does not name comes after, as it stands */
+export function inClockOrder<Turn extends Parameters<typeof turnKey>[0]>(
+  turns: readonly Turn[],
+  clock: RunStandard['clock'],
+): readonly Turn[] {
+  const keys = [
+    ...new Set(clock.flatMap(({ what, turn }) => (what === 'press' && turn ? [turnKey(turn)] : []))),
+  ];
+  const place = (turn: Turn) => {
+    const at = keys.indexOf(turnKey(turn));
+    return at < 0 ? keys.length : at;
+  };
+  return turns.toSorted((one, other) => place(one) - place(other));
 }
 
 // Helpers
@@ -69,15 +84,3 @@ export function pressTurns({
 const orderedSizes = (all: readonly string[], first: readonly string[]): readonly string[] => [
   ...new Set([...first.filter((size) => all.includes(size)), ...all]),
 ];
-
-/** What the clock does not name comes after. */
-function byClock(turns: readonly PressTurn[], clock: RunStandard['clock']): readonly PressTurn[] {
-  const keys = [
-    ...new Set(clock.flatMap(({ what, turn }) => (what === 'press' && turn ? [turnKey(turn)] : []))),
-  ];
-  const place = (turn: PressTurn) => {
-    const at = keys.indexOf(turnKey(turn));
-    return at < 0 ? keys.length : at;
-  };
-  return turns.toSorted((one, other) => place(one) - place(other));
-}

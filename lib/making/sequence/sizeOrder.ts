@@ -16,7 +16,7 @@ interface SizeToPress extends SizeTurn {
  */
 export function sizeOrder(
   sizes: readonly SizeToPress[],
-  turns: readonly PressTurn[],
+  turns: readonly Pick<PressTurn, 'jobId' | 'lineId'>[],
   first: readonly SizeTurn[],
 ): readonly SizeTurn[] {
   const lines = [...new Set(turns.map(lineKey))];

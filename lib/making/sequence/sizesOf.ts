@@ -3,12 +3,12 @@ import type { RunJob } from '@/lib/making/runPlan';
 import { blanksOfRun } from '@/lib/making/standard/blanksOfRun';
 import type { Run } from '@/shared/schemas/making/run';
 import { sizeOrder } from './sizeOrder';
-import type { PressTurn, SizeTurn } from './turns';
+import type { SizeTurn } from './turns';
 
 /** @returns the sizes of a run in the order in which they are pressed */
 export const sizesOf = (
   jobs: readonly RunJob[],
-  turns: readonly PressTurn[],
+  turns: Parameters<typeof sizeOrder>[1],
   run: Pick<Run, 'sizesFirst' | 'cover'>,
 ): readonly SizeTurn[] => sizeOrder(sizesToPress(blanksOfRun(jobs, run.cover)), turns, run.sizesFirst);
 
