@@ -11,6 +11,7 @@ import { runSheetTable } from '@/app/_words/making/sheet/runSheetTable';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobSheetBody } from '@/lib/papers/bodies/jobSheetPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
+import { recipesPressed, withoutPressed } from '@/lib/pressing/withoutPressed';
 import { firstDayOf } from '@/lib/stall/sellingDays';
 import { runBody } from './runBody';
 
@@ -25,6 +26,9 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
     workshop.papers.page ?? paperOfLocale(workshop.locale),
   );
   const orders = kinds.order.bodies;
+  const { pressing } = workspace.entries;
+  const { runStandard } = workspace.papers;
+  const pressed = useMemo(() => recipesPressed(pressing, runStandard), [pressing, runStandard]);
   const source = useMemo((): PaperSource | null => {
     const of = frozen !== null ? { standard: frozen } : plan === null ? null : { plan, cover: run.cover };
     if (of === null || jobs.length === 0) return null;
@@ -46,7 +50,10 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
         frozen?.works.flatMap(({ jobId, name }) =>
           jobs.some(({ work }) => work.jobId === jobId) ? [] : [name],
         ) ?? [],
-      findings: answer?.found.flatMap((one) => (one.kind === 'costed' ? one.findings : [])) ?? [],
+      findings:
+        answer?.found.flatMap((one) =>
+          one.kind === 'costed' ? withoutPressed(one.findings, one.input.job, pressed) : [],
+        ) ?? [],
       madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
       wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
       ...{ workshop, today, page, context },
@@ -62,6 +69,7 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
     stallDays,
     workspace.jobs,
     answer,
+    pressed,
     workshop,
     today,
     page,
