@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { kept, section, unfold } from '@/tests/e2e/harness/docketPage';
 import { looksRight, scrollsNowhere } from '@/tests/e2e/harness/looksRight';
@@ -63,16 +63,32 @@ test.each([320, 390])('nothing of the plan or the calendar lies beside a screen 
   await page.getByRole('button', { name: 'New stall day' }).click();
   await page.getByRole('textbox', { name: 'Name of the fair or market' }).fill('Harbour market');
   await scrollsNowhere(page);
-  for (const name of ['Jobs', 'Orders', 'Stall', 'Blanks', 'Price lists', 'Workshop']) {
-    const box = await page.getByRole('link', { name, exact: true }).boundingBox();
-    expect(box?.height, name).toBeGreaterThanOrEqual(44);
-    expect(box?.width, name).toBeGreaterThanOrEqual(44);
-  }
-  await page.keyboard.press('Enter');
+  await page.getByRole('textbox', { name: 'Name of the fair or market' }).press('Enter');
   await page.getByRole('heading', { level: 1, name: 'Harbour market' }).waitFor();
   await page.getByText('Nothing is brought yet', { exact: false }).first().waitFor();
   await looksRight(page, `stall-new-${width}`);
 });
+
+test.each([320, 390])(
+  'every room of the app is reached by links for a thumb on a screen of %d px',
+  async (width) => {
+    const page = await openPage({ path: '/stall', width });
+    const main = page.getByRole('navigation', { name: 'Main' });
+    const large = async (link: Locator, name: string) => {
+      const box = await link.boundingBox();
+      expect(box?.height, name).toBeGreaterThanOrEqual(44);
+      expect(box?.width, name).toBeGreaterThanOrEqual(44);
+    };
+    for (const name of ['Jobs', 'Orders', 'Making', 'Stall'])
+      await large(main.getByRole('link', { name, exact: true }), name);
+    const more = main.getByRole('button', { name: 'More' });
+    await large(more, 'More');
+    await more.click();
+    for (const name of ['Blanks', 'Price lists', 'Year', 'Workshop'])
+      await large(main.getByRole('link', { name, exact: true }), name);
+    await scrollsNowhere(page);
+  },
+);
 
 test.each([1280, 390])(
   'weathers of small chance keep their whole names in the drawing, at %d px',
