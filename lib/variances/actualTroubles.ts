@@ -1,3 +1,4 @@
+import { spareStacks } from '@/lib/job/spareStacks';
 import type { Hours, Pressing } from '@/shared/schemas/making/runEvents';
 import { LONG_DAY_MINUTES } from '@/shared/tables/longDay';
 import type { MadeSize } from './goodMade';
@@ -14,7 +15,7 @@ export type ActualTrouble =
   | { readonly what: 'moreCameThanUsed'; readonly came: number; readonly used: number }
   | { readonly what: 'moreLostThanStarted'; readonly lost: number; readonly started: number }
   | { readonly what: 'moreCameThanStarted'; readonly came: number; readonly started: number }
-  /** More went into the first press than was laid out of these sizes; pieces of them alone. */
+  /** More went into the first press than was laid out of these sizes, for all designs that share them; of them alone. */
   | {
       readonly what: 'moreThanLaidOut';
       readonly sizes: readonly string[];
@@ -83,7 +84,9 @@ const ABOUT_TIME: ReadonlySet<ActualTrouble['what']> = new Set([
 ]);
 
 function moreThanLaidOut(made: readonly MadeSize[]): readonly ActualTrouble[] {
-  const over = made.filter(({ started, take }) => started > take);
+  const over = spareStacks(made)
+    .map(({ size, take, of }) => ({ size, take, started: of.reduce((sum, one) => sum + one.started, 0) }))
+    .filter(({ started, take }) => started > take);
   if (over.length === 0) return [];
   const all = (of: 'started' | 'take') => over.reduce((sum, one) => sum + one[of], 0);
   const sizes = [...new Set(over.map(({ size }) => size))];

@@ -1,14 +1,9 @@
+import type { LaidOut } from '@/lib/job/spareStacks';
 import type { Pressing } from '@/shared/schemas/making/runEvents';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
 
 /** What came of one size of a line. Pieces. */
-export interface MadeSize {
-  readonly jobId: string;
-  readonly lineId: string;
-  readonly size: string;
-  readonly wanted: number;
-  /** Blanks laid out. */
-  readonly take: number;
+export interface MadeSize extends LaidOut {
   /** Good out of the last press. */
   readonly good: number;
   /** Set aside at the last press, to be sold for less. */
@@ -32,7 +27,7 @@ export function goodMade(
 ): readonly MadeSize[] | null {
   if (pressings.length === 0) return null;
   return works.flatMap(({ jobId, lines }) =>
-    lines.flatMap(({ lineId, sizes, placements }) => {
+    lines.flatMap(({ lineId, blankId, isBrought, sizes, placements }) => {
       const named = placements.map(({ placementId }) => placementId);
       const [first, last] = [named[0], named.at(-1)];
       const ofLine = pressings.filter(
@@ -42,7 +37,7 @@ export function goodMade(
         const own = ofLine.filter((one) => one.size === size);
         const out = own.filter(({ placementId }) => placementId === last);
         return {
-          ...{ jobId, lineId, size, wanted, take },
+          ...{ jobId, lineId, blankId, isBrought, size, wanted, take },
           good: out.filter(({ result }) => result === 'good').length,
           seconds: out.filter(({ result }) => result === 'second').length,
           scrap: own.filter(({ result }) => result === 'scrap').length,

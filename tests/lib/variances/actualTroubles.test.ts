@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { actualTroubles, isTimeDoubtful } from '@/lib/variances/actualTroubles';
 import { runResult } from '@/lib/variances/runResult';
 import type { RunStandard } from '@/shared/schemas/making/runPapers';
-import { clubPressings, clubStandard, hour, noFacts } from '@/tests/fixtures/clubStandard';
+import { clubPressings, clubStandard, hour, noFacts, noteOf } from '@/tests/fixtures/clubStandard';
 
 const result = (pressings = clubPressings()) =>
   runResult(
@@ -55,6 +55,22 @@ it('tells that more went into the first press than was laid out, by size', () =>
   expect(found).toEqual([{ what: 'moreThanLaidOut', sizes: ['M', 'L'], started: 24, laidOut: 22 }]);
 });
 
+it('counts blanks that designs share together, and those a customer brought by their job', () => {
+  // The other design has 20 M and L of the same blank laid out, 10 each, and presses none: 24 of 42.
+  expect(actualTroubles(beside('white-shirt', false), [], [])).toEqual([]);
+  const own = [{ what: 'moreThanLaidOut', sizes: ['M', 'L'], started: 24, laidOut: 22 }];
+  expect(actualTroubles(beside('black-shirt', false), [], [])).toEqual(own);
+  expect(actualTroubles(beside('white-shirt', true), [], [])).toEqual(own);
+});
+
+it('tells more than a whole shared stack held', () => {
+  // 11 M and 13 L of the club and 11 of each of the other, of 20 M and 22 L laid out.
+  const more = ['M', 'L'].flatMap((size) => Array.from({ length: 11 }, () => pieceOfOther(size)));
+  expect(actualTroubles(beside('white-shirt', false, more), [], [])).toEqual([
+    { what: 'moreThanLaidOut', sizes: ['M', 'L'], started: 46, laidOut: 42 },
+  ]);
+});
+
 it('tells pieces scrapped without a cause, and more lost than were begun', () => {
   const nameless = clubPressings().map((one) => ({
     ...one,
@@ -68,6 +84,41 @@ it('tells pieces scrapped without a cause, and more lost than were begun', () =>
 });
 
 // Helpers
+
+/** The worked run as the fixture lays it out, 10 M and 12 L, beside another job with 10 of each on a blank. */
+function beside(blankId: string, isBrought: boolean, more: ReturnType<typeof clubPressings> = []) {
+  const standard = clubStandard();
+  const other = standard.works.map((work) => ({
+    ...work,
+    jobId: 'other',
+    lines: work.lines.map((line) => ({
+      ...{ ...line, blankId, isBrought },
+      sizes: line.sizes
+        .filter(({ size }) => isEnough(size))
+        .map((size) => ({ ...size, wanted: 9, take: 10 })),
+    })),
+  }));
+  return runResult(
+    { body: { ...standard, works: [...standard.works, ...other] } },
+    {
+      facts: { ...noFacts, pressings: [...clubPressings(), ...more] },
+      paid: { blank: () => null, sheet: () => null },
+      orderHours: [],
+    },
+  );
+}
+
+function pieceOfOther(size: string) {
+  const body = {
+    runId: 'run',
+    standardId: null,
+    jobId: 'other',
+    lineId: 'shirts',
+    placementId: 'back',
+    size,
+  };
+  return noteOf('pressing', { ...body, result: 'good' as const, fault: null });
+}
 
 function enough({ works, ...rest }: RunStandard): RunStandard {
   return {
