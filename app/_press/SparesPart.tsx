@@ -1,7 +1,8 @@
 'use client';
 
 import { classes } from '@/app/_controls/classes';
-import { sparesOfWords, sparesWords } from '@/app/_words/press/pressWords';
+import { sparesOfWords } from '@/app/_words/press/pressWords';
+import { sparesWords } from '@/app/_words/press/sparesWords';
 import { sizesAhead } from '@/lib/pressing/atPress';
 import styles from './Spares.module.css';
 import type { AtThePress } from './usePressing';

@@ -61,17 +61,6 @@ export const sparesOfWords = (blank: string | null): string =>
     ? 'spares left, in pressing order'
     : `spares left of ${blank}, all designs, in pressing order`;
 
-/** @returns spares of a size in a word or two */
-export function sparesWords({
-  spares,
-  sparesLeft,
-  short,
-}: Pick<PressedSize, 'spares' | 'sparesLeft' | 'short'>): string {
-  if (short > 0) return `${short} short`;
-  if (sparesLeft <= 0) return 'none';
-  return sparesLeft === spares ? `${spares}` : `${sparesLeft} of ${spares}`;
-}
-
 /** @returns what is left of a size whose spares are gone; null where some are left or nothing is to do */
 export function noSpareWords({
   size,

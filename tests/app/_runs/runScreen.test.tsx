@@ -218,6 +218,23 @@ describe('a run', () => {
       await press(standard, 0, 0);
     });
 
+    it('says of spares what the press says, never fewer than none', async () => {
+      const standard = await begun();
+      // One more is lost of the size pressed first than it had spares.
+      const [first] = standard.body.sizes;
+      const frozen = standard.body.works[0]?.lines[0]?.sizes.find(({ size }) => size === first?.size);
+      const spares = (frozen?.take ?? 0) - (frozen?.wanted ?? 0);
+      await press(standard, 0, 0, spares + 1);
+      const table = await screen.findByRole('table', { name: 'Pieces by size as the run began' });
+      const row = within(table).getByRole('row', { name: new RegExp(`^${first?.size} `) });
+      await eventually(() => expect(within(row).getAllByRole('cell').at(-1)).toHaveTextContent(/^1 short$/));
+      // All that are wanted came good in spite of it: one more was pressed than was laid out.
+      await press(standard, 0, frozen?.wanted ?? 0);
+      await press(standard, 1, frozen?.wanted ?? 0);
+      await eventually(() => expect(within(row).getAllByRole('cell').at(-1)).toHaveTextContent(/^none$/));
+      expect(table).not.toHaveTextContent(/[-−]/);
+    });
+
     it('says that all is pressed, and once it is closed what came of it', async () => {
       const standard = await begun();
       await press(standard, 0, 37);

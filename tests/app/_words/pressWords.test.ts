@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { noSpareWords, sparesWords } from '@/app/_words/press/pressWords';
+import { noSpareWords } from '@/app/_words/press/pressWords';
+import { sparesWords } from '@/app/_words/press/sparesWords';
 import type { PressedSize } from '@/lib/pressing/foldPressings';
 
 const size: PressedSize = {

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { CardSection } from '@/app/_controls/CardSection';
 import styles from '@/app/_runs/run/Run.module.css';
 import { runTable } from '@/app/_words/making/runs/runTable';
+import { sparesWords } from '@/app/_words/press/sparesWords';
 import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import type { BegunOnScreen } from './begunOnScreen';
 
@@ -35,6 +36,12 @@ export function FrozenSection({ on, numeral }: Readonly<{ on: BegunOnScreen; num
 
 // Helpers
 
+/** Spares of what no press knows. */
+function untouched({ take, wanted }: Readonly<{ take: number; wanted: number }>) {
+  const spares = take - wanted;
+  return { spares, sparesLeft: spares, short: 0 };
+}
+
 function SizesTable({ on: { standard, pressed, formatter } }: Readonly<{ on: BegunOnScreen }>) {
   const { number } = formatter;
   const { frozenHead: head } = runTable;
@@ -64,7 +71,7 @@ function SizesTable({ on: { standard, pressed, formatter } }: Readonly<{ on: Beg
               <td className={styles.figure}>{number(frozen.wanted)}</td>
               <td className={styles.figure}>{number(frozen.take)}</td>
               <td className={styles.figure}>{number(counts?.good ?? 0)}</td>
-              <td className={styles.figure}>{number(counts?.sparesLeft ?? frozen.take - frozen.wanted)}</td>
+              <td className={styles.figure}>{sparesWords(counts ?? untouched(frozen))}</td>
             </tr>,
           ];
         })}
