@@ -7,7 +7,7 @@ import { lineWords, sparesWords, troubleWords } from '@/app/_words/afterRun/afte
 import { lossWords } from '@/app/_words/afterRun/gapWords';
 import { severalBegan } from '@/app/_words/making/runs/severalBegan';
 import { minorMoney, minorWords } from '@/app/_words/orders/minorWords';
-import { isTimeDoubtful } from '@/lib/variances/actualTroubles';
+import { type ActualTrouble, isTimeDoubtful } from '@/lib/variances/actualTroubles';
 import { largestLosses } from '@/lib/variances/largestLosses';
 import styles from './AfterRun.module.css';
 import { AfterRunHead } from './AfterRunHead';
@@ -30,7 +30,7 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
       {isClosed && result.spares.pieces + result.spares.seconds > 0 && (
         <p className={styles.quiet}>{sparesWords(result, formatter, locale)}</p>
       )}
-      {troubles.map((trouble) => (
+      {troubles.filter(isSaidHere).map((trouble) => (
         <p key={JSON.stringify(trouble)} className={styles.trouble}>
           {troubleWords(trouble, formatter, locale)}
         </p>
@@ -68,6 +68,9 @@ export function AfterRun({ on }: Readonly<{ on: AfterRunOnScreen }>) {
 }
 
 // Helpers
+
+/** Pieces without a cause are said where each is named. */
+const isSaidHere = ({ what }: ActualTrouble): boolean => what !== 'withoutCause';
 
 /** The two largest of what cost something, price and use of one thing together. */
 function Answer({ on: { result, locale } }: Readonly<{ on: AfterRunOnScreen }>) {

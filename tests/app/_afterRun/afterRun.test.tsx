@@ -103,6 +103,17 @@ describe('after the run', () => {
     expect(await section('Where 33.93 USD went')).toHaveTextContent('Your time took 15.52; blanks 12.08');
   });
 
+  it('says once that pieces were lost without a cause, where each is named', async () => {
+    const facts = typedFacts();
+    const pressings = facts.pressings.map((one) =>
+      one.body.fault === 'ghost' ? { ...one, body: { ...one.body, fault: null } } : one,
+    );
+    await makeRun(null, 'run', { facts: { ...facts, pressings } });
+    await enter(<AfterRunScreen runId="run" />);
+    expect(await screen.findByText('2 were lost and nobody said why.')).toBeVisible();
+    expect(screen.queryByText(/without a cause\. What keeps/)).toBeNull();
+  });
+
   it('judges nothing before it is closed: says what is still to press, and folds what it would come to', async () => {
     const [scrap] = clubFacts({ reprints: null }).pressings.filter(({ body }) => body.result === 'scrap');
     const begun = { ...noFacts, pressings: scrap === undefined ? [] : [scrap] };
