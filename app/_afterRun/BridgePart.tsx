@@ -1,6 +1,7 @@
 import { Button } from '@/app/_controls/Button';
 import { FoldRow } from '@/app/_controls/FoldRow';
 import { saveBytes } from '@/app/_files/saveBytes';
+import { sinceClosedWords } from '@/app/_words/afterRun/afterRunWords';
 import { bridgeCsvWords, gapWords } from '@/app/_words/afterRun/gapWords';
 import { bridgeCsv } from '@/lib/exports/bridgeCsv';
 import { type AfterRunOnScreen, stepBody } from './afterRunOnScreen';
@@ -11,6 +12,7 @@ import { GapFormulas, MinutesTable } from './GapFormulas';
 export function BridgePart({ on }: Readonly<{ on: AfterRunOnScreen }>) {
   const { workspace, figures, result, formatter, locale } = on;
   const { runId, run, isClosed } = figures.facts;
+  const { since } = figures;
   const save = () =>
     saveBytes(
       `${run.name}, after the run.csv`,
@@ -19,6 +21,7 @@ export function BridgePart({ on }: Readonly<{ on: AfterRunOnScreen }>) {
     );
   return (
     <>
+      {since !== null && since.deliveries + since.amounts > 0 && <p>{sinceClosedWords(since, formatter)}</p>}
       <BridgeTable
         {...{ result, formatter, locale, isClosed }}
         onCause={(line, cause) =>

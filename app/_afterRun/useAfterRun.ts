@@ -13,6 +13,7 @@ import { newestPrices, type PricePaid } from '@/lib/variances/pricesPaid';
 import { resultOfRun } from '@/lib/variances/resultOfRun';
 import type { RunResult } from '@/lib/variances/runResult';
 import { sharedHours } from '@/lib/variances/sharedHours';
+import { type SinceClosed, sinceClosed } from '@/lib/variances/sinceClosed';
 import { compareText } from '@/shared/compareText';
 
 /** A run once it is made, as its screen has it. */
@@ -22,6 +23,8 @@ export interface AfterRunFigures {
   /** Null where the run was begun without a standard. */
   readonly result: RunResult | null;
   readonly troubles: readonly ActualTrouble[];
+  /** Null without a result. */
+  readonly since: SinceClosed | null;
   /** Every run with a standard, and its result; the first begun first. */
   readonly learned: readonly LearnedRun[];
   readonly prices: readonly PricePaid[];
@@ -57,8 +60,12 @@ export function useAfterRun(workspace: ReadyWorkspace, runId: string): AfterRunF
   if (facts === null) return null;
   const result = learned.find((one) => one.runId === runId)?.result ?? null;
   const troubles = result === null ? [] : actualTroubles(result, facts.hours, facts.pressings);
+  const since =
+    result === null || facts.standard === null
+      ? null
+      : sinceClosed(facts, facts.standard, result, entries.goodsIn);
   const closed = closedOf(runs, learned, currency);
-  return { facts, today, result, troubles, learned, prices, closed, runs };
+  return { facts, today, result, troubles, since, learned, prices, closed, runs };
 }
 
 // Helpers

@@ -13,6 +13,11 @@ export interface PricePaid {
   readonly day: string;
 }
 
+/** With the delivery that tells it. */
+interface PriceTold extends PricePaid {
+  readonly by: GoodsIn;
+}
+
 /**
  * What one of each thing cost in the newest delivery that tells, without freight.
  *
@@ -24,15 +29,15 @@ export function newestPrices(
   deliveries: readonly GoodsIn[],
   currency: string,
   until: string | null,
-): readonly PricePaid[] {
-  const found = new Map<string, PricePaid>();
+): readonly PriceTold[] {
+  const found = new Map<string, PriceTold>();
   for (const delivery of deliveries) {
     const { day } = delivery;
     if (delivery.currency !== currency || (until !== null && day > until)) continue;
     for (const { item, eachMinor } of billedEach(delivery)) {
       const key = stockKey(item);
       if ((found.get(key)?.day ?? '') > day) continue;
-      found.set(key, { item, each: paidEach(eachMinor, currency), day });
+      found.set(key, { item, each: paidEach(eachMinor, currency), day, by: delivery });
     }
   }
   return [...found.values()];

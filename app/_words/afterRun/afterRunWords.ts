@@ -6,6 +6,7 @@ import { minorMoney } from '@/app/_words/orders/minorWords';
 import type { RunFacts } from '@/lib/making/runFacts';
 import type { ActualTrouble } from '@/lib/variances/actualTroubles';
 import type { RunResult } from '@/lib/variances/runResult';
+import type { SinceClosed } from '@/lib/variances/sinceClosed';
 import { toMinor } from '@/shared/money';
 import type { WorkElement } from '@/shared/schemas/making/runEvents';
 
@@ -82,6 +83,15 @@ export function sparesWords(
   return pieces + seconds === 1
     ? `${many} lies in stock at ${money}, its bought-in cost. It brings no price in yet.`
     : `${many} lie in stock at ${money}, their bought-in cost. They bring no price in yet.`;
+}
+
+/** “Prices came in since it was closed, and count here: 1 delivery and 2 amounts typed.” */
+export function sinceClosedWords({ deliveries, amounts }: SinceClosed, formatter: Formatter): string {
+  const came = listed([
+    ...(deliveries === 0 ? [] : [formatter.count(deliveries, 'delivery', 'deliveries')]),
+    ...(amounts === 0 ? [] : [formatter.count(amounts, 'amount typed', 'amounts typed')]),
+  ]);
+  return `${deliveries > 0 ? 'Prices' : 'Amounts'} came in since it was closed, and count here: ${came}.`;
 }
 
 /** Pay and profit that rest on a time which is hardly so. */

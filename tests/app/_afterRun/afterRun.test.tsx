@@ -103,6 +103,22 @@ describe('after the run', () => {
     expect(await section('Where 33.93 USD went')).toHaveTextContent('Your time took 15.52; blanks 12.08');
   });
 
+  it('says that a price came in since it was closed, and nothing before one did', async () => {
+    await makeClosed();
+    await enter(<AfterRunScreen runId="run" />);
+    expect(row('Profit as it came')).toBeVisible();
+    expect(screen.queryByText(/since it was closed/)).toBeNull();
+    const { actions } = screenStore();
+    const actual = { of: 'freight' as const, amountMinor: 1_200 };
+    const body = { runId: 'run', day: TEST_DAY, currency: 'USD', actual };
+    await act(async () => {
+      actions.note('Freight', [{ kind: 'runActual', body }]);
+    });
+    expect(
+      screen.getByText('Amounts came in since it was closed, and count here: 1 amount typed.'),
+    ).toBeVisible();
+  });
+
   it('says once that pieces were lost without a cause, where each is named', async () => {
     const facts = typedFacts();
     const pressings = facts.pressings.map((one) =>
