@@ -1,7 +1,7 @@
 import { Button } from '@/app/_controls/Button';
 import { saveBytes } from '@/app/_files/saveBytes';
 import { paymentWayWords } from '@/app/_words/orders/notes/orderStepWords';
-import { leftOutWords, rowKindWords } from '@/app/_words/year/yearNames';
+import { hourNoteWords, leftOutWords, rowKindWords } from '@/app/_words/year/yearNames';
 import { yearCsv } from '@/lib/exports/yearCsv';
 import { orderNumberText } from '@/shared/orderNumberText';
 import { aboutName } from './aboutName';
@@ -15,6 +15,7 @@ export function CsvButton({ on, name }: CsvButtonProps) {
   const save = () => {
     const text = yearCsv(standing.rows, standing.hours, {
       kindOf: rowKindWords,
+      noteOf: hourNoteWords,
       leftOutOf: leftOutWords,
       wayOf: ({ way }) => (way === null ? '' : paymentWayWords[way]),
       aboutOf: (about) => {

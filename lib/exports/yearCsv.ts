@@ -6,6 +6,8 @@ import { textCell } from '@/shared/textCell';
 /** Words and names that stand in a row. */
 interface YearCsvWords {
   readonly kindOf: (row: YearRow | HourRow) => string;
+  /** What was noted with hours, and whether nobody noted them; empty where there is nothing to say. */
+  readonly noteOf: (row: HourRow) => string;
   /** Whom it was for or from, and the number that papers bear; empty where there is none. */
   readonly aboutOf: (about: RowAbout) => { readonly name: string; readonly number: string };
   readonly wayOf: (row: YearRow) => string;
@@ -48,7 +50,7 @@ function moneyCells(row: YearRow, words: YearCsvWords): Cells {
 function hourCells(row: HourRow, words: YearCsvWords): Cells {
   const { name, number } = words.aboutOf(row.about);
   return [
-    ...[row.day, textCell(words.kindOf(row)), textCell(row.note), textCell(name), textCell(number)],
+    ...[row.day, textCell(words.kindOf(row)), textCell(words.noteOf(row)), textCell(name), textCell(number)],
     ...['', '', '', '', Number((row.minutes / 60).toFixed(4)), '', textCell(words.leftOutOf(row)), row.id],
   ];
 }

@@ -126,6 +126,7 @@ describe('a year', () => {
         const text = yearCsv(year.rows, year.hours, {
           ...plain,
           kindOf: (row) => ('flow' in row ? `${row.flow} ${row.kind}` : 'hours'),
+          noteOf: ({ note }) => note,
           leftOutOf: (row) => ('leftOut' in row && row.leftOut !== null ? 'left out' : ''),
         });
         const [, ...rows] = cellsOf(text, ',').rows.map(({ cells }) => cells);

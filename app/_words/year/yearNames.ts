@@ -23,6 +23,10 @@ export function rowKindWords(row: YearRow | HourRow): string {
   return row.flow === 'expense' ? expenseWords[row.kind] : moneyKinds[row.kind];
 }
 
+/** @returns what was noted with hours; of those that nobody noted, that they are as planned. */
+export const hourNoteWords = ({ from, note }: Pick<HourRow, 'from' | 'note'>): string =>
+  from === 'closePlan' || from === 'standard' ? 'as planned, not noted' : note;
+
 /** @returns what is called why it is in no sum; empty where it is in one. */
 export function leftOutWords(row: YearRow | HourRow): string {
   if ('minutes' in row) return row.isInClose ? 'in the hours of the close' : '';

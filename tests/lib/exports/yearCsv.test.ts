@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { hourNoteWords } from '@/app/_words/year/yearNames';
 import { yearCsv } from '@/lib/exports/yearCsv';
 import { yearSpan } from '@/lib/year/yearSpan';
 import { yearStanding } from '@/lib/year/yearStanding';
@@ -7,6 +8,7 @@ import { aYear, closed, delivered, spent, worked } from '@/tests/lib/year/aYear'
 const words = {
   kindOf: (row: { readonly kind: string } | { readonly minutes: number }) =>
     'kind' in row ? row.kind : 'hours',
+  noteOf: hourNoteWords,
   aboutOf: (about: { readonly kind: string }) =>
     about.kind === 'order' ? { name: 'Club, the', number: '26-014A' } : { name: '', number: '' },
   wayOf: () => '',
@@ -32,7 +34,7 @@ describe('the year for the books', () => {
       '2026-06-13,stallTakings,Spring Fair,,,,535.00,USD,35.00,,,,c',
       '2026-06-13,cardFee,Spring Fair,,,,-10.50,USD,,,,,c',
       '2026-06-13,hours,,,,,,,,11,,,c',
-      '2026-06-13,hours,,,,,,,,12,,,c',
+      '2026-06-13,hours,"as planned, not noted",,,,,,,12,,,c',
       '2026-06-20,hours,,,,,,,,0.8333,,,a-2',
       '',
     ]);
