@@ -3,12 +3,13 @@
 import { useId } from 'react';
 import styles from '@/app/_supply/Supply.module.css';
 import type { Formatter } from '@/app/_words/formatter';
+import { coverNames } from '@/app/_words/making/coverNames';
 import {
   coverFigure,
+  coverFor,
   coverReach,
   coverReallyReaches,
   coverToPay,
-  coverWords,
   dearerWords,
 } from '@/app/_words/supply/buyingWords';
 import type { CoverOffer } from '@/lib/buying/buyingPlan';
@@ -32,7 +33,6 @@ export function CoverKeys({ choices, cover, isHeld, currency, locale, formatter,
     <fieldset className={styles.keys}>
       <legend className={styles.sub}>How sure every size is to be whole</legend>
       {choices.map((choice) => {
-        const words = coverWords[choice.cover];
         const dearer = dearerWords(choice, formatter);
         const really = coverReallyReaches(choice, isHeld, formatter);
         return (
@@ -43,12 +43,12 @@ export function CoverKeys({ choices, cover, isHeld, currency, locale, formatter,
               checked={choice.cover === cover}
               onChange={() => onChoose(choice.cover)}
             />
-            <span>{words.name}</span>
+            <span>{coverNames[choice.cover]}</span>
             <strong>{coverFigure(choice, formatter)}</strong>
             <span className={styles.quiet}>{coverReach(choice, formatter)}</span>
             {really !== null && <span>{really}</span>}
             <span className={styles.quiet}>{coverToPay(choice, formatter, { currency, locale })}</span>
-            <span className={styles.for}>{words.for}</span>
+            <span className={styles.for}>{coverFor[choice.cover]}</span>
             {dearer !== null && <span className={styles.quiet}>{dearer}</span>}
           </label>
         );

@@ -65,10 +65,11 @@ const oneOther = (...groups: readonly (readonly unknown[])[]) =>
 const manyOthers = (...groups: readonly (readonly unknown[])[]) =>
   isAlone(...groups) ? 'things' : 'other things';
 
-export const coverWords: Readonly<Record<Cover, { readonly name: string; readonly for: string }>> = {
-  expected: { name: 'As expected', for: 'Supply in a day or two, a patient customer' },
-  usual: { name: 'Three in four', for: 'The usual compromise' },
-  sure: { name: 'Nineteen in twenty', for: 'A fixed date, no supply in time' },
+/** When a cover is the one to take. */
+export const coverFor: Readonly<Record<Cover, string>> = {
+  expected: 'Supply in a day or two, a patient customer',
+  usual: 'The usual compromise',
+  sure: 'A fixed date, no supply in time',
 };
 
 /** @example '45 blanks, 217.34 USD' */
@@ -146,7 +147,7 @@ export function stockWords({ stock }: Pick<BuyingRow, 'stock'>, formatter: Forma
   const kept = reserved > 0 ? [`${number(reserved)} reserved`] : [];
   if (stock.kind === 'notCounted') return ['not counted', ...kept].join(', ');
   const { onHand, free } = stock;
-  const lies = onHand < 0 ? `${number(-onHand)} fewer than none` : number(onHand);
+  const lies = onHand < 0 ? `${number(-onHand)} fewer than none (count it)` : number(onHand);
   const left = kept.length > 0 ? [`${free > 0 ? number(free) : 'none'} free`] : [];
   return [lies, ...kept, ...left].join(', ');
 }

@@ -72,7 +72,7 @@ describe('a buying list', () => {
       expect.stringMatching(/45 blanks.*every size whole: 78\.9 %/),
       expect.stringMatching(/50 blanks.*every size whole: 95\.1 %/),
     ]);
-    await userEvent.click(screen.getByRole('radio', { name: /Nineteen in twenty/ }));
+    await userEvent.click(screen.getByRole('radio', { name: /95 of 100/ }));
     expect(listNow().cover).toBe('sure');
     expect(await screen.findByText(/^Buy 50 × White shirt/)).toBeInTheDocument();
   });

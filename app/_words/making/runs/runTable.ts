@@ -1,4 +1,3 @@
-import type { Cover } from '@/shared/schemas/making/supply';
 import { severalBegan } from './severalBegan';
 
 /** The sections of a run, each by the id of its element. */
@@ -20,12 +19,6 @@ export const begunSections = [
 
 export type BegunSectionId = (typeof begunSections)[number]['id'];
 export type RunSectionId = (typeof runSections)[number]['id'];
-
-export const coverNames: Readonly<Record<Cover, string>> = {
-  expected: 'Expected',
-  usual: '75 of 100',
-  sure: '95 of 100',
-};
 
 export const runTable = {
   plate: 'The run in short',
@@ -147,7 +140,7 @@ export const runTable = {
   nowLine: 'for the next run; this one goes by what was frozen',
   // Paper
   paper: 'Run sheet',
-  paperAnswer: 'One page to tick off at the press',
+  paperAnswer: 'The sheet to tick off at the press',
   paperFold: 'Look at it and print it',
   page: 'Printed on',
   noPaper: 'There is no run sheet before the clock stands.',
