@@ -24,7 +24,7 @@ export function DonePart({ pressing }: Readonly<{ pressing: AtThePress }>) {
   return (
     <section className={styles.part} aria-labelledby="print-done">
       <h2 className={styles.heading} id="print-done">
-        {turnDone(turn)}
+        {turnDone(turn, run.turns)}
       </h2>
       <p className={styles.counts}>{turnCounts(turn, formatter)}</p>
       <button type="button" className={styles.next} onClick={() => goTo(next)}>

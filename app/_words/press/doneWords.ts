@@ -32,9 +32,11 @@ export const doneWords = {
   furtherOf: (size: string) => `One more ${size}`,
 } as const;
 
-/** @returns what a print came to once nothing of it is left to press */
-export function turnDone({ toGo, placement }: Pick<PressedTurn, 'toGo' | 'placement'>): string {
-  return toGo === 0 ? `${placement.name} is done` : `${placement.name}: nothing left to press`;
+/** @returns which print it was, and what it came to once nothing of it is left to press */
+export function turnDone(turn: Named & Pick<PressedTurn, 'toGo'>, turns: readonly Named[]): string {
+  const name = turnName(turn, turns);
+  if (turn.toGo > 0) return `${name}: nothing left to press`;
+  return name === turn.placement.name ? `${name} is done` : `${name}: done`;
 }
 
 /** @returns “37 good, 2 lost”; what is still wanted and cannot be pressed now is told as well */
