@@ -63,7 +63,7 @@ export const deliveryMissing = {
   rows: 'What came comes first: count a row, or add one.',
   faultyBeyond: (name: string) =>
     `More of ${name} are faulty than came. Then fewer than none would be usable: count again.`,
-  faultUnsaid: (name: string) => `What is wrong with ${name} comes first.`,
+  faultUnsaid: (name: string) => `First say what is wrong with ${name}.`,
 } as const;
 
 /** Over the columns of what came. */

@@ -55,7 +55,9 @@ export function worthNotes(year: YearStanding, formatter: Formatter): readonly s
     ...(stockUnknown === 0
       ? []
       : [
-          `${formatter.count(stockUnknown, 'thing')} in stock ${stockUnknown === 1 ? 'is' : 'are'} not all valued: nobody said what they cost, or it was in another currency. They are worth more than is counted here.`,
+          stockUnknown === 1
+            ? '1 thing in stock is not all valued: nobody said what it cost, or it was in another currency. It is worth more than is counted here.'
+            : `${formatter.count(stockUnknown, 'thing')} in stock are not all valued: nobody said what they cost, or it was in another currency. They are worth more than is counted here.`,
         ]),
     ...(unpriced.length === 0
       ? []

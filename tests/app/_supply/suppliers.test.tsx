@@ -120,6 +120,9 @@ describe('goods in', () => {
     await type(form, 'Faulty of them', '2');
     await click('Note the goods in');
     // What is wrong with them is asked first.
+    expect(within(form).getByRole('button', { name: 'Note the goods in' })).toHaveAccessibleDescription(
+      /^First say what is wrong with .*M\.$/,
+    );
     expect(state().entries.goodsIn).toEqual([]);
     await userEvent.selectOptions(within(form).getByRole('combobox', { name: 'What is wrong' }), 'a hole');
     await type(form, 'All counted cost', '59.40');

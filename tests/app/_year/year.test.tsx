@@ -229,7 +229,9 @@ describe('the year', () => {
       screenStore().actions.note('Counted', [{ kind: 'stockCount', body }]);
     });
     expect(figure()).toBe('45.00');
-    expect(screen.getByText(/^1 thing in stock is not all valued/)).toBeVisible();
+    expect(
+      screen.getByText(/^1 thing in stock is not all valued: nobody said what it cost, .* It is worth more/),
+    ).toBeVisible();
     expect(screen.getByText('Stock, end less beginning, where its price is known')).toBeVisible();
   });
 
