@@ -73,10 +73,14 @@ function heatingsOf(
       jobs.map(({ costed }) => costed),
       needed - work.priced,
     ),
-    neededMinutes: Math.max(...runSessions(work, work.least).map(({ parts }) => minutesOf(parts))),
+    neededMinutes: longestSession(work, 1),
+    acceptedMinutes: longestSession(work, accepted),
     longestMinutes: longest,
   };
 }
+
+const longestSession = (work: RunWorkload, heatings: number): number =>
+  Math.max(...runSessions(work, heatings).map(({ parts }) => minutesOf(parts)));
 
 function planOf(
   asked: RunAsked,

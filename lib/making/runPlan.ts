@@ -64,14 +64,16 @@ export type RunTrouble =
   | { readonly kind: 'noBlocks' }
   /** No block holds a session even of one piece. */
   | { readonly kind: 'noBlock'; readonly neededMinutes: number; readonly longestMinutes: number }
-  /** It fits only where the press is heated up more often than was accepted: what that takes, told before it is. */
+  /** It is planned with more heatings-up than were accepted: what those take, told before they are. */
   | {
       readonly kind: 'moreHeatings';
       readonly accepted: number;
       readonly needed: number;
       readonly more: MoreHeatings;
-      /** One session with all pieces, which a longer block would have to hold. */
+      /** One session with all pieces. */
       readonly neededMinutes: number;
+      /** The longest session of those accepted, which a longer block would have to hold. */
+      readonly acceptedMinutes: number;
       readonly longestMinutes: number;
     }
   /** A block of its own that ends when it begins: whether it holds nothing or a whole day nobody can know. */

@@ -21,7 +21,7 @@ export function runTroubleWords(trouble: RunTrouble, formatter: Formatter, local
     case 'noBlock':
       return `No time at the bench is long enough to heat up the press for even one piece: that takes ${min(trouble.neededMinutes)}, and the longest is ${min(trouble.longestMinutes)}. Give the run a longer time.`;
     case 'moreHeatings':
-      return `All pieces take ${min(trouble.neededMinutes)} with one heating-up, and the longest time at the bench is ${min(trouble.longestMinutes)}. Accept ${formatter.count(trouble.needed, 'heating-up', 'heatings-up')}, which costs ${formatter.money(trouble.more.cost)} and ${min(trouble.more.minutes)} more, or give the run a longer time.`;
+      return `All pieces take ${min(trouble.neededMinutes)} with one heating-up${trouble.accepted === 1 ? '' : `, the longest of ${formatter.number(trouble.accepted, 0)} takes ${min(trouble.acceptedMinutes)}`}, and the longest time at the bench is ${min(trouble.longestMinutes)}. Accept ${formatter.count(trouble.needed, 'heating-up', 'heatings-up')}, which costs ${formatter.money(trouble.more.cost)} and ${min(trouble.more.minutes)} more, or give the run a longer time.`;
     case 'blockEmpty':
       return `The time of ${formatter.day(trouble.day)} ends when it begins, so nobody knows whether it holds anything. Say when it ends.`;
     case 'blocksOverlap':

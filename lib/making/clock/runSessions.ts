@@ -43,7 +43,7 @@ export function runSessions(work: RunWorkload, heatings: number): readonly Heate
 
 /**
  * @param longest the longest block there is, min
- * @returns the fewest heatings-up, not fewer than asked, that blocks hold; null where none do
+ * @returns the fewest heatings-up, not fewer than asked, that blocks hold as they are parted here; null where none do
  */
 export function heatingsNeeded(work: RunWorkload, longest: number): number | null {
   for (let many = work.least; many <= Math.min(work.pieces, MOST_HEATINGS); many += 1)

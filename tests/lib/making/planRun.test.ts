@@ -1,5 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatterFor } from '@/app/_words/formatter';
+import { runTroubleWords } from '@/app/_words/making/runs/runTroubleWords';
+import { runTroubleWords as commandWords } from '@/app/_words/making/runTroubleWords';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { wholeJob } from '@/lib/grid/costSheet';
 import { planRun } from '@/lib/making/planRun';
@@ -162,6 +165,25 @@ describe('heating the press up once more', () => {
     expect(trouble.more).toMatchObject({ heatings: 2, minutes: 70, inkMl: 8 });
     expect(trouble.more.inkCost).toBeCloseTo(1.28, 10);
     expect(tenths(trouble.neededMinutes)).toBe(223);
+    expect(tenths(trouble.acceptedMinutes)).toBe(223);
+  });
+
+  it('tells all in one apart from the longest of those that are priced', () => {
+    const twice = { club: clubWith({ 'job.piecesPerSession': 19 }) };
+    const [trouble] = troubles(runAsked({}, twice, evenings));
+    if (trouble?.kind !== 'moreHeatings') throw new Error(trouble?.kind);
+    expect([trouble.accepted, trouble.needed]).toEqual([2, 3]);
+    // 35 + 178 + a break of 10; nineteen with the tests are 35 + 4.8 + 19 × (93.9 + 79.3) ÷ 37 = 128.7.
+    expect(tenths(trouble.neededMinutes)).toBe(223);
+    expect(tenths(trouble.acceptedMinutes)).toBe(128.7);
+    const { workshop } = club();
+    const told = runTroubleWords(trouble, formatterFor(workshop), workshop.locale, () => '').sentence;
+    expect(told).toMatch(
+      /^Planned with three heatings-up: all of it in one takes 3 h 43 min, the longest of two 2 h 9 min, and your longest block is 2 h\./,
+    );
+    expect(commandWords(trouble, formatterFor(workshop), workshop.locale)).toMatch(
+      /^All pieces take 3 h 43 min with one heating-up, the longest of 2 takes 2 h 9 min, and/,
+    );
   });
 
   it('is planned once it is, tests in the first, each on a day of its own', () => {

@@ -56,7 +56,7 @@ export function runTroubleWords(
       };
     case 'moreHeatings':
       return {
-        sentence: `It fits only with ${heatingsWords(trouble.needed)}: all of it in one takes ${minutes(trouble.neededMinutes)}, and your longest block is ${minutes(trouble.longestMinutes)}. ${moreWords(trouble.more, formatter, locale)}`,
+        sentence: `Planned with ${heatingsWords(trouble.needed)}: all of it in one takes ${minutes(trouble.neededMinutes)}${trouble.accepted === 1 ? '' : `, the longest of ${spelledNumber(trouble.accepted)} ${minutes(trouble.acceptedMinutes)}`}, and your longest block is ${minutes(trouble.longestMinutes)}. ${moreWords(trouble.more, formatter, locale)}`,
         mend: 'Accept it, or give it a longer block.',
       };
     case 'blockEmpty': {
