@@ -11,13 +11,14 @@ import { runSheetTable } from '@/app/_words/making/sheet/runSheetTable';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import type { JobSheetBody } from '@/lib/papers/bodies/jobSheetPaper';
 import type { PaperSource } from '@/lib/papers/paperOf';
-import { recipesPressed, withoutPressed } from '@/lib/pressing/withoutPressed';
+import { recipesPressed } from '@/lib/pressing/withoutPressed';
 import { firstDayOf } from '@/lib/stall/sellingDays';
 import { runBody } from './runBody';
+import { sheetFindings } from './sheetFindings';
 
 /** The run on paper: what lies beside the press, without a figure of money. */
 export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
-  const { run, jobs, planned, answer, workspace, today, context } = on;
+  const { id, run, jobs, planned, answer, workspace, today, context } = on;
   const frozen = on.facts.standard?.body ?? null;
   const since = useJobsSince(workspace, frozen);
   const plan = planned?.plan ?? null;
@@ -50,16 +51,14 @@ export function RunSheet({ on }: Readonly<{ on: RunOnScreen }>) {
         frozen?.works.flatMap(({ jobId, name }) =>
           jobs.some(({ work }) => work.jobId === jobId) ? [] : [name],
         ) ?? [],
-      findings:
-        answer?.found.flatMap((one) =>
-          one.kind === 'costed' ? withoutPressed(one.findings, one.input.job, pressed) : [],
-        ) ?? [],
+      findings: sheetFindings({ id, jobs, answer, pressed }, of),
       madeFor: [...new Set(waiting.flatMap(({ name }) => name ?? []))],
       wantedOn: waiting.flatMap(({ wantedOn }) => wantedOn ?? []).toSorted()[0] ?? null,
       ...{ workshop, today, page, context },
     });
     return { kind: 'jobSheet', body };
   }, [
+    id,
     frozen,
     since,
     plan,

@@ -4,6 +4,7 @@ import { lazy } from '@/app/_network/lazy';
 export const laterParts = {
   troubles: lazy(() => import('./Troubles').then(({ Troubles }) => Troubles)),
   mirror: lazy(() => import('@/app/_runBook/MirrorNote').then(({ MirrorNote }) => MirrorNote)),
+  late: lazy(() => import('./begun/BegunLate').then(({ BegunLate }) => BegunLate)),
   causes: lazy(() => import('@/app/_runBook/MissingCauses').then(({ MissingCauses }) => MissingCauses)),
   clock: lazy(() => import('@/app/_runBook/RunClock').then(({ RunClock }) => RunClock)),
   kept: lazy(() => import('@/app/_openWork/KeptByOthers').then(({ KeptByOthers }) => KeptByOthers)),

@@ -1,7 +1,14 @@
 import { makeFinding } from '@/lib/findings/makeFinding';
 import type { RunJob, RunPlan } from '@/lib/making/runPlan';
+import { frozenPlan } from '@/lib/making/standard/frozenPlan';
 import { daysBetween } from '@/shared/days';
 import type { Finding } from '@/shared/finding';
+import type { Job } from '@/shared/schemas/job';
+import type { RunStandard } from '@/shared/schemas/making/runPapers';
+
+interface WantedJob {
+  readonly input: { readonly job: Pick<Job, 'name' | 'wantedOn'> };
+}
 
 /**
  * TIM-01: jobs of a run that is done after the day on which they are wanted. All of a run is packed together, so each is
@@ -9,7 +16,7 @@ import type { Finding } from '@/shared/finding';
  */
 export const doneLate = (
   runId: string,
-  jobs: readonly RunJob[],
+  jobs: readonly WantedJob[],
   { lastDay }: Pick<RunPlan, 'lastDay'>,
 ): readonly Finding[] =>
   jobs.flatMap(({ input: { job } }): readonly Finding[] => {
@@ -25,3 +32,14 @@ export const doneLate = (
       }),
     ];
   });
+
+/** TIM-01 of a run that has begun: by the clock that was frozen, and the day on which each job is wanted now. */
+export const begunLate = (standard: RunStandard, jobs: readonly RunJob[]): readonly Finding[] =>
+  doneLate(
+    standard.runId,
+    standard.works.flatMap(({ jobId, name }): readonly WantedJob[] => {
+      const now = jobs.find(({ work }) => work.jobId === jobId);
+      return now === undefined ? [] : [{ input: { job: { name, wantedOn: now.input.job.wantedOn } } }];
+    }),
+    frozenPlan(standard),
+  );

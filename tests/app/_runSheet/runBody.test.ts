@@ -1,10 +1,13 @@
 import { createHash } from 'node:crypto';
 import { deflateSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { watchNotes } from '@/app/_docket/jobSheet/watchNotes';
 import { runBody } from '@/app/_runSheet/runBody';
+import { sheetFindings } from '@/app/_runSheet/sheetFindings';
 import { judgeJob } from '@/lib/costing/priceJob';
 import { runSheetFacts } from '@/lib/making/sheet/runSheetFacts';
 import { standardOf } from '@/lib/making/standard/standardOf';
+import { recipesPressed } from '@/lib/pressing/withoutPressed';
 import type { JobInput } from '@/shared/schemas/request';
 import { aPicture } from '@/tests/fixtures/aPicture';
 import { changed, club, clubWith, TODAY } from '@/tests/fixtures/clubJob';
@@ -146,6 +149,25 @@ describe('the sheet of a run', () => {
     expect(facts.presses[0]?.of.placement.recipe.dwellSeconds).toBe(55);
     expect(facts.jobs[0]?.job.input.job.name).toBe(club().job.name);
     expect(facts.jobs[0]?.facts.sheets).toBe(53);
+  });
+
+  it('has first of what is to be watched that it is done too late, by its own clock', () => {
+    const wanted = { club: clubWith({ 'job.wantedOn': '2026-11-26' }) };
+    const asked = runAsked({ ownBlocks: [ownBlock(EVENING)] }, wanted);
+    const standard = standardOf({
+      ...{ runId: 'run-1', run: asked.run, jobs: jobsOf(asked), plan: planned(asked) },
+      ...{ number: { count: 1, letter: 'A' }, issuedOn: TODAY },
+    });
+    const later = runAsked({ ownBlocks: [ownBlock('2026-12-03')] }, wanted);
+    const jobs = jobsOf(later);
+    const late = (of: Parameters<typeof sheetFindings>[1]) =>
+      watchNotes(
+        sheetFindings({ id: 'run-1', jobs, answer: null, pressed: recipesPressed([], []) }, of),
+        club().workshop,
+      ).find(({ lead }) => lead === 'Watch:')?.text;
+    // Begun for the 28th, and planned for 3 December by now.
+    expect(late({ standard })).toMatch(/is done on .*28.*, 2 days after the day it is wanted/);
+    expect(late({ plan: planned(later) })).toMatch(/is done on .*3.*, 7 days after the day it is wanted/);
   });
 
   it('says that a job changed since it began', () => {

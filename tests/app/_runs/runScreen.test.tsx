@@ -210,6 +210,20 @@ describe('a run', () => {
       expect(await screen.findAllByText('How sure every size is to come out whole')).not.toEqual([]);
     });
 
+    it('goes on saying that it is done too late, by the clock that was frozen', async () => {
+      await begun({ ownBlocks: [{ ...evening, day: addDays(TEST_DAY, 6) }] });
+      expect(screen.queryByRole('list', { name: 'Done too late' })).toBeNull();
+      await act(async () => {
+        screenStore().actions.edit('Wanted', [
+          { do: 'change', kind: 'job', id: FIRST_JOB_ID, to: (now) => ({ ...now, wantedOn: TEST_DAY }) },
+          { do: 'change', kind: 'run', id: RUN, to: (now) => ({ ...now, ownBlocks: [evening] }) },
+        ]);
+      });
+      const late = await screen.findByRole('list', { name: 'Done too late' });
+      expect(late).toHaveTextContent(/is done on .*, 6 days after the day it is wanted/);
+      expect(late).toHaveTextContent('press sooner than it says, or agree on a later day');
+    });
+
     it('says how far it is while it is pressed, and when the print will be done', async () => {
       const standard = await begun();
       await press(standard, 0, 14, 2);

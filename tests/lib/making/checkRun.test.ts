@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { checkRun } from '@/lib/making/check/checkRun';
+import { begunLate } from '@/lib/making/check/doneLate';
 import { planRun } from '@/lib/making/planRun';
 import type { RunAsked } from '@/lib/making/runPlan';
+import { standardOf } from '@/lib/making/standard/standardOf';
 import type { JobInput } from '@/shared/schemas/request';
 import { club, clubWith, mugs } from '@/tests/fixtures/clubJob';
 import { jobsOf, ownBlock, runAsked } from '@/tests/fixtures/clubRun';
@@ -60,6 +62,29 @@ describe('TIM-01, done after the day it is wanted', () => {
   it('holds against the way to the customer where that is planned', () => {
     const own = [ownBlock('2026-12-05'), ownBlock('2026-12-08', 1080, 60)];
     expect(found({ ownBlocks: own }, wanted('2026-12-07'))[0]?.facts).toMatchObject({ days: 1 });
+  });
+});
+
+describe('TIM-01 of a run that has begun', () => {
+  const wanted = (wantedOn: string | null) => ({ club: clubWith({ 'job.wantedOn': wantedOn }) });
+  const asked = (day: string, wantedOn: string | null) =>
+    runAsked({ ...planned, ownBlocks: [ownBlock(day)] }, wanted(wantedOn));
+  const then = asked('2026-12-05', null);
+  const plan = planRun(then);
+  if (plan.kind !== 'planned') throw new Error(plan.kind);
+  const standard = standardOf({
+    ...{ runId: 'run-1', run: then.run, jobs: jobsOf(then), plan: plan.plan },
+    ...{ number: { count: 1, letter: 'A' }, issuedOn: '2026-11-25' },
+  });
+
+  it('is held against the frozen clock, whatever the plan would be now, and the day it is wanted now', () => {
+    // Frozen for Saturday 5 December; now it would be planned for the 8th.
+    const late = (wantedOn: string | null) => begunLate(standard, jobsOf(asked('2026-12-08', wantedOn)));
+    expect(late('2026-12-03')).toMatchObject([
+      { id: 'TIM-01', severity: 'caution', variant: 'runLate', facts: { days: 2, doneOn: '2026-12-05' } },
+    ]);
+    expect(late('2026-12-05')).toEqual([]);
+    expect(late(null)).toEqual([]);
   });
 });
 

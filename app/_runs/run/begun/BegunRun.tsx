@@ -37,6 +37,9 @@ export function BegunRun({ on: run, standard, note }: BegunRunProps) {
     <>
       <BegunPlate on={on} />
       {note}
+      {!on.facts.isClosed && on.run.archivedOn === null && (
+        <LaterPart part={laterParts.late} what="What is done too late" props={{ on }} />
+      )}
       <OrderOffers on={on} />
       <IndexedSections
         label="Sections of this run"

@@ -128,6 +128,8 @@ export const runTable = {
   frozenHead: { size: 'Size', wanted: 'Wanted', take: 'Laid out', good: 'Good', left: 'Spares left' },
   sharedTold:
     'Spares are of the blank and its size, whichever design is pressed on it: each stands beside every design that may take it.',
+  late: 'Done too late',
+  lateMend: 'The clock is frozen: press sooner than it says, or agree on a later day.',
   frozenTold: 'As it was frozen when the run began; what changes in the job now changes nothing here.',
   reached: {
     printed: 'its sheets are printed.',
