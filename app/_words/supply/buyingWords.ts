@@ -87,8 +87,8 @@ export const coverToPay = (
   { currency, locale }: { readonly currency: string; readonly locale: string },
 ): string =>
   [
-    `Still to pay, the whole list: ${minorMoney(toPayMinor, currency, locale)}`,
-    ...(isFreightUntold ? ['freight that nobody has told apart'] : []),
+    `to pay in all ${minorMoney(toPayMinor, currency, locale)}`,
+    ...(isFreightUntold ? ['freight apart'] : []),
     ...(unpriced > 0 ? [`${formatter.count(unpriced, 'thing')} without a price apart`] : []),
   ].join(', ');
 
@@ -111,9 +111,8 @@ export const dearerWords = ({ dearerAtMost }: CoverChoice, formatter: Formatter)
 export function sparesWords({ bought, sizes }: CoverChoice, formatter: Formatter): string | null {
   const spares = bought - sizes.reduce((sum, { pieces }) => sum + pieces, 0);
   if (spares <= 0) return null;
-  const go =
-    spares === 1 ? 'is not lost: what is left of it goes' : 'are not lost: what is left of them goes';
-  return `${formatter.count(spares, 'spare')} ${go} back to stock at nearly full worth. Until then it ties up cash, odd sizes longest.`;
+  const left = spares === 1 ? 'is not lost: not needed, it is' : 'are not lost: those left are';
+  return `${formatter.count(spares, 'spare')} ${left} stock at nearly full worth. Odd sizes tie up cash longest.`;
 }
 
 /** @returns ink that is in no row, for nobody told its channels; nothing where there is none. */
@@ -121,7 +120,7 @@ export const untoldInkWords = ({ ink }: BuyingPlan, formatter: Formatter): reado
   ink.flatMap(({ name, untoldMl }) =>
     untoldMl >= 0.5
       ? [
-          `${name}: ${formatter.number(untoldMl, 0)} mL more in all. No picture says of which colours, so no row holds it: see that none runs low.`,
+          `${name}: ${formatter.number(untoldMl, 0)} mL more, no picture says of which colours: see that none runs low.`,
         ]
       : [],
   );

@@ -6,7 +6,7 @@ export const usedUpWords = {
   /** @example 'Not on this list: Tape or sleeve 79, Mug box 36' */
   told: (uses: readonly RateUse[], formatter: Formatter): string =>
     `Not on this list: ${uses.map(({ name, quantity }) => `${name} ${formatter.number(quantity)}`).join('; ')}`,
-  cost: (all: string): string => `about ${all} at your rates, in no sum here; set them up`,
+  cost: (all: string): string => `about ${all} at your rates, in no sum here`,
   link: 'What is used up',
   isSetUp: (name: string): string => `${name} is on the list now. Its pack and who sells it:`,
 } as const;
