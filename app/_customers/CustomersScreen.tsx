@@ -4,6 +4,7 @@ import { useRouter } from 'next/navigation';
 import { useMemo, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { Disclosure } from '@/app/_controls/Disclosure';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { PageHead } from '@/app/_controls/PageHead';
 import { newId } from '@/app/_documents/newId';
 import { Finder } from '@/app/_fields/Finder';
@@ -61,7 +62,7 @@ function Customers({ workspace }: Readonly<{ workspace: ReadyWorkspace }>) {
         }}
         level={2}
       />
-      <div className={styles.card}>
+      <div className={sheet.card}>
         {all > 0 && (
           <div className={styles.finder}>
             <Finder

@@ -4,6 +4,7 @@ import Link from 'next/link';
 import { useEffect, useState } from 'react';
 import { Button } from '@/app/_controls/Button';
 import { focusById } from '@/app/_controls/focusById';
+import sheet from '@/app/_controls/ListSheet.module.css';
 import { EntryForm } from '@/app/_fields/EntryForm';
 import { TextField } from '@/app/_fields/TextField';
 import { foldedText } from '@/lib/drafts/jobSearch';
@@ -28,7 +29,7 @@ export function NewCustomer({ customers, onAdd, onLeave }: NewCustomerProps) {
   );
   const missing = name.trim() === '' ? 'The name is missing.' : undefined;
   return (
-    <EntryForm label="New customer" className={styles.adding} missing={missing} onEnter={() => onAdd(name)}>
+    <EntryForm label="New customer" className={sheet.adding} missing={missing} onEnter={() => onAdd(name)}>
       <TextField
         label="Name of the club, shop or person"
         id={NAME}
